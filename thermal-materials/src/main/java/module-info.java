@@ -1,0 +1,14 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+
+/**
+ * What things are made of: units, liquids, ice, air, solids and vessels, each figure with its source.
+ * No solver and no time.
+ */
+module org.beveragethermal.materials {
+    requires transitive java.measure;
+    requires tech.units.indriya;
+    requires static org.jspecify;
+
+    exports org.beveragethermal.materials.provenance;
+    exports org.beveragethermal.materials.units;
+}

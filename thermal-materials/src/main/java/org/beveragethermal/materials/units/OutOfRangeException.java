@@ -1,0 +1,120 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.materials.units;
+
+/**
+ * A finite value was refused because it lies outside what is allowed. The message reads like
+ * {@code wall thickness 0.5 m: expected 0.0001 m to 0.02 m}; the parts are there for programs. Numbers in the message
+ * do not depend on the locale.
+ */
+public final class OutOfRangeException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    /** Name of the refused parameter. */
+    private final String parameter;
+    /** Refused value. */
+    private final double given;
+    /** Lowest allowed value. */
+    private final double low;
+    /** Highest allowed value. */
+    private final double high;
+    /** Unit of the three numbers. */
+    private final String unit;
+
+    private OutOfRangeException(String message, String parameter, double given, double low, double high, String unit) {
+        super(message);
+        this.parameter = parameter;
+        this.given = given;
+        this.low = low;
+        this.high = high;
+        this.unit = unit;
+    }
+
+    /**
+     * The exception for a value that is not in a range: this type if the value is finite, and a plain
+     * {@link IllegalArgumentException} if it is NaN or infinite (so that none of its numbers is ever NaN or infinite).
+     *
+     * @param parameter name of the refused parameter
+     * @param given refused value in {@code unit}
+     * @param low lowest allowed value in {@code unit}; {@code -Double.MAX_VALUE} if there is none
+     * @param high highest allowed value in {@code unit}; {@code Double.MAX_VALUE} if there is none
+     * @param unit unit as text; {@code 1} for a number
+     * @param reason who or what sets the range, for the message; empty if there is nothing to say
+     * @return the exception to throw
+     */
+    public static IllegalArgumentException refusal(
+            String parameter, double given, double low, double high, String unit, String reason) {
+        return refusal(parameter, withUnit(given, unit), given, low, high, unit, reason);
+    }
+
+    /** As above, with the given value as the caller wrote it (in the caller's unit). */
+    static IllegalArgumentException refusal(
+            String parameter, String asWritten, double given, double low, double high, String unit, String reason) {
+        String message = parameter + " " + asWritten + ": expected " + allowed(low, high, unit)
+                + (reason.isEmpty() ? "" : " (" + reason + ")");
+        return Double.isFinite(given)
+                ? new OutOfRangeException(message, parameter, given, low, high, unit)
+                : new IllegalArgumentException(message);
+    }
+
+    private static String allowed(double low, double high, String unit) {
+        if (high == Double.MAX_VALUE) {
+            return "at least " + withUnit(low, unit);
+        }
+        if (low == -Double.MAX_VALUE) {
+            return "at most " + withUnit(high, unit);
+        }
+        return withUnit(low, unit) + " to " + withUnit(high, unit);
+    }
+
+    /** A number and its unit, without a needless ".0" and independent of the locale. */
+    static String withUnit(double value, String unit) {
+        String number = Double.toString(value);
+        String tidy = number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
+        return unit.equals("1") ? tidy : tidy + " " + unit;
+    }
+
+    /**
+     * Name of the refused parameter.
+     *
+     * @return the name
+     */
+    public String parameter() {
+        return parameter;
+    }
+
+    /**
+     * Refused value.
+     *
+     * @return the value in {@link #unit()}, finite
+     */
+    public double given() {
+        return given;
+    }
+
+    /**
+     * Lowest allowed value.
+     *
+     * @return the value in {@link #unit()}; {@code -Double.MAX_VALUE} if there is no lower end
+     */
+    public double low() {
+        return low;
+    }
+
+    /**
+     * Highest allowed value.
+     *
+     * @return the value in {@link #unit()}; {@code Double.MAX_VALUE} if there is no upper end
+     */
+    public double high() {
+        return high;
+    }
+
+    /**
+     * Unit of the three numbers.
+     *
+     * @return the unit as text; {@code 1} for a number
+     */
+    public String unit() {
+        return unit;
+    }
+}
