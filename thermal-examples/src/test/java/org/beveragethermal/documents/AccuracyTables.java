@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.documents;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Markdown tables made from check rows. */
+final class AccuracyTables {
+    private static final String NOTHING = "None so far.";
+
+    private AccuracyTables() {}
+
+    /** One line per source, in the order of their first ids: how many checks, how close the worst one, all passed? */
+    static String bySource(List<CheckRow> rows) {
+        Map<String, List<CheckRow>> sources = rows.stream()
+                .collect(Collectors.groupingBy(
+                        row -> row.source() + "\n" + row.kind(), TreeMap::new, Collectors.toList()));
+        List<List<CheckRow>> groups = sources.values().stream()
+                .sorted((a, b) -> a.get(0).id().compareTo(b.get(0).id()))
+                .toList();
+        return table(
+                List.of("Source", "Kind", "Checks", "Worst deviation ÷ allowed", "All passed"),
+                groups.stream().map(AccuracyTables::sourceLine).toList());
+    }
+
+    /** One line per check. */
+    static String all(List<CheckRow> rows) {
+        return table(
+                List.of("Check", "Source says", "Found", "Deviation ÷ allowed", "Source", "Passed"),
+                rows.stream()
+                        .map(row -> List.of(
+                                row.what(),
+                                says(row),
+                                withUnit(row.actual(), row.unit()),
+                                fraction(row.deviation()),
+                                row.source(),
+                                yesOrNo(row.passed())))
+                        .toList());
+    }
+
+    /** One line per check that rests on a fact of the trade. */
+    static String commonPractice(List<CheckRow> rows) {
+        return table(
+                List.of("Common practice", "Expected", "Predicted", "Passed"),
+                rows.stream()
+                        .filter(row -> row.kind().equals("common practice"))
+                        .map(row -> List.of(
+                                row.what(), says(row), withUnit(row.actual(), row.unit()), yesOrNo(row.passed())))
+                        .toList());
+    }
+
+    /** One line per rule of thumb. */
+    static String rulesOfThumb(List<RuleRow> rows) {
+        return table(
+                List.of("Rule of thumb", "Custom says", "The model says", "Note"),
+                rows.stream()
+                        .map(row -> List.of(
+                                row.what(),
+                                withUnit(row.customSays(), row.unit()),
+                                withUnit(row.modelSays(), row.unit()),
+                                row.note()))
+                        .toList());
+    }
+
+    private static List<String> sourceLine(List<CheckRow> rows) {
+        double worst = rows.stream().mapToDouble(CheckRow::deviation).max().orElse(0.0);
+        return List.of(
+                rows.get(0).source(),
+                rows.get(0).kind(),
+                Integer.toString(rows.size()),
+                fraction(worst),
+                yesOrNo(rows.stream().allMatch(CheckRow::passed)));
+    }
+
+    private static String says(CheckRow row) {
+        if (row.isRange()) {
+            return withUnit(row.expected().replace("..", " to "), row.unit());
+        }
+        return withUnit(row.expected() + " ± " + row.tolerance(), row.unit());
+    }
+
+    private static String withUnit(String figure, String unit) {
+        return unit.equals("1") ? figure : figure + " " + unit;
+    }
+
+    private static String fraction(double deviation) {
+        return String.format(Locale.ROOT, "%.2f", deviation);
+    }
+
+    private static String yesOrNo(boolean passed) {
+        return passed ? "yes" : "**no**";
+    }
+
+    private static String table(List<String> header, List<List<String>> lines) {
+        if (lines.isEmpty()) {
+            return NOTHING;
+        }
+        String rule = header.stream().map(column -> "---").collect(Collectors.joining("|", "|", "|"));
+        return Stream.concat(Stream.of(line(header), rule), lines.stream().map(AccuracyTables::line))
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static String line(List<String> cells) {
+        return cells.stream()
+                .map(cell -> cell.replace("|", "\\|").replaceAll("[\\r\\n]+", " "))
+                .collect(Collectors.joining(" | ", "| ", " |"));
+    }
+}

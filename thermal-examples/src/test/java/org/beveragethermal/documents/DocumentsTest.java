@@ -1,0 +1,84 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Compares the accuracy tables of the documents with the rows of this build, or writes them when the system property
+ * {@code documents.write} is set. Runs in phase verify, when the tests of all modules have left their rows.
+ *
+ * <p>A section is named {@code MODULE:TABLE}, the table being {@code by-source}, {@code all}, {@code common-practice} or
+ * {@code rules-of-thumb}.
+ */
+class DocumentsTest {
+    private static final String COMMAND = "mvn verify -Ddocuments.write";
+
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "thermal-materials/docs/accuracy.md", "thermal-core/docs/accuracy.md"})
+    void accuracyTablesAreThoseOfThisBuild(String name) throws IOException {
+        Path root = root();
+        Path file = root.resolve(name);
+        String committed = Files.readString(file, StandardCharsets.UTF_8);
+        assertThat(MarkedSections.names(committed))
+                .as("marked sections of %s", name)
+                .isNotEmpty();
+
+        String current = MarkedSections.rewritten(committed, section -> table(root, section));
+
+        if (System.getProperty("documents.write") != null) {
+            Files.writeString(file, current, StandardCharsets.UTF_8);
+        } else {
+            assertThat(committed)
+                    .as("%s differs from the rows of this build; write it anew with: %s", name, COMMAND)
+                    .isEqualTo(current);
+        }
+    }
+
+    private static String table(Path root, String section) {
+        int colon = section.indexOf(':');
+        Path target = root.resolve(section.substring(0, Math.max(colon, 0))).resolve("target");
+        return switch (section.substring(colon + 1)) {
+            case "by-source" -> AccuracyTables.bySource(CheckRow.parse(rows(target, "outside-checks.csv")));
+            case "all" -> AccuracyTables.all(CheckRow.parse(rows(target, "outside-checks.csv")));
+            case "common-practice" -> AccuracyTables.commonPractice(CheckRow.parse(rows(target, "outside-checks.csv")));
+            case "rules-of-thumb" -> AccuracyTables.rulesOfThumb(RuleRow.parse(rows(target, "rules-of-thumb.csv")));
+            default ->
+                throw new IllegalArgumentException("section " + section
+                        + ": expected MODULE:by-source, MODULE:all, MODULE:common-practice or MODULE:rules-of-thumb");
+        };
+    }
+
+    private static String rows(Path target, String name) {
+        Path file = target.resolve(name);
+        assumeTrue(
+                Files.exists(file), () -> file + " is missing: only a build of all modules (mvn verify) has the rows");
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Path root() {
+        Path directory = Path.of(System.getProperty("basedir", System.getProperty("user.dir", ".")))
+                .toAbsolutePath();
+        while (!Files.isDirectory(directory.resolve(".mvn"))) {
+            Path parent = directory.getParent();
+            if (parent == null) {
+                throw new IllegalStateException(
+                        "no directory above the module holds .mvn: expected the project's root");
+            }
+            directory = parent;
+        }
+        return directory;
+    }
+}
