@@ -1,0 +1,318 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Two or more ends that meet at a surface without heat capacity.
+ *
+ * <p>The surface temperature makes the flows of all links balance; it is solved inside the path to 1e-12 of the
+ * temperature, far below any step tolerance. The first link's end is booked as the giver of every flow, so that the
+ * balance of the whole path does not depend on how well the surface temperature is found.
+ *
+ * <p>Immutable and thread-safe if its laws are.
+ */
+public final class JunctionPath implements Path {
+
+    private static final int MAX_ITERATIONS = 100;
+    private static final double RELATIVE_ACCURACY = 1e-12;
+
+    /**
+     * One link from an end to the surface.
+     *
+     * @param end the end
+     * @param mechanism ledger account of the link
+     * @param law heat from the end to the surface
+     * @param multiplier name of the factor on the law, or null
+     * @param weight factor that depends on an amount, or null
+     */
+    public record Link(
+            End end,
+            String mechanism,
+            HeatLaw law,
+            @Nullable String multiplier,
+            @Nullable AmountWeight weight) {
+
+        /**
+         * Checks the parts.
+         *
+         * @param end the end
+         * @param mechanism ledger account of the link
+         * @param law heat from the end to the surface
+         * @param multiplier name of the factor on the law, or null
+         * @param weight factor that depends on an amount, or null
+         */
+        public Link {
+            Objects.requireNonNull(end, "end");
+            Objects.requireNonNull(law, "law");
+        }
+
+        /**
+         * A link without factors.
+         *
+         * @param end the end
+         * @param mechanism ledger account of the link
+         * @param law heat from the end to the surface
+         * @return the link
+         */
+        public static Link of(End end, String mechanism, HeatLaw law) {
+            return new Link(end, mechanism, law, null, null);
+        }
+
+        /**
+         * The same link with its law scaled by a named multiplier.
+         *
+         * @param name name of the factor
+         * @return a new link
+         */
+        public Link scaledBy(String name) {
+            return new Link(end, mechanism, law, name, weight);
+        }
+
+        /**
+         * The same link with a factor that depends on an amount.
+         *
+         * @param newWeight the factor
+         * @return a new link
+         */
+        public Link weightedBy(AmountWeight newWeight) {
+            return new Link(end, mechanism, law, multiplier, newWeight);
+        }
+    }
+
+    private final String name;
+    private final List<Link> links;
+    private final List<End> ends;
+    private final List<Account> accounts;
+    private final List<String> multipliers;
+    /** For each link, index of its multiplier or -1. */
+    private final int[] multiplierOf;
+    /** For each link, index of the end whose amount weighs it or -1. */
+    private final int[] weightEnd;
+
+    private JunctionPath(String name, List<Link> links) {
+        this.name = Node.requireName(name);
+        if (links.size() < 2) {
+            throw new IllegalArgumentException(
+                    "junction " + name + " with " + links.size() + " links: expected at least 2");
+        }
+        this.links = List.copyOf(links);
+        List<End> allEnds = new ArrayList<>();
+        List<Account> allAccounts = new ArrayList<>();
+        List<String> allMultipliers = new ArrayList<>();
+        for (Link link : links) {
+            if (!allEnds.isEmpty()) {
+                allAccounts.add(Account.heat(link.mechanism(), 0, allEnds.size()));
+            }
+            allEnds.add(link.end());
+        }
+        multiplierOf = new int[links.size()];
+        weightEnd = new int[links.size()];
+        for (int i = 0; i < links.size(); i++) {
+            String multiplier = links.get(i).multiplier();
+            multiplierOf[i] = multiplier == null ? -1 : indexOrAdd(allMultipliers, multiplier);
+            AmountWeight weight = links.get(i).weight();
+            weightEnd[i] = weight == null ? -1 : indexOrAdd(allEnds, weight.node());
+        }
+        this.ends = List.copyOf(allEnds);
+        this.accounts = List.copyOf(allAccounts);
+        this.multipliers = List.copyOf(allMultipliers);
+    }
+
+    /**
+     * Joins links at a surface.
+     *
+     * @param name non-blank name
+     * @param links two or more links, not modified
+     * @return the path
+     * @throws IllegalArgumentException if there are fewer than two links
+     */
+    public static JunctionPath of(String name, List<Link> links) {
+        return new JunctionPath(name, links);
+    }
+
+    /**
+     * Joins links at a surface.
+     *
+     * @param name non-blank name
+     * @param links two or more links
+     * @return the path
+     * @throws IllegalArgumentException if there are fewer than two links
+     */
+    public static JunctionPath of(String name, Link... links) {
+        return new JunctionPath(name, List.of(links));
+    }
+
+    private static <T> int indexOrAdd(List<T> list, T item) {
+        int index = list.indexOf(item);
+        if (index >= 0) {
+            return index;
+        }
+        list.add(item);
+        return list.size() - 1;
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    /**
+     * The links that meet at the surface.
+     *
+     * @return links in the order given
+     */
+    public List<Link> links() {
+        return links;
+    }
+
+    @Override
+    public List<End> ends() {
+        return ends;
+    }
+
+    @Override
+    public List<Account> accounts() {
+        return accounts;
+    }
+
+    @Override
+    public List<String> multipliers() {
+        return multipliers;
+    }
+
+    /**
+     * The surface temperature at given inputs.
+     *
+     * @param e inputs, as in {@link #evaluate}
+     * @return temperature [K]
+     */
+    public double surfaceTemperatureK(PathEvaluation e) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < links.size(); i++) {
+            low = Math.min(low, e.temperatureK(i));
+            high = Math.max(high, e.temperatureK(i));
+        }
+        double surface = 0.5 * (low + high);
+        HeatFlow flow = e.scratch(0);
+        for (int iteration = 0; iteration < MAX_ITERATIONS && high > low; iteration++) {
+            double sum = 0;
+            double slope = 0;
+            for (int i = 0; i < links.size(); i++) {
+                double factor = factor(i, e);
+                links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
+                sum += factor * flow.watts;
+                slope += factor * flow.perToKelvin;
+            }
+            // Inflow falls as the surface warms: the root is above if more flows in than out.
+            if (sum > 0) {
+                low = surface;
+            } else if (sum < 0) {
+                high = surface;
+            } else {
+                return surface;
+            }
+            double next = surface - sum / slope;
+            if (!(next > low && next < high)) {
+                // Also taken where the slope is 0; a Newton step that lands on an end of the bracket stays there.
+                next = next == low || next == high ? next : 0.5 * (low + high);
+            }
+            double change = Math.abs(next - surface);
+            surface = next;
+            if (change <= RELATIVE_ACCURACY * surface) {
+                return surface;
+            }
+        }
+        return surface;
+    }
+
+    private double factor(int link, PathEvaluation e) {
+        double factor = multiplierOf[link] < 0 ? 1 : e.multiplier(multiplierOf[link]);
+        AmountWeight weight = links.get(link).weight();
+        return weight == null ? factor : factor * weight.factor().at(e.amount(weightEnd[link], weight.amount()));
+    }
+
+    @Override
+    public void evaluate(PathEvaluation e) {
+        double surface = surfaceTemperatureK(e);
+        double slope = 0;
+        for (int i = 0; i < links.size(); i++) {
+            HeatFlow flow = e.scratch(i);
+            links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
+            double factor = factor(i, e);
+            flow.watts *= factor;
+            flow.perFromKelvin *= factor;
+            flow.perToKelvin *= factor;
+            slope += flow.perToKelvin;
+            if (i > 0) {
+                e.flow(i - 1, -flow.watts);
+            }
+        }
+        if (e.wantsDerivatives()) {
+            derivatives(e, slope);
+        }
+    }
+
+    /**
+     * Implicit function theorem: with F(surface, x) = Σ flows = 0, d surface / dx = −(∂F/∂x) / (∂F/∂surface), and each
+     * link's flow follows directly and through the surface.
+     */
+    private void derivatives(PathEvaluation e, double slope) {
+        double inverseSlope = slope == 0 ? 0 : 1 / slope;
+        int n = links.size();
+        for (int account = 0; account < n - 1; account++) {
+            for (int m = 0; m < multipliers.size(); m++) {
+                e.flowByMultiplier(account, m, 0);
+            }
+            for (int i = 0; i < n; i++) {
+                if (weightEnd[i] >= 0) {
+                    e.flowByAmount(account, weightEnd[i], amountOf(i), 0);
+                }
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            double bySurface = -e.scratch(i).perFromKelvin * inverseSlope;
+            for (int j = 1; j < n; j++) {
+                double direct = i == j ? e.scratch(j).perFromKelvin : 0;
+                e.flowByTemperature(j - 1, i, -(direct + e.scratch(j).perToKelvin * bySurface));
+            }
+            if (multiplierOf[i] >= 0) {
+                byMultiplier(e, i, inverseSlope);
+            }
+            if (weightEnd[i] >= 0) {
+                byWeight(e, i, inverseSlope);
+            }
+        }
+    }
+
+    private void byMultiplier(PathEvaluation e, int i, double inverseSlope) {
+        double multiplier = e.multiplier(multiplierOf[i]);
+        double flowPerFactor = multiplier == 0 ? 0 : e.scratch(i).watts / multiplier;
+        for (int j = 1; j < links.size(); j++) {
+            double direct = i == j ? flowPerFactor : 0;
+            double change = -(direct - e.scratch(j).perToKelvin * flowPerFactor * inverseSlope);
+            e.flowByMultiplier(j - 1, multiplierOf[i], e.multiplierDerivativeOf(j - 1, multiplierOf[i]) + change);
+        }
+    }
+
+    private void byWeight(PathEvaluation e, int i, double inverseSlope) {
+        AmountWeight weight = Objects.requireNonNull(links.get(i).weight());
+        double amount = e.amount(weightEnd[i], weight.amount());
+        double value = weight.factor().at(amount);
+        double flowPerAmount =
+                value == 0 ? 0 : e.scratch(i).watts / value * weight.factor().slope(amount);
+        for (int j = 1; j < links.size(); j++) {
+            double direct = i == j ? flowPerAmount : 0;
+            double change = -(direct - e.scratch(j).perToKelvin * flowPerAmount * inverseSlope);
+            e.addFlowByAmount(j - 1, weightEnd[i], weight.amount(), change);
+        }
+    }
+
+    private int amountOf(int link) {
+        return Objects.requireNonNull(links.get(link).weight()).amount();
+    }
+}

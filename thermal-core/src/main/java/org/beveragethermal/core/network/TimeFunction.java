@@ -1,0 +1,98 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.network;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A quantity given as a function of time since the start of a run.
+ *
+ * <p>Implementations are immutable and thread-safe.
+ */
+public interface TimeFunction {
+
+    /**
+     * The value at a time.
+     *
+     * @param timeS time since the start [s], finite
+     * @return the value, finite
+     */
+    double at(double timeS);
+
+    /**
+     * The rate of change at a time; at a knot, the rate just after it.
+     *
+     * @param timeS time since the start [s], finite
+     * @return the derivative of {@link #at} [1/s]
+     */
+    double rate(double timeS);
+
+    /**
+     * Times at which the function or its slope jumps; the solver ends a step there.
+     *
+     * @return ascending times [s]; empty if the function is smooth
+     */
+    default double[] knots() {
+        return new double[0];
+    }
+
+    /**
+     * A value that never changes.
+     *
+     * @param value finite value
+     * @return the constant function
+     * @throws IllegalArgumentException if value is not finite
+     */
+    static TimeFunction constant(double value) {
+        requireFinite(value);
+        return new TimeFunction() {
+            @Override
+            public double at(double timeS) {
+                return value;
+            }
+
+            @Override
+            public double rate(double timeS) {
+                return 0;
+            }
+        };
+    }
+
+    /**
+     * Straight lines between given points; constant before the first and after the last.
+     *
+     * @param timesS strictly ascending times [s], length n ≥ 1, not modified
+     * @param values value at each time, length n, not modified
+     * @return the piecewise linear function
+     * @throws IllegalArgumentException if the lengths differ, the times do not ascend or a number is not finite
+     */
+    static TimeFunction linear(double[] timesS, double[] values) {
+        return new PiecewiseLinear(timesS, values);
+    }
+
+    /**
+     * Any smooth function; its rate is taken by a central difference over two seconds.
+     *
+     * @param function the value as a function of time [s]
+     * @return the function
+     */
+    static TimeFunction smooth(DoubleUnaryOperator function) {
+        return new TimeFunction() {
+            @Override
+            public double at(double timeS) {
+                return requireFinite(function.applyAsDouble(timeS));
+            }
+
+            @Override
+            public double rate(double timeS) {
+                return (at(timeS + 1) - at(timeS - 1)) / 2;
+            }
+        };
+    }
+
+    private static double requireFinite(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("value " + value + ": expected a finite number");
+        }
+        return value;
+    }
+}

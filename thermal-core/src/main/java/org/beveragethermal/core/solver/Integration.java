@@ -1,0 +1,119 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.beveragethermal.core.network.Network;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.PreparedNetwork;
+
+/** One run of the solver: walks through the phases and collects their steps. */
+final class Integration {
+
+    private static final double SAFETY = 0.9;
+    private static final double SHRINK_LIMIT = 0.2;
+    private static final double GROW_LIMIT = 6;
+    /** One over the order of the error estimate plus one. */
+    private static final double ERROR_EXPONENT = 0.25;
+    /** Below this fraction of the time already run a step is rounding, not progress. */
+    private static final double SMALLEST_STEP = 1e-13;
+    /** The first step lets the fastest node move about this far [K]; the controller takes over from there. */
+    private static final double FIRST_MOVE_K = 0.05;
+
+    private final double toleranceK;
+    private final int stepBudget;
+    private final Map<String, Double> multipliers;
+    private int stepsTried;
+
+    Integration(double toleranceK, int stepBudget, Map<String, Double> multipliers) {
+        this.toleranceK = toleranceK;
+        this.stepBudget = stepBudget;
+        this.multipliers = multipliers;
+    }
+
+    Trajectory run(List<Phase> phases, double endS) {
+        List<Trajectory.Leg> legs = new ArrayList<>();
+        double[] state = phases.get(0).network().prepare().initialState();
+        for (int i = 0; i < phases.size() && phases.get(i).startS() < endS; i++) {
+            double legEnd =
+                    i + 1 < phases.size() ? Math.min(endS, phases.get(i + 1).startS()) : endS;
+            PreparedNetwork network = phases.get(i).network().prepare();
+            Trajectory.Leg leg = integrate(network, phases.get(i).startS(), legEnd, state);
+            legs.add(leg);
+            state = leg.endState();
+        }
+        return new Trajectory(legs, stepsTried);
+    }
+
+    private Trajectory.Leg integrate(PreparedNetwork network, double startS, double endS, double[] startState) {
+        RosenbrockStep step = new RosenbrockStep(network, multipliers);
+        StepLog log = new StepLog(network.stateSize(), network.ledgerSize());
+        TreeSet<Double> stops = new TreeSet<>();
+        for (double knot : network.knots()) {
+            if (knot > startS && knot < endS) {
+                stops.add(knot);
+            }
+        }
+        stops.add(endS);
+        double time = startS;
+        step.start(startState);
+        for (double stop : stops) {
+            time = advance(network, step, log, time, stop);
+        }
+        return new Trajectory.Leg(network, startS, endS, startState, log, step.state());
+    }
+
+    /** Integrates from a time to the next stop, ending a step exactly there. */
+    private double advance(PreparedNetwork network, RosenbrockStep step, StepLog log, double from, double to) {
+        double time = from;
+        beginStep(network, step, time);
+        double h = Math.min(to - time, FIRST_MOVE_K / Math.max(step.fastestRateKPerS(), FIRST_MOVE_K / (to - time)));
+        boolean rejected = false;
+        while (time < to) {
+            if (++stepsTried > stepBudget) {
+                throw new SolverException(
+                        time,
+                        "step budget of " + stepBudget + " used up at a step of " + h
+                                + " s; try a looser tolerance or a larger budget");
+            }
+            boolean last = time + h >= to * (1 - 1e-14);
+            if (last) {
+                h = to - time;
+            }
+            double error = step.attempt(time, h) / toleranceK;
+            if (error <= 1) {
+                log.add(time, h, step);
+                step.accept();
+                time = last ? to : time + h;
+                double grow = Math.min(rejected ? 1 : GROW_LIMIT, factor(error));
+                h *= grow;
+                rejected = false;
+                if (!last) {
+                    beginStep(network, step, time);
+                }
+            } else {
+                h *= Double.isNaN(error) ? SHRINK_LIMIT : factor(error);
+                rejected = true;
+                if (h < SMALLEST_STEP * Math.max(1, time)) {
+                    throw new SolverException(time, "no step is small enough; fastest node " + step.fastestNode());
+                }
+            }
+        }
+        return time;
+    }
+
+    private static double factor(double error) {
+        return Math.max(SHRINK_LIMIT, Math.min(GROW_LIMIT, SAFETY * Math.pow(Math.max(error, 1e-12), -ERROR_EXPONENT)));
+    }
+
+    private static void beginStep(PreparedNetwork network, RosenbrockStep step, double time) {
+        int badPath = step.begin(time);
+        if (badPath >= 0) {
+            Network description = network.network();
+            Path path = description.paths().get(badPath);
+            throw new SolverException(time, "path " + path.name() + " gives a flow that is not finite");
+        }
+    }
+}

@@ -1,0 +1,125 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.solver;
+
+import java.util.List;
+import java.util.Map;
+import org.beveragethermal.core.network.Network;
+
+/**
+ * Integrates thermal networks; immutable settings, safe to share.
+ */
+public final class NetworkSolver {
+
+    /** Default tolerance [K]. */
+    public static final double DEFAULT_TOLERANCE_K = 1e-3;
+
+    private static final int DEFAULT_STEP_BUDGET = 100_000;
+
+    private final double toleranceK;
+    private final int stepBudget;
+    private final Map<String, Double> multipliers;
+
+    private NetworkSolver(double toleranceK, int stepBudget, Map<String, Double> multipliers) {
+        this.toleranceK = toleranceK;
+        this.stepBudget = stepBudget;
+        this.multipliers = Map.copyOf(multipliers);
+    }
+
+    /**
+     * A solver with the default tolerance of 1 mK per step and a budget of 100,000 steps.
+     *
+     * @return the solver
+     */
+    public static NetworkSolver standard() {
+        return new NetworkSolver(DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of());
+    }
+
+    /**
+     * The same solver with another tolerance on the error of each step.
+     *
+     * @param newToleranceK tolerance [K], 1e-12 to 1
+     * @return a new solver
+     * @throws IllegalArgumentException if the tolerance is outside its range
+     */
+    public NetworkSolver withToleranceK(double newToleranceK) {
+        if (!(newToleranceK >= 1e-12 && newToleranceK <= 1)) {
+            throw new IllegalArgumentException("tolerance " + newToleranceK + " K: expected 1e-12 K to 1 K");
+        }
+        return new NetworkSolver(newToleranceK, stepBudget, multipliers);
+    }
+
+    /**
+     * The same solver with another limit on the number of steps.
+     *
+     * @param newStepBudget accepted and rejected steps allowed, ≥ 1
+     * @return a new solver
+     * @throws IllegalArgumentException if the budget is below 1
+     */
+    public NetworkSolver withStepBudget(int newStepBudget) {
+        if (newStepBudget < 1) {
+            throw new IllegalArgumentException("step budget " + newStepBudget + ": expected at least 1");
+        }
+        return new NetworkSolver(toleranceK, newStepBudget, multipliers);
+    }
+
+    /**
+     * The same solver with factors on the paths' laws.
+     *
+     * @param newMultipliers factor by name, finite, ≥ 0; a name that no path uses has no effect; not modified
+     * @return a new solver
+     * @throws IllegalArgumentException if a factor is negative or not finite
+     */
+    public NetworkSolver withMultipliers(Map<String, Double> newMultipliers) {
+        newMultipliers.forEach((name, factor) -> {
+            if (!(factor >= 0) || Double.isInfinite(factor)) {
+                throw new IllegalArgumentException(
+                        "multiplier " + name + " = " + factor + ": expected a finite factor ≥ 0");
+            }
+        });
+        return new NetworkSolver(toleranceK, stepBudget, newMultipliers);
+    }
+
+    /**
+     * Integrates one network from time 0.
+     *
+     * @param network the network
+     * @param endS end of the run [s], finite, > 0
+     * @return what happened
+     * @throws IllegalArgumentException if the end is not finite and positive
+     * @throws SolverException if the network cannot be integrated
+     */
+    public Trajectory solve(Network network, double endS) {
+        return solve(List.of(new Phase(0, network)), endS);
+    }
+
+    /**
+     * Integrates networks of the same nodes, one after the other.
+     *
+     * @param phases connections in order of time, the first from 0; every network has the same nodes; not modified
+     * @param endS end of the run [s], finite, > 0; phases that start later are ignored
+     * @return what happened
+     * @throws IllegalArgumentException if a condition is broken
+     * @throws SolverException if a network cannot be integrated
+     */
+    public Trajectory solve(List<Phase> phases, double endS) {
+        if (!(endS > 0) || Double.isInfinite(endS)) {
+            throw new IllegalArgumentException("end of the run " + endS + " s: expected a finite time above 0");
+        }
+        if (phases.isEmpty() || phases.get(0).startS() != 0) {
+            throw new IllegalArgumentException(
+                    "phases " + phases.size() + ": expected at least one, the first from 0 s");
+        }
+        for (int i = 1; i < phases.size(); i++) {
+            if (phases.get(i).startS() <= phases.get(i - 1).startS()) {
+                throw new IllegalArgumentException(
+                        "phase " + i + " at " + phases.get(i).startS() + " s: expected a time after "
+                                + phases.get(i - 1).startS() + " s");
+            }
+            if (!phases.get(i).network().nodes().equals(phases.get(0).network().nodes())) {
+                throw new IllegalArgumentException(
+                        "phase " + i + " has other nodes than phase 0: connections change, nodes stay");
+            }
+        }
+        return new Integration(toleranceK, stepBudget, multipliers).run(phases, endS);
+    }
+}

@@ -1,0 +1,228 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.solver;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.PreparedNetwork;
+
+/**
+ * The workspace of one run: a state, the derivatives there, and one trial step of {@link RosenbrockTableau}.
+ *
+ * <p>The ledger's stages use the same flows, the same derivatives and the same weights as the state's, which is what makes
+ * the balance exact. Nothing is allocated after construction.
+ */
+final class RosenbrockStep {
+
+    private final PreparedNetwork network;
+    private final PreparedNetwork.Workspace workspace;
+    private final int n;
+    private final int m;
+    private final int[] position;
+    private final BandedMatrix matrix;
+    private final double[] state;
+    private final double[] newState;
+    private final double[] argument;
+    private final double[] rate;
+    private final double[] ordered;
+    private final double[] baseFlow;
+    private final double[] flowTimeRate;
+    private final double[] stateTimeRate;
+    private final double[] flowChange;
+    private final double[][] u = new double[RosenbrockTableau.STAGES][];
+    private final double[][] ledgerU = new double[RosenbrockTableau.STAGES][];
+    private final double[] ledgerGain;
+    private final BandedMatrix jacobian;
+    private final PreparedNetwork.JacobianSink addToJacobian;
+    private double fastestRateKPerS;
+
+    RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers) {
+        this.network = network;
+        this.workspace = network.newWorkspace(multipliers);
+        n = network.stateSize();
+        m = network.ledgerSize();
+        state = new double[n];
+        newState = new double[n];
+        argument = new double[n];
+        rate = new double[n];
+        ordered = new double[n];
+        baseFlow = new double[m];
+        flowTimeRate = new double[m];
+        stateTimeRate = new double[n];
+        flowChange = new double[m];
+        ledgerGain = new double[m];
+        for (int s = 0; s < RosenbrockTableau.STAGES; s++) {
+            u[s] = new double[n];
+            ledgerU[s] = new double[m];
+        }
+        List<TreeSet<Integer>> coupled = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            coupled.add(new TreeSet<>());
+        }
+        workspace.jacobian((row, column, value) -> {
+            if (row != column) {
+                coupled.get(row).add(column);
+                coupled.get(column).add(row);
+            }
+        });
+        position = Ordering.reverseCuthillMcKee(coupled);
+        int band = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j : coupled.get(i)) {
+                band = Math.max(band, Math.abs(position[i] - position[j]));
+            }
+        }
+        matrix = new BandedMatrix(n, band, band);
+        jacobian = new BandedMatrix(n, band, band);
+        addToJacobian = (row, column, value) -> jacobian.add(position[row], position[column], value);
+    }
+
+    void start(double[] startState) {
+        System.arraycopy(startState, 0, state, 0, n);
+    }
+
+    double[] state() {
+        return state.clone();
+    }
+
+    /** Evaluates flows and derivatives at the state; returns the index of a path that fails, or −1. */
+    int begin(double time) {
+        int bad = workspace.evaluate(time, state, true);
+        if (bad >= 0) {
+            return bad;
+        }
+        System.arraycopy(workspace.flows(), 0, baseFlow, 0, m);
+        workspace.flowTimeDerivative(time, flowTimeRate);
+        workspace.rates(flowTimeRate, stateTimeRate);
+        workspace.rates(baseFlow, rate);
+        fastestRateKPerS = workspace.sizeK(rate);
+        jacobian.clear();
+        workspace.jacobian(addToJacobian);
+        return -1;
+    }
+
+    double fastestRateKPerS() {
+        return fastestRateKPerS;
+    }
+
+    String fastestNode() {
+        workspace.rates(baseFlow, rate);
+        String name = "none";
+        double fastest = -1;
+        double[] single = new double[n];
+        for (Node node : network.network().nodes()) {
+            int offset = network.offset(node);
+            Arrays.fill(single, 0);
+            System.arraycopy(rate, offset, single, offset, 1 + node.store().amountCount());
+            double size = workspace.sizeK(single);
+            if (size > fastest) {
+                fastest = size;
+                name = node.name();
+            }
+        }
+        return name;
+    }
+
+    /**
+     * Tries a step from the state at which {@link #begin} was called.
+     *
+     * @return size of the error estimate [K], NaN if a stage is not finite
+     */
+    double attempt(double time, double h) {
+        double inverse = 1 / (h * RosenbrockTableau.GAMMA);
+        matrix.setShiftedNegative(inverse, jacobian);
+        if (!matrix.factorise()) {
+            return Double.NaN;
+        }
+        for (int s = 0; s < RosenbrockTableau.STAGES; s++) {
+            if (!stage(s, time, h)) {
+                return Double.NaN;
+            }
+        }
+        int last = RosenbrockTableau.STAGES - 1;
+        for (int i = 0; i < n; i++) {
+            newState[i] = argument[i] + u[last][i];
+        }
+        for (int a = 0; a < m; a++) {
+            double gain = ledgerU[last][a];
+            for (int j = 0; j < last; j++) {
+                gain += RosenbrockTableau.A[last][j] * ledgerU[j][a];
+            }
+            ledgerGain[a] = gain;
+        }
+        return workspace.sizeK(u[last]);
+    }
+
+    private boolean stage(int s, double time, double h) {
+        double[] a = RosenbrockTableau.A[s];
+        double[] c = RosenbrockTableau.C[s];
+        double timeWeight = RosenbrockTableau.TIME_DERIVATIVE[s] * h;
+        double[] flows = baseFlow;
+        if (s > 0) {
+            for (int i = 0; i < n; i++) {
+                double sum = state[i];
+                for (int j = 0; j < s; j++) {
+                    sum += a[j] * u[j][i];
+                }
+                argument[i] = sum;
+            }
+            if (workspace.evaluate(time + RosenbrockTableau.TIME[s] * h, argument, false) >= 0) {
+                return false;
+            }
+            flows = workspace.flows();
+        }
+        workspace.rates(flows, rate);
+        for (int i = 0; i < n; i++) {
+            double right = rate[i] + timeWeight * stateTimeRate[i];
+            for (int j = 0; j < s; j++) {
+                right += c[j] / h * u[j][i];
+            }
+            ordered[position[i]] = right;
+        }
+        matrix.solve(ordered);
+        for (int i = 0; i < n; i++) {
+            u[s][i] = ordered[position[i]];
+        }
+        workspace.flowChange(u[s], flowChange);
+        double scale = h * RosenbrockTableau.GAMMA;
+        for (int k = 0; k < m; k++) {
+            double right = flows[k] + flowChange[k] + timeWeight * flowTimeRate[k];
+            for (int j = 0; j < s; j++) {
+                right += c[j] / h * ledgerU[j][k];
+            }
+            ledgerU[s][k] = scale * right;
+        }
+        return true;
+    }
+
+    /** Makes the end of the step just tried the new state. */
+    void accept() {
+        System.arraycopy(newState, 0, state, 0, n);
+    }
+
+    /** Writes the interpolation coefficients of the step just tried: start, end and two bends per component. */
+    void interpolant(double[] stateOut, double[] ledgerOut) {
+        for (int i = 0; i < n; i++) {
+            stateOut[i] = state[i];
+            stateOut[n + i] = newState[i];
+            stateOut[2 * n + i] = bend(0, u, i);
+            stateOut[3 * n + i] = bend(1, u, i);
+        }
+        for (int k = 0; k < m; k++) {
+            ledgerOut[k] = ledgerGain[k];
+            ledgerOut[m + k] = bend(0, ledgerU, k);
+            ledgerOut[2 * m + k] = bend(1, ledgerU, k);
+        }
+    }
+
+    private static double bend(int which, double[][] stages, int i) {
+        double sum = 0;
+        for (int j = 0; j < RosenbrockTableau.STAGES; j++) {
+            sum += RosenbrockTableau.DENSE[which][j] * stages[j][i];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,267 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.solver;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.beveragethermal.core.network.Account;
+import org.beveragethermal.core.network.Network;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.PathEvaluation;
+import org.beveragethermal.core.network.PreparedNetwork;
+import org.beveragethermal.core.network.StoreState;
+
+/**
+ * What happened in a run: states, temperatures and ledger at any time from start to end.
+ *
+ * <p>Immutable; queries write nothing, so it may be shared by threads.
+ */
+public final class Trajectory {
+
+    private static final double EVENT_FRACTION = 1e-6;
+    private static final int EVENT_SAMPLES = 4;
+    private static final int EVENT_EVALUATIONS = 200;
+
+    private final List<Leg> legs;
+    private final int stepsTried;
+
+    /** One stretch of time with unchanged connections. */
+    record Leg(
+            PreparedNetwork network, double startS, double endS, double[] startState, StepLog log, double[] endState) {}
+
+    Trajectory(List<Leg> legs, int stepsTried) {
+        this.legs = List.copyOf(legs);
+        this.stepsTried = stepsTried;
+    }
+
+    /**
+     * End of the run.
+     *
+     * @return time [s]; the run starts at 0
+     */
+    public double endS() {
+        return legs.get(legs.size() - 1).endS();
+    }
+
+    /**
+     * Steps that were accepted.
+     *
+     * @return number of steps
+     */
+    public int steps() {
+        return legs.stream().mapToInt(leg -> leg.log().size()).sum();
+    }
+
+    /**
+     * Steps that were tried, accepted or not.
+     *
+     * @return number of steps
+     */
+    public int stepsTried() {
+        return stepsTried;
+    }
+
+    /**
+     * Temperature of a node.
+     *
+     * @param node a node of the network
+     * @param timeS time [s], 0 to {@link #endS}
+     * @return temperature [K]
+     * @throws IllegalArgumentException if the time or the node is not in the run
+     */
+    public double temperatureK(Node node, double timeS) {
+        return storeState(node, leg(timeS), timeS).temperatureK;
+    }
+
+    /**
+     * Amount of a node.
+     *
+     * @param node a node of the network
+     * @param amount index of the amount
+     * @param timeS time [s], 0 to {@link #endS}
+     * @return the amount; never below 0
+     * @throws IllegalArgumentException if the time or the node is not in the run
+     */
+    public double amount(Node node, int amount, double timeS) {
+        Leg leg = leg(timeS);
+        return Math.max(0, component(leg, leg.network().offset(node) + 1 + amount, timeS));
+    }
+
+    /**
+     * Enthalpy of a node.
+     *
+     * @param node a node of the network
+     * @param timeS time [s], 0 to {@link #endS}
+     * @return enthalpy [J] above liquid water at 0 °C
+     * @throws IllegalArgumentException if the time or the node is not in the run
+     */
+    public double enthalpyJ(Node node, double timeS) {
+        Leg leg = leg(timeS);
+        return component(leg, leg.network().offset(node), timeS);
+    }
+
+    /**
+     * The first time at which a function of the run crosses zero, located to 1e-6 of the step.
+     *
+     * <p>Each step is looked at in four parts; a function that crosses twice within one part is missed.
+     *
+     * @param fromS where to begin [s]
+     * @param function function of time [s], evaluated between {@code fromS} and the end
+     * @return the time [s], or empty if it never crosses
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public OptionalDouble firstCrossing(double fromS, DoubleUnaryOperator function) {
+        leg(fromS);
+        double before = fromS;
+        double valueBefore = function.applyAsDouble(before);
+        if (valueBefore == 0) {
+            return OptionalDouble.of(before);
+        }
+        for (Leg leg : legs) {
+            for (int i = 0; i < leg.log().size(); i++) {
+                StepLog.Step step = leg.log().step(i);
+                for (int part = 1; part <= EVENT_SAMPLES; part++) {
+                    double time = Math.min(endS(), step.startS() + step.lengthS() * part / EVENT_SAMPLES);
+                    if (time <= before) {
+                        continue;
+                    }
+                    double value = function.applyAsDouble(time);
+                    if (value == 0) {
+                        return OptionalDouble.of(time);
+                    }
+                    if (value * valueBefore < 0) {
+                        return OptionalDouble.of(new BracketingNthOrderBrentSolver(EVENT_FRACTION * step.lengthS(), 5)
+                                .solve(EVENT_EVALUATIONS, function::applyAsDouble, before, time));
+                    }
+                    before = time;
+                    valueBefore = value;
+                }
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /**
+     * A path evaluated at the state of a time, for explaining it.
+     *
+     * @param path name of a path that is active then
+     * @param timeS time [s], 0 to {@link #endS}
+     * @return the path's evaluation, a private copy
+     * @throws IllegalArgumentException if the time is not in the run or no such path is active
+     */
+    public PathEvaluation evaluate(String path, double timeS) {
+        Leg leg = leg(timeS);
+        Network network = leg.network().network();
+        for (int p = 0; p < network.paths().size(); p++) {
+            if (network.paths().get(p).name().equals(path)) {
+                PreparedNetwork.Workspace workspace = leg.network().newWorkspace(Map.of());
+                workspace.evaluate(timeS, state(leg, timeS), true);
+                return workspace.evaluation(p);
+            }
+        }
+        throw new IllegalArgumentException("path " + path + ": not active at " + timeS + " s");
+    }
+
+    /**
+     * The paths that are active at a time.
+     *
+     * @param timeS time [s], 0 to {@link #endS}
+     * @return active paths
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public List<Path> paths(double timeS) {
+        return leg(timeS).network().network().paths();
+    }
+
+    /**
+     * The heat balance from the start up to a time.
+     *
+     * @param timeS time [s], 0 to {@link #endS}
+     * @return accounts and closure
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public Ledger ledger(double timeS) {
+        Leg last = leg(timeS);
+        record Key(String path, String mechanism, String from, String to) {}
+        Map<Key, Double> sums = new LinkedHashMap<>();
+        double[] balance = new double[last.network().stateSize()];
+        double total = 0;
+        for (Leg leg : legs) {
+            double until = Math.min(timeS, leg.endS());
+            int account = 0;
+            double[] gains = new double[leg.network().ledgerSize()];
+            StepLog.Step step = leg.log().step(leg.log().find(until));
+            for (Path path : leg.network().network().paths()) {
+                for (Account a : path.accounts()) {
+                    gains[account] = leg.log().ledgerComponent(step, account, until);
+                    if (a.heat()) {
+                        String from = path.ends().get(a.entries().get(0).end()).name();
+                        String to = path.ends().get(a.entries().get(1).end()).name();
+                        sums.merge(new Key(path.name(), a.mechanism(), from, to), gains[account], Double::sum);
+                        total += Math.abs(gains[account]);
+                    }
+                    account++;
+                }
+            }
+            double[] change = new double[balance.length];
+            leg.network().newWorkspace(Map.of()).rates(gains, change);
+            for (int i = 0; i < balance.length; i++) {
+                balance[i] += change[i];
+            }
+            if (leg == last) {
+                break;
+            }
+        }
+        double imbalance = 0;
+        for (Node node : last.network().network().nodes()) {
+            int i = last.network().offset(node);
+            double gained = component(last, i, timeS) - legs.get(0).startState()[i];
+            imbalance = Math.max(imbalance, Math.abs(gained - balance[i]));
+        }
+        List<LedgerEntry> entries = new ArrayList<>();
+        sums.forEach(
+                (key, heat) -> entries.add(new LedgerEntry(key.path(), key.mechanism(), key.from(), key.to(), heat)));
+        return new Ledger(entries, imbalance, total);
+    }
+
+    private Leg leg(double timeS) {
+        if (!(timeS >= 0 && timeS <= endS())) {
+            throw new IllegalArgumentException("time " + timeS + " s: expected 0 s to " + endS() + " s");
+        }
+        for (int i = legs.size() - 1; i > 0; i--) {
+            if (legs.get(i).startS() <= timeS) {
+                return legs.get(i);
+            }
+        }
+        return legs.get(0);
+    }
+
+    private static double component(Leg leg, int i, double timeS) {
+        return leg.log().stateComponent(leg.log().step(leg.log().find(timeS)), i, timeS);
+    }
+
+    private static double[] state(Leg leg, double timeS) {
+        double[] state = new double[leg.network().stateSize()];
+        StepLog.Step step = leg.log().step(leg.log().find(timeS));
+        for (int i = 0; i < state.length; i++) {
+            state[i] = leg.log().stateComponent(step, i, timeS);
+        }
+        return state;
+    }
+
+    private static StoreState storeState(Node node, Leg leg, double timeS) {
+        int offset = leg.network().offset(node);
+        double[] amounts = new double[node.store().amountCount()];
+        for (int k = 0; k < amounts.length; k++) {
+            amounts[k] = component(leg, offset + 1 + k, timeS);
+        }
+        StoreState out = new StoreState(amounts.length);
+        node.store().evaluate(component(leg, offset, timeS), amounts, 0, out);
+        return out;
+    }
+}
