@@ -1,0 +1,7 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+/** An application of its own, as a user's: it stands on the three libraries by their module names. */
+module consumer {
+    requires org.beveragethermal.materials;
+    requires org.beveragethermal.core;
+    requires org.beveragethermal.service;
+}
