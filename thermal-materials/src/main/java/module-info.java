@@ -9,6 +9,7 @@ module org.beveragethermal.materials {
     requires tech.units.indriya;
     requires static org.jspecify;
 
+    exports org.beveragethermal.materials.liquid;
     exports org.beveragethermal.materials.provenance;
     exports org.beveragethermal.materials.units;
 }

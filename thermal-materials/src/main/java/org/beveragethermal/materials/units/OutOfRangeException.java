@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.units;
 
+import java.math.BigDecimal;
+
 /**
  * A finite value was refused because it lies outside what is allowed. The message reads like
  * {@code wall thickness 0.5 m: expected 0.0001 m to 0.02 m}; the parts are there for programs. Numbers in the message
@@ -8,6 +10,11 @@ package org.beveragethermal.materials.units;
  */
 public final class OutOfRangeException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
+
+    /** Numbers from here to {@link #LARGEST_PLAIN} are written without an exponent. */
+    private static final double SMALLEST_PLAIN = 1e-7;
+
+    private static final double LARGEST_PLAIN = 1e9;
 
     /** Name of the refused parameter. */
     private final String parameter;
@@ -66,11 +73,20 @@ public final class OutOfRangeException extends IllegalArgumentException {
         return withUnit(low, unit) + " to " + withUnit(high, unit);
     }
 
+    private static String plain(double value) {
+        double magnitude = Math.abs(value);
+        if (value == 0) {
+            return "0";
+        }
+        return magnitude >= SMALLEST_PLAIN && magnitude <= LARGEST_PLAIN
+                ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
+                : Double.toString(value);
+    }
+
     /** A number and its unit, without a needless ".0" and independent of the locale. */
     static String withUnit(double value, String unit) {
-        String number = Double.toString(value);
-        String tidy = number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
-        return unit.equals("1") ? tidy : tidy + " " + unit;
+        String number = plain(value);
+        return unit.equals("1") ? number : number + " " + unit;
     }
 
     /**

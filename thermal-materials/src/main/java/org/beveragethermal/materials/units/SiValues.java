@@ -751,7 +751,7 @@ public final class SiValues {
     private static UnitConverter converter(Quantity<?> q, Unit<?> siUnit, String kind, String parameter) {
         Unit<?> unit = q.getUnit();
         String wrong =
-                parameter + " " + describe(q) + ": expected a " + kind + " in a unit convertible to " + symbol(siUnit);
+                parameter + " " + describe(q) + ": expected " + kind + " in a unit convertible to " + symbol(siUnit);
         if (!unit.getDimension().equals(siUnit.getDimension())) {
             throw new IllegalArgumentException(wrong);
         }

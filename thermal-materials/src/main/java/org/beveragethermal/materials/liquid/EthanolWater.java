@@ -1,0 +1,351 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.materials.liquid;
+
+import java.util.List;
+import javax.measure.Quantity;
+import org.beveragethermal.materials.provenance.PropertyRecord;
+import org.beveragethermal.materials.provenance.Source;
+import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.materials.provenance.ValidityRange;
+import org.beveragethermal.materials.units.AlcoholicStrength;
+import org.beveragethermal.materials.units.SiValues;
+
+/**
+ * A liquid mixture of ethanol and water, 0 to 60 % ethanol by mass, -20 °C to 70 °C.
+ *
+ * <p>Density and alcoholic strength follow the general formula of OIML R 22 (-20 to 40 °C, tables reproduced to
+ * 0.005 kg/m³); specific heat capacity, thermal conductivity and viscosity follow Melinder's polynomials (IIR 2010, up
+ * to 40 °C). Those polynomials rest on tables from 11 % by mass upwards; below that, where wine lies, they are
+ * continued towards water, which at 0 % they meet within 0.5 % (heat capacity), 1.0 % (conductivity) and 0.3 %
+ * (viscosity). Use {@link Water} for water itself.
+ *
+ * <p><b>Above 40 °C</b> no formula is published; up to 70 °C the properties are continued from their value at 40 °C:
+ * density, conductivity and the logarithm of viscosity along their tangent, the specific heat capacity unchanged. Below
+ * the freezing point the mixture is described as a supercooled liquid. {@link #properties()} lists the larger
+ * uncertainty of the continuation.
+ *
+ * <p>Unlike water, the mixture has its greatest density near or below the freezing point (near -0.6 °C at 12.5 % vol):
+ * do not expect an inversion at 4 °C. Immutable; equal by mass fraction.
+ */
+public final class EthanolWater implements Liquid {
+    private static final double CELSIUS_ZERO_K = 273.15;
+    private static final double DENSITY_REFERENCE_CELSIUS = 20;
+    private static final double LAST_PUBLISHED_CELSIUS = 40;
+    private static final double LAST_PUBLISHED_K = 313.15;
+    private static final double HIGHEST_MASS_FRACTION = 0.6;
+
+    private static final ValidityRange RANGE = new ValidityRange("temperature of ethanol-water", 253.15, 343.15, "K");
+    private static final ValidityRange PUBLISHED =
+            new ValidityRange("temperature of ethanol-water", 253.15, LAST_PUBLISHED_K, "K");
+    private static final ValidityRange CONTINUED =
+            new ValidityRange("temperature of ethanol-water", LAST_PUBLISHED_K, 343.15, "K");
+    private static final ValidityRange MASS_FRACTIONS =
+            new ValidityRange("mass fraction of ethanol", 0, HIGHEST_MASS_FRACTION, "1");
+    private static final ValidityRange ANY_FRACTION = new ValidityRange("mass fraction of ethanol", 0, 1, "1");
+    private static final ValidityRange ANY_STRENGTH = new ValidityRange("alcoholic strength", 0, 1, "1");
+
+    /**
+     * Density of ethanol at 20 °C by the formula itself, 789.2391 kg/m³ (printed as 789.24), so that a mass fraction of
+     * 1 is a strength of exactly 1.
+     */
+    private static final double ETHANOL_DENSITY_20 = Polynomials.value(EthanolWaterTables.A, 1);
+
+    private static final Source CONTINUATION = new Source(
+            "continued above 40 °C",
+            "own continuation of OIML R 22 and Melinder (2010) from 40 °C: tangent for density, conductivity and the"
+                    + " logarithm of viscosity, constant specific heat capacity",
+            Source.Kind.OWN_ASSUMPTION);
+
+    private static final List<PropertyRecord> PROPERTIES = List.of(
+            record("density", "kg/m³", PUBLISHED, Uncertainty.rectangular(0.05), EthanolWaterTables.OIML_R_22),
+            record("density", "kg/m³", CONTINUED, Uncertainty.rectangularRelative(0.005), CONTINUATION),
+            record(
+                    "specific heat capacity",
+                    "J/(kg K)",
+                    PUBLISHED,
+                    Uncertainty.rectangularRelative(0.012),
+                    EthanolWaterTables.MELINDER),
+            record(
+                    "specific heat capacity",
+                    "J/(kg K)",
+                    CONTINUED,
+                    Uncertainty.rectangularRelative(0.03),
+                    CONTINUATION),
+            record(
+                    "thermal conductivity",
+                    "W/(m K)",
+                    PUBLISHED,
+                    Uncertainty.rectangularRelative(0.02),
+                    EthanolWaterTables.MELINDER),
+            record("thermal conductivity", "W/(m K)", CONTINUED, Uncertainty.rectangularRelative(0.05), CONTINUATION),
+            record(
+                    "dynamic viscosity",
+                    "Pa s",
+                    PUBLISHED,
+                    Uncertainty.rectangularRelative(0.035),
+                    EthanolWaterTables.MELINDER),
+            record("dynamic viscosity", "Pa s", CONTINUED, Uncertainty.rectangularRelative(0.2), CONTINUATION),
+            record(
+                    "freezing temperature",
+                    "K",
+                    MASS_FRACTIONS,
+                    Uncertainty.rectangular(1.1),
+                    new Source(
+                            "warmer of two",
+                            "the warmer of Lange's Handbook of Chemistry, table 5.13, and Melinder (2010), which differ by"
+                                    + " up to 1.1 K",
+                            Source.Kind.OWN_COMPUTATION)));
+
+    private final double massFraction;
+    private final double strengthByVolume;
+    /** Density in kg/m³ as a polynomial in t/°C - 20. */
+    private final double[] densityTerms;
+    /** Specific heat capacity in J/(kg K) as a polynomial in t/°C - Y_REFERENCE. */
+    private final double[] heatCapacityTerms;
+    /** Conductivity in W/(m K) as a polynomial in t/°C - Y_REFERENCE. */
+    private final double[] conductivityTerms;
+    /** ln(viscosity/mPa s) as a polynomial in t/°C - Y_REFERENCE. */
+    private final double[] lnViscosityTerms;
+
+    private EthanolWater(double massFraction) {
+        double x = 100 * massFraction - EthanolWaterTables.X_REFERENCE;
+        this.massFraction = massFraction;
+        this.strengthByVolume = strengthFromMassFraction(massFraction);
+        this.densityTerms = densityTerms(massFraction);
+        this.heatCapacityTerms = Polynomials.collapse(EthanolWaterTables.SPECIFIC_HEAT_CAPACITY, x);
+        this.conductivityTerms = Polynomials.collapse(EthanolWaterTables.THERMAL_CONDUCTIVITY, x);
+        this.lnViscosityTerms = Polynomials.collapse(EthanolWaterTables.LN_VISCOSITY, x);
+    }
+
+    private static PropertyRecord record(
+            String property, String unit, ValidityRange validity, Uncertainty uncertainty, Source source) {
+        return new PropertyRecord(property, unit, validity, uncertainty, source);
+    }
+
+    private static double[] densityTerms(double p) {
+        double[] terms = new double[EthanolWaterTables.B.length + 1];
+        terms[0] = Polynomials.value(EthanolWaterTables.A, p);
+        for (int i = 0; i < EthanolWaterTables.B.length; i++) {
+            double mixed = i < EthanolWaterTables.C.length ? p * Polynomials.value(EthanolWaterTables.C[i], p) : 0;
+            terms[i + 1] = EthanolWaterTables.B[i] + mixed;
+        }
+        return terms;
+    }
+
+    /**
+     * The mixture with a given mass fraction of ethanol.
+     *
+     * @param massFraction mass of ethanol per mass of mixture, 0 to 0.6
+     * @return the liquid
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the fraction is outside 0 to 0.6
+     * @throws IllegalArgumentException if the fraction is NaN or infinite
+     */
+    public static EthanolWater ofMassFraction(double massFraction) {
+        return new EthanolWater(MASS_FRACTIONS.require(massFraction, EthanolWaterTables.MELINDER));
+    }
+
+    /**
+     * The mixture with a given alcoholic strength by volume at 20 °C.
+     *
+     * @param strength alcoholic strength, 0 to about 67.7 % vol (60 % by mass)
+     * @return the liquid
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the strength is outside that range
+     * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
+     */
+    public static EthanolWater ofStrength(Quantity<AlcoholicStrength> strength) {
+        double highest = strengthFromMassFraction(HIGHEST_MASS_FRACTION);
+        return new EthanolWater(
+                massFractionFromStrength(SiValues.strengthByVolume(strength, "alcoholic strength", 0, highest)));
+    }
+
+    /**
+     * Alcoholic strength by volume of a mixture: its mass of ethanol, as a volume of pure ethanol at 20 °C, per volume
+     * of mixture at 20 °C. OIML R 22.
+     *
+     * @param massFraction mass of ethanol per mass of mixture, 0 to 1
+     * @return strength by volume at 20 °C as a fraction, 0 to 1
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the fraction is outside 0 to 1
+     * @throws IllegalArgumentException if the fraction is NaN or infinite
+     */
+    public static double strengthFromMassFraction(double massFraction) {
+        ANY_FRACTION.require(massFraction, EthanolWaterTables.OIML_R_22);
+        return massFraction * Polynomials.value(EthanolWaterTables.A, massFraction) / ETHANOL_DENSITY_20;
+    }
+
+    /**
+     * Mass fraction of a mixture from its alcoholic strength by volume at 20 °C; the inverse of
+     * {@link #strengthFromMassFraction(double)}, to rounding.
+     *
+     * @param strengthByVolume strength by volume at 20 °C as a fraction, 0 to 1
+     * @return mass of ethanol per mass of mixture, 0 to 1
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the strength is outside 0 to 1
+     * @throws IllegalArgumentException if the strength is NaN or infinite
+     */
+    public static double massFractionFromStrength(double strengthByVolume) {
+        ANY_STRENGTH.require(strengthByVolume, EthanolWaterTables.OIML_R_22);
+        // The strength grows monotonically with the mass fraction; bisection down to neighbouring doubles cannot fail.
+        double low = 0;
+        double high = 1;
+        double middle = 0.5;
+        while (low < middle && middle < high) {
+            if (strengthFromMassFraction(middle) < strengthByVolume) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+            middle = low + (high - low) / 2;
+        }
+        return strengthByVolume == 0 ? 0 : high;
+    }
+
+    /**
+     * Temperature at which a mixture begins to freeze: the warmer of Lange's table (to 39 % by mass, linear between its
+     * points) and Melinder's polynomial, never above 0 °C. The warmer curve is the safe one for a freezing warning; the
+     * two differ by up to 1.1 K near 30 % by mass, and by less than 0.2 K up to 11 %.
+     *
+     * @param massFraction mass of ethanol per mass of mixture, 0 to 0.6
+     * @return freezing temperature and the source that set it
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the fraction is outside 0 to 0.6
+     * @throws IllegalArgumentException if the fraction is NaN or infinite
+     */
+    public static FreezingPoint freezingPoint(double massFraction) {
+        MASS_FRACTIONS.require(massFraction, EthanolWaterTables.MELINDER);
+        double percent = 100 * massFraction;
+        double melinder =
+                Math.min(0, Polynomials.value(EthanolWaterTables.FREEZING, percent - EthanolWaterTables.X_REFERENCE));
+        double[] tabulated = EthanolWaterTables.LANGE_MASS_PERCENT;
+        if (percent <= tabulated[tabulated.length - 1]) {
+            double lange = langeFreezingCelsius(percent);
+            if (lange >= melinder) {
+                return new FreezingPoint(CELSIUS_ZERO_K + lange, EthanolWaterTables.LANGE);
+            }
+        }
+        return new FreezingPoint(CELSIUS_ZERO_K + melinder, EthanolWaterTables.MELINDER);
+    }
+
+    private static double langeFreezingCelsius(double percent) {
+        double[] x = EthanolWaterTables.LANGE_MASS_PERCENT;
+        double[] y = EthanolWaterTables.LANGE_FREEZING_CELSIUS;
+        int upper = 1;
+        while (x[upper] < percent) {
+            upper++;
+        }
+        int lower = upper - 1;
+        return y[lower] + (y[upper] - y[lower]) * (percent - x[lower]) / (x[upper] - x[lower]);
+    }
+
+    /**
+     * Temperature at which a mixture begins to freeze; see {@link #freezingPoint(double)}.
+     *
+     * @param massFraction mass of ethanol per mass of mixture, 0 to 0.6
+     * @return freezing temperature in K
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the fraction is outside 0 to 0.6
+     * @throws IllegalArgumentException if the fraction is NaN or infinite
+     */
+    public static double freezingTemperatureK(double massFraction) {
+        return freezingPoint(massFraction).temperatureK();
+    }
+
+    /**
+     * Mass of ethanol per mass of mixture.
+     *
+     * @return mass fraction, 0 to 0.6
+     */
+    public double massFraction() {
+        return massFraction;
+    }
+
+    /**
+     * Alcoholic strength by volume at 20 °C.
+     *
+     * @return strength as a fraction
+     */
+    public double strengthByVolume() {
+        return strengthByVolume;
+    }
+
+    @Override
+    public String name() {
+        return "ethanol-water, " + Percent.of(massFraction) + " % by mass";
+    }
+
+    @Override
+    public double density(double temperatureK) {
+        double t = celsius(temperatureK);
+        double d = Math.min(t, LAST_PUBLISHED_CELSIUS) - DENSITY_REFERENCE_CELSIUS;
+        return Polynomials.value(densityTerms, d) + beyond(t) * Polynomials.derivative(densityTerms, d);
+    }
+
+    @Override
+    public double thermalExpansion(double temperatureK) {
+        double d = Math.min(celsius(temperatureK), LAST_PUBLISHED_CELSIUS) - DENSITY_REFERENCE_CELSIUS;
+        return -Polynomials.derivative(densityTerms, d) / density(temperatureK);
+    }
+
+    @Override
+    public double specificHeatCapacity(double temperatureK) {
+        return Polynomials.value(heatCapacityTerms, melinderY(celsius(temperatureK)));
+    }
+
+    @Override
+    public double specificEnthalpy(double temperatureK) {
+        double t = celsius(temperatureK);
+        double y = melinderY(t);
+        return Polynomials.antiderivative(heatCapacityTerms, y)
+                - Polynomials.antiderivative(heatCapacityTerms, -EthanolWaterTables.Y_REFERENCE)
+                + beyond(t) * Polynomials.value(heatCapacityTerms, y);
+    }
+
+    @Override
+    public double thermalConductivity(double temperatureK) {
+        return withTangent(conductivityTerms, celsius(temperatureK));
+    }
+
+    @Override
+    public double dynamicViscosity(double temperatureK) {
+        return 1e-3 * Math.exp(withTangent(lnViscosityTerms, celsius(temperatureK)));
+    }
+
+    private static double withTangent(double[] terms, double t) {
+        double y = melinderY(t);
+        return Polynomials.value(terms, y) + beyond(t) * Polynomials.derivative(terms, y);
+    }
+
+    private static double celsius(double temperatureK) {
+        return RANGE.require(temperatureK, EthanolWaterTables.OIML_R_22) - CELSIUS_ZERO_K;
+    }
+
+    private static double melinderY(double t) {
+        return Math.min(t, LAST_PUBLISHED_CELSIUS) - EthanolWaterTables.Y_REFERENCE;
+    }
+
+    /** Kelvins beyond the published range. */
+    private static double beyond(double t) {
+        return Math.max(0, t - LAST_PUBLISHED_CELSIUS);
+    }
+
+    @Override
+    public ValidityRange temperatureRange() {
+        return RANGE;
+    }
+
+    @Override
+    public List<PropertyRecord> properties() {
+        return PROPERTIES;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof EthanolWater that && Double.compare(massFraction, that.massFraction) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(massFraction);
+    }
+
+    @Override
+    public String toString() {
+        return name();
+    }
+}
