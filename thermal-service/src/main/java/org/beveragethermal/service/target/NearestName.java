@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.target;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Finds the known name that someone most likely meant. */
+final class NearestName {
+    private static final Pattern SEPARATORS = Pattern.compile("[\\s_,-]+");
+    private static final int LONGEST_COMPARED = 64;
+
+    private NearestName() {}
+
+    /** What to say about an unknown name: the nearest known one if there is one near, and all of them otherwise. */
+    static String advice(String given, List<String> known) {
+        return nearest(given, known)
+                .map(name -> "did you mean \"" + name + "\"?")
+                .orElseGet(() -> "expected one of " + String.join(", ", known));
+    }
+
+    /** The nearest known name, if no more than a third of its letters differ; the first of those equally near. */
+    static Optional<String> nearest(String given, List<String> known) {
+        if (given.length() > LONGEST_COMPARED) {
+            return Optional.empty();
+        }
+        return known.stream()
+                .filter(name -> difference(given, name) <= Math.max(2, name.length() / 3))
+                .min(Comparator.comparingInt(name -> difference(given, name)));
+    }
+
+    /** Edits between the names, or one more than between their words in alphabetical order if that is less. */
+    private static int difference(String given, String known) {
+        String[] a = words(given);
+        String[] b = words(known);
+        int inOrder = editDistance(String.join("-", a), String.join("-", b));
+        Arrays.sort(a);
+        Arrays.sort(b);
+        return Math.min(inOrder, 1 + editDistance(String.join("-", a), String.join("-", b)));
+    }
+
+    private static String[] words(String name) {
+        return SEPARATORS.split(name.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /**
+     * Least number of letters inserted, left out, replaced, or swapped with their neighbour that turns one text into
+     * the other, no letter being touched twice (optimal string alignment distance).
+     */
+    static int editDistance(String a, String b) {
+        int[][] distance = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                distance[i][j] = i == 0 || j == 0 ? i + j : step(distance, a, b, i, j);
+            }
+        }
+        return distance[a.length()][b.length()];
+    }
+
+    private static int step(int[][] distance, String a, String b, int i, int j) {
+        int replaced = distance[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        int best = Math.min(replaced, 1 + Math.min(distance[i - 1][j], distance[i][j - 1]));
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        return swapped ? Math.min(best, 1 + distance[i - 2][j - 2]) : best;
+    }
+}
