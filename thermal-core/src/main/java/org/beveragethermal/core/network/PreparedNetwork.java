@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.beveragethermal.core.network.Account.Entry;
 
@@ -86,7 +87,7 @@ public final class PreparedNetwork {
         knots = allKnots.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private PathLayout layout(Path path, int firstAccount, TreeSet<Double> allKnots) {
+    private PathLayout layout(Path path, int firstAccount, Set<Double> allKnots) {
         List<End> ends = path.ends();
         int[] endNode = new int[ends.size()];
         Boundary[] boundaries = new Boundary[ends.size()];

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Set;
 
 /**
  * Reverse Cuthill–McKee: an order of the unknowns in which coupled ones stand close together, so that the matrix is
@@ -22,7 +22,7 @@ final class Ordering {
      * @param neighbours for each unknown the unknowns it is coupled with
      * @return position[i] is the new place of unknown i
      */
-    static int[] reverseCuthillMcKee(List<TreeSet<Integer>> neighbours) {
+    static int[] reverseCuthillMcKee(List<? extends Set<Integer>> neighbours) {
         int n = neighbours.size();
         boolean[] seen = new boolean[n];
         List<Integer> order = new ArrayList<>();

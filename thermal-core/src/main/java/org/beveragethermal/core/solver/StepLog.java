@@ -21,6 +21,7 @@ final class StepLog {
      * @param ledgerStart ledger at the start, length m
      * @param ledger gain and two bends of each account, length 3m
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared; the arrays are written once and then only read
     record Step(double startS, double lengthS, double[] state, double[] ledgerStart, double[] ledger) {}
 
     StepLog(int n, int m) {

@@ -31,6 +31,7 @@ public final class Trajectory {
     private final int stepsTried;
 
     /** One stretch of time with unchanged connections. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared; the arrays are written once and then only read
     record Leg(
             PreparedNetwork network, double startS, double endS, double[] startState, StepLog log, double[] endState) {}
 
@@ -192,6 +193,9 @@ public final class Trajectory {
         double[] balance = new double[last.network().stateSize()];
         double total = 0;
         for (Leg leg : legs) {
+            if (leg.startS() > last.startS()) {
+                break;
+            }
             double until = Math.min(timeS, leg.endS());
             int account = 0;
             double[] gains = new double[leg.network().ledgerSize()];
@@ -212,9 +216,6 @@ public final class Trajectory {
             leg.network().newWorkspace(Map.of()).rates(gains, change);
             for (int i = 0; i < balance.length; i++) {
                 balance[i] += change[i];
-            }
-            if (leg == last) {
-                break;
             }
         }
         double imbalance = 0;
