@@ -39,7 +39,8 @@ final class RangeTable {
             DrinkStyle style = known(styles, row, "style");
             double lowK = Celsius.toKelvin(row.number("low_C"));
             double highK = Celsius.toKelvin(row.number("high_C"));
-            ranges.get(style).add(new ServingRange(style, lowK, highK, known(sources, row, "source")));
+            ranges.computeIfAbsent(style, key -> new ArrayList<>())
+                    .add(new ServingRange(style, lowK, highK, known(sources, row, "source")));
         }
         ranges.replaceAll((style, list) -> List.copyOf(list));
         return new RangeTable(styles, ranges);
