@@ -9,7 +9,10 @@ module org.beveragethermal.materials {
     requires tech.units.indriya;
     requires static org.jspecify;
 
+    exports org.beveragethermal.materials.air;
     exports org.beveragethermal.materials.liquid;
     exports org.beveragethermal.materials.provenance;
+    exports org.beveragethermal.materials.solid;
     exports org.beveragethermal.materials.units;
+    exports org.beveragethermal.materials.vessel;
 }

@@ -42,7 +42,8 @@ public final class OutOfRangeException extends IllegalArgumentException {
      *
      * @param parameter name of the refused parameter
      * @param given refused value in {@code unit}
-     * @param low lowest allowed value in {@code unit}; {@code -Double.MAX_VALUE} if there is none
+     * @param low lowest allowed value in {@code unit}; {@code -Double.MAX_VALUE} if there is none,
+     *     {@code Double.MIN_VALUE} if every positive value is allowed
      * @param high highest allowed value in {@code unit}; {@code Double.MAX_VALUE} if there is none
      * @param unit unit as text; {@code 1} for a number
      * @param reason who or what sets the range, for the message; empty if there is nothing to say
@@ -64,13 +65,15 @@ public final class OutOfRangeException extends IllegalArgumentException {
     }
 
     private static String allowed(double low, double high, String unit) {
+        boolean positive = low == Double.MIN_VALUE;
+        String from = positive ? "more than " + withUnit(0, unit) : withUnit(low, unit);
         if (high == Double.MAX_VALUE) {
-            return "at least " + withUnit(low, unit);
+            return positive ? from : "at least " + from;
         }
         if (low == -Double.MAX_VALUE) {
             return "at most " + withUnit(high, unit);
         }
-        return withUnit(low, unit) + " to " + withUnit(high, unit);
+        return from + " to " + withUnit(high, unit);
     }
 
     private static String plain(double value) {

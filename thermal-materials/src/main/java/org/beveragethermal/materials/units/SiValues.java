@@ -74,13 +74,7 @@ public final class SiValues {
         double kelvins = temperatureValueK(given, parameter);
         if (!(kelvins > 0)) {
             throw OutOfRangeException.refusal(
-                    parameter,
-                    describe(given),
-                    kelvins,
-                    low == Double.MIN_VALUE ? 0 : low,
-                    high,
-                    "K",
-                    "absolute zero is -273.15 °C");
+                    parameter, describe(given), kelvins, low, high, "K", "absolute zero is -273.15 °C");
         }
         return requireRange(given, kelvins, parameter, low, high, "K");
     }

@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+
+/**
+ * Air around the vessels.
+ *
+ * <p>Problem solved: convection correlations need density, viscosity, conductivity and Prandtl number of air at the
+ * film temperature and the pressure of the place. Tables disagree by up to 3 % about the conductivity; the formulas
+ * here are the reference correlations.
+ *
+ * <p>Use: {@code DryAir.kinematicViscosity(293.15, DryAir.STANDARD_PRESSURE_PA)}.
+ */
+@NullMarked
+package org.beveragethermal.materials.air;
+
+import org.jspecify.annotations.NullMarked;

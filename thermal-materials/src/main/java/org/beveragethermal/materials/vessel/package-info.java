@@ -1,0 +1,20 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+
+/**
+ * Vessels: their shape, wall and contents.
+ *
+ * <p>Problem solved: how much glass, how much liquid, how much wall area lies between two heights. A
+ * {@link org.beveragethermal.materials.vessel.Profile} is an axisymmetric shape of straight-sided pieces, evaluated by
+ * the exact formulas for frustums; a {@link org.beveragethermal.materials.vessel.Vessel} is a profile with a wall
+ * material and a nominal volume; a {@link org.beveragethermal.materials.vessel.FilledVessel} also knows what is in it
+ * and how warm it is.
+ *
+ * <p>Use: {@code Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(18))}. Typical
+ * vessels are in {@link org.beveragethermal.materials.vessel.Vessels}; a user's own is made with
+ * {@link org.beveragethermal.materials.vessel.Profile#builder()} and
+ * {@link org.beveragethermal.materials.vessel.Vessel#builder(String)}.
+ */
+@NullMarked
+package org.beveragethermal.materials.vessel;
+
+import org.jspecify.annotations.NullMarked;
