@@ -20,7 +20,8 @@ import org.beveragethermal.materials.units.SiValues;
  * (viscosity). Use {@link Water} for water itself.
  *
  * <p><b>Above 40 °C</b> no formula is published; up to 70 °C the properties are continued from their value at 40 °C:
- * density, conductivity and the logarithm of viscosity along their tangent, the specific heat capacity unchanged. Below
+ * density along the parabola that touches it there, conductivity and the logarithm of viscosity along their tangent, the
+ * specific heat capacity unchanged. Below
  * the freezing point the mixture is described as a supercooled liquid. {@link #properties()} lists the larger
  * uncertainty of the continuation.
  *
@@ -52,13 +53,13 @@ public final class EthanolWater implements Liquid {
 
     private static final Source CONTINUATION = new Source(
             "continued above 40 °C",
-            "own continuation of OIML R 22 and Melinder (2010) from 40 °C: tangent for density, conductivity and the"
-                    + " logarithm of viscosity, constant specific heat capacity",
+            "own continuation of OIML R 22 and Melinder (2010) from 40 °C: parabola for density, tangent for conductivity"
+                    + " and the logarithm of viscosity, constant specific heat capacity",
             Source.Kind.OWN_ASSUMPTION);
 
     private static final List<PropertyRecord> PROPERTIES = List.of(
             record("density", "kg/m³", PUBLISHED, Uncertainty.rectangular(0.05), EthanolWaterTables.OIML_R_22),
-            record("density", "kg/m³", CONTINUED, Uncertainty.rectangularRelative(0.005), CONTINUATION),
+            record("density", "kg/m³", CONTINUED, Uncertainty.rectangularRelative(0.003), CONTINUATION),
             record(
                     "specific heat capacity",
                     "J/(kg K)",
@@ -272,14 +273,25 @@ public final class EthanolWater implements Liquid {
     @Override
     public double density(double temperatureK) {
         double t = celsius(temperatureK);
-        double d = Math.min(t, LAST_PUBLISHED_CELSIUS) - DENSITY_REFERENCE_CELSIUS;
-        return Polynomials.value(densityTerms, d) + beyond(t) * Polynomials.derivative(densityTerms, d);
+        double d = densityArgument(t);
+        double beyond = beyond(t);
+        return Polynomials.value(densityTerms, d)
+                + beyond
+                        * (Polynomials.derivative(densityTerms, d)
+                                + beyond / 2 * Polynomials.secondDerivative(densityTerms, d));
     }
 
     @Override
     public double thermalExpansion(double temperatureK) {
-        double d = Math.min(celsius(temperatureK), LAST_PUBLISHED_CELSIUS) - DENSITY_REFERENCE_CELSIUS;
-        return -Polynomials.derivative(densityTerms, d) / density(temperatureK);
+        double t = celsius(temperatureK);
+        double d = densityArgument(t);
+        double slope =
+                Polynomials.derivative(densityTerms, d) + beyond(t) * Polynomials.secondDerivative(densityTerms, d);
+        return -slope / density(temperatureK);
+    }
+
+    private static double densityArgument(double t) {
+        return Math.min(t, LAST_PUBLISHED_CELSIUS) - DENSITY_REFERENCE_CELSIUS;
     }
 
     @Override

@@ -21,6 +21,14 @@ final class Polynomials {
         return sum;
     }
 
+    static double secondDerivative(double[] c, double x) {
+        double sum = 0;
+        for (int i = c.length - 1; i >= 2; i--) {
+            sum = sum * x + i * (i - 1) * c[i];
+        }
+        return sum;
+    }
+
     /** Antiderivative that vanishes at x = 0. */
     static double antiderivative(double[] c, double x) {
         double sum = 0;

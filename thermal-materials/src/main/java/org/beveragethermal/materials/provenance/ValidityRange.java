@@ -33,17 +33,18 @@ public record ValidityRange(String quantity, double low, double high, String uni
     }
 
     /**
-     * Whether a value lies in the range, ends included.
+     * Whether a value lies in the range, ends included and rounding forgiven; see {@link
+     * OutOfRangeException#admits}.
      *
      * @param value the value in the range's unit
-     * @return true if inside; false outside and for NaN
+     * @return true if inside; false outside, for NaN and for infinity
      */
     public boolean contains(double value) {
-        return value >= low && value <= high;
+        return OutOfRangeException.admits(value, low, high);
     }
 
     /**
-     * Passes a value through if it lies in the range.
+     * Passes a value through if it lies in the range; a value beyond an end by mere rounding becomes the end.
      *
      * @param value the value in the range's unit
      * @param source key of the source that states the range, for the message
@@ -55,11 +56,11 @@ public record ValidityRange(String quantity, double low, double high, String uni
         if (!contains(value)) {
             throw OutOfRangeException.refusal(quantity, value, low, high, unit, source);
         }
-        return value;
+        return Math.min(high, Math.max(low, value));
     }
 
     /**
-     * Passes a value through if it lies in the range.
+     * Passes a value through if it lies in the range; a value beyond an end by mere rounding becomes the end.
      *
      * @param value the value in the range's unit
      * @param source the source that states the range, for the message

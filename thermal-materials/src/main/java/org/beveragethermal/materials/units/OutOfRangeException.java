@@ -16,6 +16,9 @@ public final class OutOfRangeException extends IllegalArgumentException {
 
     private static final double LARGEST_PLAIN = 1e9;
 
+    /** Part of an end of a range that is put down to rounding. */
+    private static final double ROUNDING = 1e-12;
+
     /** Name of the refused parameter. */
     private final String parameter;
     /** Refused value. */
@@ -62,6 +65,21 @@ public final class OutOfRangeException extends IllegalArgumentException {
         return Double.isFinite(given)
                 ? new OutOfRangeException(message, parameter, given, low, high, unit)
                 : new IllegalArgumentException(message);
+    }
+
+    /**
+     * Whether a value is inside a range, ends included. A value beyond an end by no more than one part in 10^12 of that
+     * end counts as inside: -20 °C is 253.14999999999998 K in doubles, and a range that begins at 253.15 K means it.
+     *
+     * @param value the value
+     * @param low lowest allowed value
+     * @param high highest allowed value
+     * @return true if inside; false for NaN and infinity
+     */
+    public static boolean admits(double value, double low, double high) {
+        return Double.isFinite(value)
+                && value >= low - ROUNDING * Math.abs(low)
+                && value <= high + ROUNDING * Math.abs(high);
     }
 
     private static String allowed(double low, double high, String unit) {

@@ -28,7 +28,8 @@ import tech.units.indriya.unit.Units;
  * <p>Every method refuses, naming the parameter and what was given: a missing quantity, a unit of another dimension
  * (JSR-385 does not check this for quantity types it does not know), a number that is not finite, a unit that cannot
  * be converted, and what is physically impossible (a temperature not above absolute zero, a negative mass). The
- * variants with two more arguments also refuse what lies outside a range, given in SI, ends included. A refusal of
+ * variants with two more arguments also refuse what lies outside a range, given in SI, ends included (a value beyond an
+ * end by mere rounding becomes the end). A refusal of
  * the value is an {@link OutOfRangeException}, any other an {@link IllegalArgumentException}.
  *
  * <p>Kelvins and degrees Celsius take a short path (no conversion objects, no allocation).
@@ -720,10 +721,10 @@ public final class SiValues {
 
     private static double requireRange(
             Quantity<?> q, double value, String parameter, double low, double high, String siSymbol) {
-        if (!(value >= low && value <= high)) {
+        if (!OutOfRangeException.admits(value, low, high)) {
             throw OutOfRangeException.refusal(parameter, describe(q), value, low, high, siSymbol, "");
         }
-        return value;
+        return Math.min(high, Math.max(low, value));
     }
 
     private static double converted(Quantity<?> q, Unit<?> siUnit, String kind, String parameter) {
