@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.examples.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.beveragethermal.examples.scenario.Scenario;
+import org.beveragethermal.examples.scenario.ScenarioException;
+import org.beveragethermal.examples.scenario.ScenarioReader;
+
+/** The command line. One argument: the scenario file. */
+public final class Main {
+    /** Exit status when all went well. */
+    public static final int DONE = 0;
+
+    /** Exit status when the arguments or the scenario were refused. */
+    public static final int REFUSED = 2;
+
+    private static final String USAGE = "usage: one argument, the path of a scenario file (JSON)";
+
+    private Main() {}
+
+    /**
+     * Runs the command and ends the virtual machine with its exit status.
+     *
+     * @param args the command line
+     */
+    public static void main(String[] args) {
+        System.exit(run(args, utf8(FileDescriptor.out), utf8(FileDescriptor.err)));
+    }
+
+    /**
+     * Runs the command.
+     *
+     * @param args the command line; not modified
+     * @param out where results are written
+     * @param err where refusals are written, one line each
+     * @return {@link #DONE} or {@link #REFUSED}
+     */
+    public static int run(String[] args, PrintStream out, PrintStream err) {
+        if (args.length != 1) {
+            err.println(USAGE);
+            return REFUSED;
+        }
+        if (args[0].equals("--help")) {
+            out.println(USAGE);
+            return DONE;
+        }
+        try {
+            Scenario scenario = ScenarioReader.read(Path.of(args[0]));
+            ScenarioSummary.lines(scenario).forEach(out::println);
+            return DONE;
+        } catch (ScenarioException e) {
+            err.println(e.getMessage());
+            return REFUSED;
+        } catch (InvalidPathException e) {
+            err.println("the argument is not a path: " + e.getReason());
+            return REFUSED;
+        }
+    }
+
+    private static PrintStream utf8(FileDescriptor descriptor) {
+        return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+    }
+}
