@@ -108,7 +108,8 @@ public final class EthanolWater implements Liquid {
     /** ln(viscosity/mPa s) as a polynomial in t/°C - Y_REFERENCE. */
     private final double[] lnViscosityTerms;
 
-    private EthanolWater(double massFraction) {
+    /** Unchecked; the factories check the range. */
+    EthanolWater(double massFraction) {
         double x = 100 * massFraction - EthanolWaterTables.X_REFERENCE;
         this.massFraction = massFraction;
         this.strengthByVolume = strengthFromMassFraction(massFraction);
@@ -123,7 +124,8 @@ public final class EthanolWater implements Liquid {
         return new PropertyRecord(property, unit, validity, uncertainty, source);
     }
 
-    private static double[] densityTerms(double p) {
+    /** Terms of the density at a mass fraction from 0 to 1, as a polynomial in t/°C - 20. */
+    static double[] densityTerms(double p) {
         double[] terms = new double[EthanolWaterTables.B.length + 1];
         terms[0] = Polynomials.value(EthanolWaterTables.A, p);
         for (int i = 0; i < EthanolWaterTables.B.length; i++) {
@@ -212,8 +214,7 @@ public final class EthanolWater implements Liquid {
     public static FreezingPoint freezingPoint(double massFraction) {
         MASS_FRACTIONS.require(massFraction, EthanolWaterTables.MELINDER);
         double percent = 100 * massFraction;
-        double melinder =
-                Math.min(0, Polynomials.value(EthanolWaterTables.FREEZING, percent - EthanolWaterTables.X_REFERENCE));
+        double melinder = melinderFreezingCelsius(percent);
         double[] tabulated = EthanolWaterTables.LANGE_MASS_PERCENT;
         if (percent <= tabulated[tabulated.length - 1]) {
             double lange = langeFreezingCelsius(percent);
@@ -222,6 +223,10 @@ public final class EthanolWater implements Liquid {
             }
         }
         return new FreezingPoint(CELSIUS_ZERO_K + melinder, EthanolWaterTables.MELINDER);
+    }
+
+    static double melinderFreezingCelsius(double percent) {
+        return Math.min(0, Polynomials.value(EthanolWaterTables.FREEZING, percent - EthanolWaterTables.X_REFERENCE));
     }
 
     private static double langeFreezingCelsius(double percent) {
