@@ -82,7 +82,8 @@ final class Integration {
             if (last) {
                 h = to - time;
             }
-            double error = step.attempt(time, h) / toleranceK;
+            // A boundary may jump at the stop: what it does from then on is no part of this step.
+            double error = step.attempt(time, h, Math.nextDown(to)) / toleranceK;
             if (error <= 1) {
                 log.add(time, h, step);
                 step.accept();

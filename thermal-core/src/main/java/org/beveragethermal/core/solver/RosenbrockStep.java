@@ -129,16 +129,19 @@ final class RosenbrockStep {
     /**
      * Tries a step from the state at which {@link #begin} was called.
      *
+     * @param time start of the step [s], as given to {@link #begin}
+     * @param h length of the step [s]
+     * @param latestTime last time [s] at which boundaries may be looked at; at least the start
      * @return size of the error estimate [K], NaN if a stage is not finite
      */
-    double attempt(double time, double h) {
+    double attempt(double time, double h, double latestTime) {
         double inverse = 1 / (h * RosenbrockTableau.GAMMA);
         matrix.setShiftedNegative(inverse, jacobian);
         if (!matrix.factorise()) {
             return Double.NaN;
         }
         for (int s = 0; s < RosenbrockTableau.STAGES; s++) {
-            if (!stage(s, time, h)) {
+            if (!stage(s, h, Math.min(time + RosenbrockTableau.TIME[s] * h, latestTime))) {
                 return Double.NaN;
             }
         }
@@ -156,7 +159,7 @@ final class RosenbrockStep {
         return workspace.sizeK(u[last]);
     }
 
-    private boolean stage(int s, double time, double h) {
+    private boolean stage(int s, double h, double stageTime) {
         double[] a = RosenbrockTableau.A[s];
         double[] c = RosenbrockTableau.C[s];
         double timeWeight = RosenbrockTableau.TIME_DERIVATIVE[s] * h;
@@ -169,7 +172,7 @@ final class RosenbrockStep {
                 }
                 argument[i] = sum;
             }
-            if (workspace.evaluate(time + RosenbrockTableau.TIME[s] * h, argument, false) >= 0) {
+            if (workspace.evaluate(stageTime, argument, false) >= 0) {
                 return false;
             }
             flows = workspace.flows();

@@ -95,7 +95,7 @@ final class FixedStepOrderTest {
         for (int i = 0; i < steps; i++) {
             double time = i * h;
             assertThat(step.begin(time)).isEqualTo(-1);
-            assertThat(step.attempt(time, h)).isFinite();
+            assertThat(step.attempt(time, h, time + h)).isFinite();
             log.add(time, h, step);
             step.accept();
             for (double fraction : new double[] {0.3, 0.5, 0.7}) {
