@@ -33,6 +33,15 @@ public record Drink(
     /**
      * A drink from its parts.
      *
+     * @param id identifier, unique in the scenario
+     * @param name name for people
+     * @param style its style, which says in what range it is served
+     * @param vessel the bottle it is in
+     * @param strengthByVolume alcoholic strength by volume at 20 °C [1]; within 0 to 0.22
+     * @param temperatureK its temperature at the start [K]; within -10 °C to 45 °C, and not below where it begins to freeze
+     * @param placeId the place or refrigerator in which it is at the start
+     * @param count number of bottles; at least 1
+     * @param ownRange a serving range of its own instead of the style's, if there is one
      * @throws IllegalArgumentException if the strength, the temperature or the count lies outside its range
      */
     public Drink {

@@ -12,6 +12,9 @@ public record IceStock(double massKg, double blockSideM, double temperatureK) {
     /**
      * A stock from its parts.
      *
+     * @param massKg mass of all of it [kg]; within 0.1 kg to 500 kg
+     * @param blockSideM side of one block, taken as a cube [m]; within 5 mm to 200 mm
+     * @param temperatureK its temperature [K]; within -40 °C to 0 °C
      * @throws IllegalArgumentException if one of them lies outside its range
      */
     public IceStock {

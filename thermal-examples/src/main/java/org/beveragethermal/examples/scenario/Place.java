@@ -17,6 +17,9 @@ public record Place(String id, String name, List<PlaceTemperature> temperatures)
     /**
      * A place from its parts.
      *
+     * @param id identifier, unique in the scenario
+     * @param name name for people
+     * @param temperatures temperatures in order of time, at least one; no two at one time
      * @throws IllegalArgumentException if there is no temperature or the times do not increase
      */
     public Place {

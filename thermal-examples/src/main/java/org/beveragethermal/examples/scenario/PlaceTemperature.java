@@ -14,6 +14,9 @@ public record PlaceTemperature(Duration afterStart, double airTemperatureK, doub
     /**
      * A temperature from its parts.
      *
+     * @param afterStart time since the start of the scenario, not negative
+     * @param airTemperatureK air temperature [K]; within -30 °C to 50 °C
+     * @param radiantTemperatureK mean radiant temperature of what surrounds the drink [K]; within -30 °C to 80 °C
      * @throws IllegalArgumentException if the time is negative or a temperature lies outside its range
      */
     public PlaceTemperature {

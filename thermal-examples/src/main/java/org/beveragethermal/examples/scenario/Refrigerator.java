@@ -16,6 +16,12 @@ public record Refrigerator(
     /**
      * A refrigerator from its parts.
      *
+     * @param id identifier, unique in the scenario
+     * @param name name for people
+     * @param kind how its air moves
+     * @param airTemperatureK temperature of its air [K]; within -30 °C to 20 °C
+     * @param capacityBottles how many bottles of 750 mL it holds; at least 1
+     * @param placeId where it stands
      * @throws IllegalArgumentException if the temperature lies outside its range or the capacity is below 1
      */
     public Refrigerator {

@@ -17,6 +17,11 @@ public record Serving(String drinkId, int bottles, Instant servedAt, String plac
     /**
      * A serving from its parts.
      *
+     * @param drinkId what is served
+     * @param bottles how many bottles of it; at least 1
+     * @param servedAt when it is poured
+     * @param placeId where it is drunk
+     * @param finishedAfter how long it takes until the last of it is drunk; positive
      * @throws IllegalArgumentException if the number of bottles or the duration is not positive
      */
     public Serving {

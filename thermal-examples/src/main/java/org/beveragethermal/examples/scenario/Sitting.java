@@ -14,6 +14,9 @@ public record Sitting(String id, String name, List<Serving> servings) {
     /**
      * A sitting from its parts.
      *
+     * @param id identifier, unique in the scenario
+     * @param name name for people
+     * @param servings what is served, in the order of the file; at least one
      * @throws IllegalArgumentException if nothing is served
      */
     public Sitting {

@@ -181,6 +181,8 @@ class ScenarioReaderTest {
                 .isThrownBy(() -> drink(0.12, 264.15, 1))
                 .withMessageContaining("where it begins to freeze");
         assertThat(drink(0.12, 293.15, 1).count()).isEqualTo(1);
+        assertThat(drink(0, 293.15, 1).beverage().strengthByVolume()).isZero();
+        assertThat(drink(0.22, 293.15, 1).beverage().strengthByVolume()).isCloseTo(0.22, within(1e-6));
     }
 
     private static Drink drink(double strengthByVolume, double temperatureK, int count) {

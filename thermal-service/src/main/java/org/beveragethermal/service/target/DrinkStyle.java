@@ -17,6 +17,10 @@ public record DrinkStyle(String id, String name, boolean sparkling, String reaso
     /**
      * A style from its parts.
      *
+     * @param id plain identifier such as {@code red-full}: lower-case letters a to z, digits and single hyphens
+     * @param name the style in words, such as {@code red, full}
+     * @param sparkling whether the drink is sparkling, that is, holds carbon dioxide under pressure
+     * @param reason why the style is served in its range, in one or two sentences
      * @throws IllegalArgumentException if the identifier has another form, or the name or the reason is blank
      */
     public DrinkStyle {

@@ -34,6 +34,8 @@ public sealed interface RangePolicy {
         /**
          * An own range from its ends.
          *
+         * @param lowK lower end [K]; within 253.15 K to 373.15 K
+         * @param highK upper end [K]; at least the lower end
          * @throws org.beveragethermal.materials.units.OutOfRangeException if an end lies outside 253.15 K to 373.15 K
          * @throws IllegalArgumentException if an end is not finite or the lower end lies above the upper
          */

@@ -19,6 +19,10 @@ public record ServingRange(DrinkStyle style, double lowK, double highK, Source s
     /**
      * A range from its parts.
      *
+     * @param style the style
+     * @param lowK lower end, included [K]; within 253.15 K to 373.15 K
+     * @param highK upper end, included [K]; at least the lower end; equal to it if the source states one temperature
+     * @param source who states it
      * @throws org.beveragethermal.materials.units.OutOfRangeException if an end lies outside 253.15 K to 373.15 K
      * @throws IllegalArgumentException if an end is not finite or the lower end lies above the upper
      */
