@@ -253,7 +253,7 @@ public final class JunctionPath implements Path {
             }
         }
         if (e.wantsDerivatives()) {
-            derivatives(e, slope);
+            derivatives(e, slope, surface);
         }
     }
 
@@ -261,7 +261,7 @@ public final class JunctionPath implements Path {
      * Implicit function theorem: with F(surface, x) = Σ flows = 0, d surface / dx = −(∂F/∂x) / (∂F/∂surface), and each
      * link's flow follows directly and through the surface.
      */
-    private void derivatives(PathEvaluation e, double slope) {
+    private void derivatives(PathEvaluation e, double slope, double surface) {
         double inverseSlope = slope == 0 ? 0 : 1 / slope;
         int n = links.size();
         for (int account = 0; account < n - 1; account++) {
@@ -281,17 +281,18 @@ public final class JunctionPath implements Path {
                 e.flowByTemperature(j - 1, i, -(direct + e.scratch(j).perToKelvin * bySurface));
             }
             if (multiplierOf[i] >= 0) {
-                byMultiplier(e, i, inverseSlope);
+                byMultiplier(e, i, inverseSlope, surface);
             }
             if (weightEnd[i] >= 0) {
-                byWeight(e, i, inverseSlope);
+                byWeight(e, i, inverseSlope, surface);
             }
         }
     }
 
-    private void byMultiplier(PathEvaluation e, int i, double inverseSlope) {
-        double multiplier = e.multiplier(multiplierOf[i]);
-        double flowPerFactor = multiplier == 0 ? 0 : e.scratch(i).watts / multiplier;
+    private void byMultiplier(PathEvaluation e, int i, double inverseSlope, double surface) {
+        AmountWeight weight = links.get(i).weight();
+        double weightValue = weight == null ? 1 : weight.factor().at(e.amount(weightEnd[i], weight.amount()));
+        double flowPerFactor = weightValue * lawWatts(e, i, surface);
         for (int j = 1; j < links.size(); j++) {
             double direct = i == j ? flowPerFactor : 0;
             double change = -(direct - e.scratch(j).perToKelvin * flowPerFactor * inverseSlope);
@@ -299,17 +300,31 @@ public final class JunctionPath implements Path {
         }
     }
 
-    private void byWeight(PathEvaluation e, int i, double inverseSlope) {
+    private void byWeight(PathEvaluation e, int i, double inverseSlope, double surface) {
         AmountWeight weight = Objects.requireNonNull(links.get(i).weight());
-        double amount = e.amount(weightEnd[i], weight.amount());
-        double value = weight.factor().at(amount);
-        double flowPerAmount =
-                value == 0 ? 0 : e.scratch(i).watts / value * weight.factor().slope(amount);
+        double multiplier = multiplierOf[i] < 0 ? 1 : e.multiplier(multiplierOf[i]);
+        double weightSlope = weight.factor().slope(e.amount(weightEnd[i], weight.amount()));
+        double flowPerAmount = multiplier * weightSlope * lawWatts(e, i, surface);
         for (int j = 1; j < links.size(); j++) {
             double direct = i == j ? flowPerAmount : 0;
             double change = -(direct - e.scratch(j).perToKelvin * flowPerAmount * inverseSlope);
             e.addFlowByAmount(j - 1, weightEnd[i], weight.amount(), change);
         }
+    }
+
+    /** The flow of a link without its factors, also where a factor of 0 has hidden it. */
+    private double lawWatts(PathEvaluation e, int i, double surface) {
+        HeatFlow flow = e.scratch(i);
+        double factor = factor(i, e);
+        if (factor != 0) {
+            return flow.watts / factor;
+        }
+        links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
+        double watts = flow.watts;
+        flow.watts = 0;
+        flow.perFromKelvin = 0;
+        flow.perToKelvin = 0;
+        return watts;
     }
 
     private int amountOf(int link) {
