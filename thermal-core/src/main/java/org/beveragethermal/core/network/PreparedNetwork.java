@@ -239,7 +239,8 @@ public final class PreparedNetwork {
          * @param timeS time [s]
          * @param state enthalpies and amounts, not modified
          * @param derivatives whether derivatives are wanted too
-         * @return −1 if every flow is finite, else the index of the first path with one that is not
+         * @return −1 if every flow (and derivative, if wanted) is finite, else the index of the first path with one that is
+         *     not
          */
         public int evaluate(double timeS, double[] state, boolean derivatives) {
             for (int i = 0; i < stores.length; i++) {
@@ -274,14 +275,14 @@ public final class PreparedNetwork {
                 flow[layout.firstAccount + a] = value;
                 finite &= Double.isFinite(value);
                 if (derivatives) {
-                    chain(p, a);
+                    finite &= chain(p, a);
                 }
             }
             return finite;
         }
 
-        /** From derivatives in temperatures and amounts to derivatives in the state. */
-        private void chain(int p, int account) {
+        /** From derivatives in temperatures and amounts to derivatives in the state; whether all are finite. */
+        private boolean chain(int p, int account) {
             PathLayout layout = layouts[p];
             double[] byInput = evaluations[p].derivatives(account);
             double[] row = gradient[p][account];
@@ -299,6 +300,11 @@ public final class PreparedNetwork {
                             byInput[e] * store.temperaturePerAmount[k] + byInput[evaluations[p].amountOffset(e) + k];
                 }
             }
+            boolean finite = true;
+            for (double derivative : row) {
+                finite &= Double.isFinite(derivative);
+            }
+            return finite;
         }
 
         /**

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import org.beveragethermal.core.network.Network;
-import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PreparedNetwork;
 
 /** One run of the solver: walks through the phases and collects their steps. */
@@ -44,7 +42,7 @@ final class Integration {
             legs.add(leg);
             state = leg.endState();
         }
-        return new Trajectory(legs, stepsTried);
+        return new Trajectory(legs, stepsTried, multipliers);
     }
 
     private Trajectory.Leg integrate(PreparedNetwork network, double startS, double endS, double[] startState) {
@@ -60,15 +58,15 @@ final class Integration {
         double time = startS;
         step.start(startState);
         for (double stop : stops) {
-            time = advance(network, step, log, time, stop);
+            time = advance(step, log, time, stop);
         }
         return new Trajectory.Leg(network, startS, endS, startState, log, step.state());
     }
 
     /** Integrates from a time to the next stop, ending a step exactly there. */
-    private double advance(PreparedNetwork network, RosenbrockStep step, StepLog log, double from, double to) {
+    private double advance(RosenbrockStep step, StepLog log, double from, double to) {
         double time = from;
-        beginStep(network, step, time);
+        beginStep(step, time);
         double h = Math.min(to - time, FIRST_MOVE_K / Math.max(step.fastestRateKPerS(), FIRST_MOVE_K / (to - time)));
         boolean rejected = false;
         while (time < to) {
@@ -92,13 +90,13 @@ final class Integration {
                 h *= grow;
                 rejected = false;
                 if (!last) {
-                    beginStep(network, step, time);
+                    beginStep(step, time);
                 }
             } else {
                 h *= Double.isNaN(error) ? SHRINK_LIMIT : factor(error);
                 rejected = true;
                 if (h < SMALLEST_STEP * Math.max(1, time)) {
-                    throw new SolverException(time, "no step is small enough; fastest node " + step.fastestNode());
+                    throw new SolverException(time, "no step is small enough; " + step.obstacle());
                 }
             }
         }
@@ -109,12 +107,9 @@ final class Integration {
         return Math.max(SHRINK_LIMIT, Math.min(GROW_LIMIT, SAFETY * Math.pow(Math.max(error, 1e-12), -ERROR_EXPONENT)));
     }
 
-    private static void beginStep(PreparedNetwork network, RosenbrockStep step, double time) {
-        int badPath = step.begin(time);
-        if (badPath >= 0) {
-            Network description = network.network();
-            Path path = description.paths().get(badPath);
-            throw new SolverException(time, "path " + path.name() + " gives a flow that is not finite");
+    private static void beginStep(RosenbrockStep step, double time) {
+        if (!step.begin(time)) {
+            throw new SolverException(time, step.obstacle());
         }
     }
 }

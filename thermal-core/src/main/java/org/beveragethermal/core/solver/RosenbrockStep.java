@@ -38,6 +38,8 @@ final class RosenbrockStep {
     private final BandedMatrix jacobian;
     private final PreparedNetwork.JacobianSink addToJacobian;
     private double fastestRateKPerS;
+    /** Index of the path that was not finite in the evaluation before, or −1. */
+    private int failedPath = -1;
 
     RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers) {
         this.network = network;
@@ -88,11 +90,11 @@ final class RosenbrockStep {
         return state.clone();
     }
 
-    /** Evaluates flows and derivatives at the state; returns the index of a path that fails, or −1. */
-    int begin(double time) {
-        int bad = workspace.evaluate(time, state, true);
-        if (bad >= 0) {
-            return bad;
+    /** Evaluates flows and derivatives at the state; false if one is not finite. */
+    boolean begin(double time) {
+        failedPath = workspace.evaluate(time, state, true);
+        if (failedPath >= 0) {
+            return false;
         }
         System.arraycopy(workspace.flows(), 0, baseFlow, 0, m);
         workspace.flowTimeDerivative(time, flowTimeRate);
@@ -101,14 +103,22 @@ final class RosenbrockStep {
         fastestRateKPerS = workspace.sizeK(rate);
         jacobian.clear();
         workspace.jacobian(addToJacobian);
-        return -1;
+        return true;
     }
 
     double fastestRateKPerS() {
         return fastestRateKPerS;
     }
 
-    String fastestNode() {
+    /** What stands in the way: a path that was not finite when evaluated last, else the fastest node. */
+    String obstacle() {
+        return failedPath < 0
+                ? "fastest node " + fastestNode()
+                : "path " + network.network().paths().get(failedPath).name()
+                        + " gives a flow or a derivative that is not finite";
+    }
+
+    private String fastestNode() {
         workspace.rates(baseFlow, rate);
         String name = "none";
         double fastest = -1;
@@ -172,7 +182,8 @@ final class RosenbrockStep {
                 }
                 argument[i] = sum;
             }
-            if (workspace.evaluate(stageTime, argument, false) >= 0) {
+            failedPath = workspace.evaluate(stageTime, argument, false);
+            if (failedPath >= 0) {
                 return false;
             }
             flows = workspace.flows();

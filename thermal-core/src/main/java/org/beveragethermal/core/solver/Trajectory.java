@@ -29,15 +29,17 @@ public final class Trajectory {
 
     private final List<Leg> legs;
     private final int stepsTried;
+    private final Map<String, Double> multipliers;
 
     /** One stretch of time with unchanged connections. */
     @SuppressWarnings("ArrayRecordComponent") // never compared; the arrays are written once and then only read
     record Leg(
             PreparedNetwork network, double startS, double endS, double[] startState, StepLog log, double[] endState) {}
 
-    Trajectory(List<Leg> legs, int stepsTried) {
+    Trajectory(List<Leg> legs, int stepsTried, Map<String, Double> multipliers) {
         this.legs = List.copyOf(legs);
         this.stepsTried = stepsTried;
+        this.multipliers = Map.copyOf(multipliers);
     }
 
     /**
@@ -86,11 +88,16 @@ public final class Trajectory {
      * @param amount index of the amount
      * @param timeS time [s], 0 to {@link #endS}
      * @return the amount; never below 0
-     * @throws IllegalArgumentException if the time or the node is not in the run
+     * @throws IllegalArgumentException if the time or the node is not in the run or the node has no such amount
      */
     public double amount(Node node, int amount, double timeS) {
         Leg leg = leg(timeS);
-        return Math.max(0, component(leg, leg.network().offset(node) + 1 + amount, timeS));
+        int offset = leg.network().offset(node);
+        if (amount < 0 || amount >= node.store().amountCount()) {
+            throw new IllegalArgumentException("amount " + amount + " of " + node + ": it has "
+                    + node.store().amountCount());
+        }
+        return Math.max(0, component(leg, offset + 1 + amount, timeS));
     }
 
     /**
@@ -148,7 +155,7 @@ public final class Trajectory {
     }
 
     /**
-     * A path evaluated at the state of a time, for explaining it.
+     * A path evaluated at the state of a time, with the multipliers of the run, for explaining it.
      *
      * @param path name of a path that is active then
      * @param timeS time [s], 0 to {@link #endS}
@@ -160,7 +167,7 @@ public final class Trajectory {
         Network network = leg.network().network();
         for (int p = 0; p < network.paths().size(); p++) {
             if (network.paths().get(p).name().equals(path)) {
-                PreparedNetwork.Workspace workspace = leg.network().newWorkspace(Map.of());
+                PreparedNetwork.Workspace workspace = leg.network().newWorkspace(multipliers);
                 workspace.evaluate(timeS, state(leg, timeS), true);
                 return workspace.evaluation(p);
             }
