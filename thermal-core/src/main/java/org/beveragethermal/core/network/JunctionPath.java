@@ -19,6 +19,8 @@ public final class JunctionPath implements Path {
 
     private static final int MAX_ITERATIONS = 100;
     private static final double RELATIVE_ACCURACY = 1e-12;
+    /** Below this a conductance is read from the slope of its law [K]. */
+    private static final double SMALL_DIFFERENCE_K = 1e-6;
 
     /**
      * One link from an end to the surface.
@@ -228,6 +230,22 @@ public final class JunctionPath implements Path {
             }
         }
         return surface;
+    }
+
+    /**
+     * Conductance of a link at the surface temperature of the given inputs.
+     *
+     * @param e inputs, as in {@link #evaluate}
+     * @param link index into {@link #links}
+     * @return heat over temperature difference [W/K], with multiplier and weight
+     */
+    public double conductanceWPerK(PathEvaluation e, int link) {
+        double surface = surfaceTemperatureK(e);
+        double difference = e.temperatureK(link) - surface;
+        HeatFlow flow = new HeatFlow();
+        links.get(link).law().evaluate(e.temperatureK(link), surface, flow);
+        return factor(link, e)
+                * (Math.abs(difference) > SMALL_DIFFERENCE_K ? flow.watts / difference : flow.perFromKelvin);
     }
 
     private double factor(int link, PathEvaluation e) {

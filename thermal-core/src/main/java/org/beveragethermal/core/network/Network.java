@@ -39,6 +39,33 @@ public final class Network {
                             "path " + path.name() + " ends at " + node + ", which is not in the network");
                 }
             }
+            path.accounts().forEach(account -> requireAccount(path, account));
+        }
+    }
+
+    /** Conservation rests on the accounts, so a path of a user's own must not state one that makes heat from nothing. */
+    private static void requireAccount(Path path, Account account) {
+        for (Account.Entry entry : account.entries()) {
+            if (entry.end() < 0 || entry.end() >= path.ends().size()) {
+                throw new IllegalArgumentException("path " + path.name() + ", account " + account.mechanism() + ": end "
+                        + entry.end() + ", expected 0 to " + (path.ends().size() - 1));
+            }
+            if (entry.amount() < -1
+                    || (path.ends().get(entry.end()) instanceof Node node
+                            && entry.amount() >= node.store().amountCount())) {
+                throw new IllegalArgumentException("path " + path.name() + ", account " + account.mechanism()
+                        + ": amount " + entry.amount() + " of "
+                        + path.ends().get(entry.end()) + ", which it does not have");
+            }
+        }
+        List<Account.Entry> entries = account.entries();
+        if (account.heat()
+                && !(entries.size() == 2
+                        && entries.stream().allMatch(entry -> entry.amount() == -1)
+                        && entries.get(0).factor() == -1
+                        && entries.get(1).factor() == 1)) {
+            throw new IllegalArgumentException("path " + path.name() + ", account " + account.mechanism()
+                    + ": heat must leave one end and enter another, as Account.heat has it");
         }
     }
 
@@ -46,7 +73,8 @@ public final class Network {
      * Builds a network.
      *
      * @param nodes at least one node, names unique, not modified
-     * @param paths active paths, names unique, every node end among {@code nodes}, not modified
+     * @param paths active paths, names unique, every node end among {@code nodes}, accounts fit for their ends, not
+     *     modified
      * @return the network
      * @throws IllegalArgumentException if a condition is broken
      */

@@ -1,0 +1,74 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.correlation;
+
+import org.beveragethermal.materials.provenance.Source;
+import org.beveragethermal.materials.provenance.ValidityRange;
+
+/** Citations and ranges that several correlations share. */
+final class Sources {
+
+    static final Source CHURCHILL_CHU = new Source(
+            "churchill-chu-1975",
+            "S. W. Churchill and H. H. S. Chu, Correlating equations for laminar and turbulent free convection from a"
+                    + " vertical plate, Int. J. Heat Mass Transfer 18 (1975) 1323-1329",
+            Source.Kind.PUBLISHED);
+
+    static final Source POPIEL = new Source(
+            "popiel-2007",
+            "C. O. Popiel, J. Wojtkowiak and K. Bober, Laminar free convective heat transfer from isothermal vertical slender"
+                    + " cylinder, Exp. Therm. Fluid Sci. 32 (2007) 607-613",
+            Source.Kind.PUBLISHED);
+
+    static final Source MCADAMS = new Source(
+            "mcadams-1954",
+            "W. H. McAdams, Heat Transmission, 3rd ed., McGraw-Hill 1954, horizontal plates; as in Cengel and Ghajar, Heat"
+                    + " and Mass Transfer, 5th ed., table 9-1",
+            Source.Kind.PUBLISHED);
+
+    static final Source CHURCHILL_BERNSTEIN = new Source(
+            "churchill-bernstein-1977",
+            "S. W. Churchill and M. Bernstein, A correlating equation for forced convection from gases and liquids to a"
+                    + " circular cylinder in crossflow, J. Heat Transfer 99 (1977) 300-306",
+            Source.Kind.PUBLISHED);
+
+    static final Source WHITAKER = new Source(
+            "whitaker-1972",
+            "S. Whitaker, Forced convection heat transfer correlations for flow in pipes, past flat plates, single cylinders,"
+                    + " single spheres, and for flow in packed beds and tube bundles, AIChE J. 18 (1972) 361-371",
+            Source.Kind.PUBLISHED);
+
+    static final Source BOTTLE_COMPUTATION = new Source(
+            "bottle-convection-2d",
+            "Own axisymmetric Navier-Stokes computation of cooling and warming bottles of 12.5 % vol wine (35 mm radius, 200 mm"
+                    + " liquid height), two independent codes agreeing on one case; not published, no measured confirmation",
+            Source.Kind.OWN_COMPUTATION);
+
+    static final Source PENETRATIVE = new Source(
+            "penetrative-convection",
+            "W. H. McAdams, Heat Transmission, 3rd ed., 1954 (0.15 Ra^(1/3) for a horizontal plate), applied to the unstable"
+                    + " part of the layer as discussed in arXiv:1706.00711 and arXiv:2007.14252 (abstracts); the combination is ours",
+            Source.Kind.OWN_ASSUMPTION);
+
+    private Sources() {}
+
+    static ValidityRange rayleigh(double low, double high) {
+        return new ValidityRange("Rayleigh number", low, high, "1");
+    }
+
+    static ValidityRange reynolds(double low, double high) {
+        return new ValidityRange("Reynolds number", low, high, "1");
+    }
+
+    static ValidityRange prandtl(double low, double high) {
+        return new ValidityRange("Prandtl number", low, high, "1");
+    }
+
+    static void requireDrive(String symbol, double drive, double pr) {
+        if (!(drive >= 0) || Double.isInfinite(drive)) {
+            throw new IllegalArgumentException(symbol + " = " + drive + ": expected a finite number ≥ 0");
+        }
+        if (!(pr > 0) || Double.isInfinite(pr)) {
+            throw new IllegalArgumentException("Pr = " + pr + ": expected a finite number > 0");
+        }
+    }
+}

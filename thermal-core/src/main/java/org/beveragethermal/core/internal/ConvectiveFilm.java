@@ -1,0 +1,189 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.internal;
+
+import java.util.Optional;
+import org.beveragethermal.core.correlation.Correlation;
+import org.beveragethermal.core.correlation.NusseltLaw;
+import org.beveragethermal.core.network.HeatFlow;
+import org.beveragethermal.core.network.SmoothFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Heat from a bulk fluid to a wall by free convection, with what else moves heat through the film added as the fourth root
+ * of the sum of fourth powers: a forced stream, or plain conduction when the drive vanishes.
+ *
+ * <p>The fourth power for combined convection on surfaces across or horizontal to the stream is the rule of Incropera and
+ * Cengel (exponent from memory); it also keeps the law smooth at zero drive.
+ */
+public final class ConvectiveFilm implements Film {
+
+    /** Standard acceleration of gravity [m/s²], 3rd CGPM 1901. */
+    public static final double GRAVITY = 9.80665;
+
+    /** Keeps slopes of the form Ra^(n−1) finite where nothing drives; 1 mK on a bottle gives about 1e3. */
+    private static final double SMALLEST_RAYLEIGH = 1e-6;
+
+    private final double areaM2;
+    private final double lengthM;
+    private final FluidFit fluid;
+    private final Correlation bulkWarmer;
+    private final Correlation bulkColder;
+    private final double conductionNusselt;
+    private final @Nullable SmoothFunction forcedCoefficient;
+    private final String forcedLaw;
+
+    private ConvectiveFilm(
+            double areaM2,
+            double lengthM,
+            FluidFit fluid,
+            Correlation bulkWarmer,
+            Correlation bulkColder,
+            double conductionNusselt,
+            @Nullable SmoothFunction forcedCoefficient,
+            String forcedLaw) {
+        this.areaM2 = areaM2;
+        this.lengthM = lengthM;
+        this.fluid = fluid;
+        this.bulkWarmer = bulkWarmer;
+        this.bulkColder = bulkColder;
+        this.conductionNusselt = conductionNusselt;
+        this.forcedCoefficient = forcedCoefficient;
+        this.forcedLaw = forcedLaw;
+    }
+
+    /**
+     * A film of free convection.
+     *
+     * @param areaM2 area [m²], ≥ 0
+     * @param lengthM length of the correlation [m], > 0
+     * @param fluid the fluid
+     * @param law the correlation
+     * @return the film
+     */
+    public static ConvectiveFilm free(double areaM2, double lengthM, FluidFit fluid, Correlation law) {
+        return new ConvectiveFilm(areaM2, lengthM, fluid, law, law, 0, null, "");
+    }
+
+    /**
+     * The same film with another law when the bulk is colder than the wall.
+     *
+     * @param law the correlation for a bulk that takes heat
+     * @return a new film
+     */
+    public ConvectiveFilm whenColder(Correlation law) {
+        return new ConvectiveFilm(
+                areaM2, lengthM, fluid, bulkWarmer, law, conductionNusselt, forcedCoefficient, forcedLaw);
+    }
+
+    /**
+     * The same film, never less than conduction.
+     *
+     * @param nusselt Nusselt number of pure conduction on the film's length
+     * @return a new film
+     */
+    public ConvectiveFilm atLeast(double nusselt) {
+        return new ConvectiveFilm(
+                areaM2, lengthM, fluid, bulkWarmer, bulkColder, nusselt, forcedCoefficient, forcedLaw);
+    }
+
+    /**
+     * The same film with a stream along the wall.
+     *
+     * @param speedMPerS speed of the stream [m/s], ≥ 0; 0 changes nothing
+     * @param forcedLengthM length of the forced correlation [m], > 0
+     * @param law the forced correlation, Nu(Re, Pr)
+     * @return a new film
+     */
+    public ConvectiveFilm withStream(double speedMPerS, double forcedLengthM, Correlation law) {
+        if (speedMPerS == 0) {
+            return this;
+        }
+        SmoothFunction viscosity = fluid.kinematicViscosity();
+        SmoothFunction coefficient = ChebyshevFit.clamped(
+                t -> fluid.conductivity().at(t)
+                        / forcedLengthM
+                        * law.law()
+                                .nusselt(
+                                        speedMPerS * forcedLengthM / viscosity.at(t),
+                                        fluid.prandtl().at(t)),
+                COLDEST_K,
+                WARMEST_K,
+                1e-6);
+        return new ConvectiveFilm(
+                areaM2, lengthM, fluid, bulkWarmer, bulkColder, conductionNusselt, coefficient, law.name());
+    }
+
+    private static final double COLDEST_K = 253.15;
+    private static final double WARMEST_K = 373.15;
+
+    @Override
+    public void evaluate(double bulkK, double wallK, HeatFlow out) {
+        double film = 0.5 * (bulkK + wallK);
+        double difference = bulkK - wallK;
+        fluid.buoyancy().evaluate(bulkK, wallK, out);
+        double groupPerBuoyancy =
+                GRAVITY * lengthM * lengthM * lengthM * fluid.inverseDiffusion().at(film);
+        double ra = Math.max(groupPerBuoyancy * out.watts, SMALLEST_RAYLEIGH);
+        double raByFilm = 0.5
+                * GRAVITY
+                * lengthM
+                * lengthM
+                * lengthM
+                * fluid.inverseDiffusion().slope(film)
+                * out.watts;
+        double raByBulk = groupPerBuoyancy * out.perFromKelvin + raByFilm;
+        double raByWall = groupPerBuoyancy * out.perToKelvin + raByFilm;
+        double pr = fluid.prandtl().at(film);
+        double prByEach = 0.5 * fluid.prandtl().slope(film);
+        NusseltLaw law = (difference >= 0 ? bulkWarmer : bulkColder).law();
+        double nu = law.nusselt(ra, pr);
+        double nuByRa = law.byDrive(ra, pr);
+        double nuByPr = law.byPrandtl(ra, pr) * prByEach;
+        double k = fluid.conductivity().at(film);
+        double kByEach = 0.5 * fluid.conductivity().slope(film);
+        double h = k * nu / lengthM;
+        double hByBulk = (kByEach * nu + k * (nuByRa * raByBulk + nuByPr)) / lengthM;
+        double hByWall = (kByEach * nu + k * (nuByRa * raByWall + nuByPr)) / lengthM;
+        double floor = k * conductionNusselt / lengthM;
+        double floorByEach = kByEach * conductionNusselt / lengthM;
+        double forced = forcedCoefficient == null ? 0 : forcedCoefficient.at(film);
+        double forcedByEach = forcedCoefficient == null ? 0 : 0.5 * forcedCoefficient.slope(film);
+        double total = fourthPowerSum(h, floor, forced);
+        double share = cube(h / total);
+        double others = cube(floor / total) * floorByEach + cube(forced / total) * forcedByEach;
+        out.watts = areaM2 * total * difference;
+        out.perFromKelvin = areaM2 * ((share * hByBulk + others) * difference + total);
+        out.perToKelvin = areaM2 * ((share * hByWall + others) * difference - total);
+    }
+
+    private static double fourthPowerSum(double a, double b, double c) {
+        return Math.sqrt(Math.sqrt(a * a * a * a + b * b * b * b + c * c * c * c));
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
+    }
+
+    @Override
+    public FilmState describe(double bulkK, double wallK) {
+        HeatFlow flow = new HeatFlow();
+        fluid.buoyancy().evaluate(bulkK, wallK, flow);
+        double film = 0.5 * (bulkK + wallK);
+        double ra =
+                GRAVITY * lengthM * lengthM * lengthM * fluid.inverseDiffusion().at(film) * flow.watts;
+        double pr = fluid.prandtl().at(film);
+        double k = fluid.conductivity().at(film);
+        Correlation law = bulkK >= wallK ? bulkWarmer : bulkColder;
+        double free = k / lengthM * law.law().nusselt(Math.max(ra, SMALLEST_RAYLEIGH), pr);
+        double forced = forcedCoefficient == null ? 0 : forcedCoefficient.at(film);
+        double total = fourthPowerSum(free, k * conductionNusselt / lengthM, forced);
+        boolean freeDecides = free >= forced;
+        return new FilmState(
+                total,
+                total * lengthM / k,
+                ra,
+                pr,
+                freeDecides ? law.name() : forcedLaw,
+                freeDecides ? law.outside(ra, pr) : Optional.empty());
+    }
+}

@@ -1,0 +1,332 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.prediction;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.internal.Film;
+import org.beveragethermal.core.internal.FilmState;
+import org.beveragethermal.core.network.JunctionPath;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.PathEvaluation;
+import org.beveragethermal.core.solver.Ledger;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.materials.units.SiValues;
+
+/**
+ * The course of one vessel's temperature through a run.
+ *
+ * <p>Immutable and thread-safe. Times are counted from the start of the run.
+ */
+public final class Prediction {
+
+    private static final double SENSITIVITY_STEP_K = 0.01;
+    private static final int RANGE_SAMPLES = 24;
+
+    private final Trajectory trajectory;
+    private final Node contents;
+    private final double heatCapacityJPerK;
+    private final List<WallBand> bands;
+    private final List<String> modelNotes;
+
+    private Prediction(
+            Trajectory trajectory, Node contents, double heatCapacityJPerK, List<WallBand> bands, List<String> notes) {
+        this.trajectory = Objects.requireNonNull(trajectory, "trajectory");
+        this.contents = Objects.requireNonNull(contents, "contents");
+        this.heatCapacityJPerK = heatCapacityJPerK;
+        this.bands = List.copyOf(bands);
+        this.modelNotes = List.copyOf(notes);
+    }
+
+    /**
+     * A prediction from a run; called by scenes.
+     *
+     * @param trajectory the run
+     * @param contents node of the vessel's contents
+     * @param heatCapacityJPerK heat capacity of contents and wall [J/K]
+     * @param bands bands of the vessel's wall
+     * @param notes what a user should know
+     * @return the prediction
+     */
+    public static Prediction of(
+            Trajectory trajectory, Node contents, double heatCapacityJPerK, List<WallBand> bands, List<String> notes) {
+        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes);
+    }
+
+    /**
+     * End of the run.
+     *
+     * @return time since the start
+     */
+    public Duration end() {
+        return duration(trajectory.endS());
+    }
+
+    /**
+     * Mean temperature of the contents.
+     *
+     * @param time time since the start, 0 to {@link #end}
+     * @return temperature in °C
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public Quantity<Temperature> meanTemperatureAt(Duration time) {
+        return SiValues.celsiusOf(meanTemperatureK(seconds(time)));
+    }
+
+    /**
+     * Mean temperature of the contents.
+     *
+     * @param timeS time since the start [s]
+     * @return temperature [K]
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double meanTemperatureK(double timeS) {
+        return trajectory.temperatureK(contents, timeS);
+    }
+
+    /**
+     * Mean temperatures of the contents at several times.
+     *
+     * @param timesS times since the start [s], not modified
+     * @return temperature [K] at each time
+     * @throws IllegalArgumentException if a time is not in the run
+     */
+    public double[] meanTemperaturesK(double... timesS) {
+        double[] temperatures = new double[timesS.length];
+        for (int i = 0; i < timesS.length; i++) {
+            temperatures[i] = meanTemperatureK(timesS[i]);
+        }
+        return temperatures;
+    }
+
+    /**
+     * Temperature of a band of the wall, at mid-thickness.
+     *
+     * @param band index into {@link #bands}
+     * @param timeS time since the start [s]
+     * @return temperature [K]
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double wallTemperatureK(int band, double timeS) {
+        return trajectory.temperatureK(bands.get(band).wall(), timeS);
+    }
+
+    /**
+     * The bands into which the wall is divided.
+     *
+     * @return bands from the base upwards
+     */
+    public List<WallBand> bands() {
+        return bands;
+    }
+
+    /**
+     * When the mean temperature first reaches a target.
+     *
+     * @param target the wanted temperature
+     * @return when, or that it never does in this run
+     * @throws IllegalArgumentException if the quantity is not a temperature
+     */
+    public TimeToTemperature timeTo(Quantity<Temperature> target) {
+        return timeToK(SiValues.temperatureK(target, "target temperature"), 0);
+    }
+
+    /**
+     * When the mean temperature first reaches a target from a time on.
+     *
+     * @param targetK the wanted temperature [K]
+     * @param fromS where to begin [s]
+     * @return when, counted from the start of the run, or that it never does in this run
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public TimeToTemperature timeToK(double targetK, double fromS) {
+        OptionalDouble reached = crossing(fromS, targetK);
+        if (reached.isEmpty()) {
+            return new TimeToTemperature.NeverReached(closest(fromS, targetK), meanTemperatureK(trajectory.endS()));
+        }
+        double at = reached.getAsDouble();
+        double direction = Math.signum(targetK - meanTemperatureK(fromS));
+        double little = Math.min(trajectory.endS(), at + 1);
+        OptionalDouble lost = little < trajectory.endS() ? crossing(little, targetK) : OptionalDouble.empty();
+        if (lost.isPresent()) {
+            return new TimeToTemperature.ReachedThenLost(duration(at), duration(lost.getAsDouble()));
+        }
+        OptionalDouble further = crossing(at, targetK + direction * SENSITIVITY_STEP_K);
+        double sensitivity = further.isPresent() ? (further.getAsDouble() - at) / SENSITIVITY_STEP_K : Double.MAX_VALUE;
+        return new TimeToTemperature.Reached(duration(at), direction == 0 ? 0 : sensitivity);
+    }
+
+    private OptionalDouble crossing(double fromS, double targetK) {
+        return trajectory.firstCrossing(fromS, t -> meanTemperatureK(t) - targetK);
+    }
+
+    private double closest(double fromS, double targetK) {
+        double best = meanTemperatureK(fromS);
+        for (double timeS : samples(fromS)) {
+            double here = meanTemperatureK(timeS);
+            if (Math.abs(here - targetK) < Math.abs(best - targetK)) {
+                best = here;
+            }
+        }
+        return best;
+    }
+
+    private double[] samples(double fromS) {
+        double[] times = new double[RANGE_SAMPLES + 1];
+        for (int i = 0; i <= RANGE_SAMPLES; i++) {
+            times[i] = fromS + (trajectory.endS() - fromS) * i / RANGE_SAMPLES;
+        }
+        return times;
+    }
+
+    /**
+     * The heat balance of the whole run, this vessel and all that took part with it, up to the end.
+     *
+     * @return accounts and closure
+     */
+    public Ledger ledger() {
+        return trajectory.ledger(trajectory.endS());
+    }
+
+    /**
+     * What a user should know: what the model leaves out here, and which laws were used outside their published range.
+     *
+     * @return sentences, possibly none
+     */
+    public List<String> notes() {
+        Set<String> all = new LinkedHashSet<>(modelNotes);
+        for (double timeS : samples(0)) {
+            for (WallBand band : bands) {
+                for (JunctionPath path : junctions(band, timeS)) {
+                    filmsOutsideRange(path, timeS, all);
+                }
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private void filmsOutsideRange(JunctionPath path, double timeS, Set<String> out) {
+        PathEvaluation evaluation = trajectory.evaluate(path.name(), timeS);
+        double surface = path.surfaceTemperatureK(evaluation);
+        for (int i = 0; i < path.links().size(); i++) {
+            double drive = Math.abs(evaluation.temperatureK(i) - surface);
+            if (drive > NOTE_DRIVE_K && path.links().get(i).law() instanceof Film film) {
+                film.describe(evaluation.temperatureK(i), surface)
+                        .outsideRange()
+                        .ifPresent(text -> out.add(withoutNumbers(text)));
+            }
+        }
+    }
+
+    /** A law out of range matters only while something drives it [K]. */
+    private static final double NOTE_DRIVE_K = 0.5;
+
+    /** One note per law and kind of excess, not one per moment. */
+    private static String withoutNumbers(String text) {
+        return text.replaceFirst(" [0-9.e+-]+, published", ", published");
+    }
+
+    /**
+     * Why it cools or warms as fast as it does at a moment.
+     *
+     * @param time time since the start, 0 to {@link #end}
+     * @return resistances in series, band by band
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public Explanation explainAt(Duration time) {
+        double timeS = seconds(time);
+        List<Explanation.Band> explained = new ArrayList<>();
+        for (WallBand band : bands) {
+            if (!band.insidePath().isEmpty()) {
+                explained.add(explain(band, timeS));
+            }
+        }
+        return new Explanation(time, meanTemperatureK(timeS), heatCapacityJPerK, explained);
+    }
+
+    private Explanation.Band explain(WallBand band, double timeS) {
+        double outerWall = 0;
+        double outerTotal = 0;
+        double conductance = 0;
+        double weighted = 0;
+        List<Resistance> parts = new ArrayList<>();
+        List<Resistance> insideAndWall = new ArrayList<>();
+        double innerWall = 0;
+        for (JunctionPath path : junctions(band, timeS)) {
+            PathEvaluation e = trajectory.evaluate(path.name(), timeS);
+            if (path.name().equals(band.insidePath())) {
+                insideAndWall.add(resistance("inside film", path, e, 0));
+                innerWall = 1 / path.conductanceWPerK(e, 1);
+                continue;
+            }
+            double face = 0;
+            for (int i = 1; i < path.links().size(); i++) {
+                double g = path.conductanceWPerK(e, i);
+                if (g > NOTHING_W_PER_K) {
+                    face += g;
+                    weighted += g * e.temperatureK(i);
+                    JunctionPath.Link link = path.links().get(i);
+                    parts.add(resistance(link.end().name() + ", " + link.mechanism(), path, e, i));
+                }
+            }
+            double half = path.conductanceWPerK(e, 0);
+            if (face > 0 && half > 0) {
+                conductance += face;
+                outerWall += half;
+                outerTotal += 1 / (1 / half + 1 / face);
+            }
+        }
+        insideAndWall.add(new Resistance("wall", innerWall + 1 / outerWall, 0, 0, 0, 0, ""));
+        insideAndWall.add(
+                parts.size() == 1
+                        ? parts.get(0)
+                        : new Resistance("outside", 1 / outerTotal - 1 / outerWall, 0, 0, 0, 0, ""));
+        return new Explanation.Band(band.name(), weighted / conductance, insideAndWall, parts);
+    }
+
+    /** Below this a link is not worth a line [W/K]. */
+    private static final double NOTHING_W_PER_K = 1e-6;
+
+    /** The paths of a band at a time, the inside one first if there is one. */
+    private List<JunctionPath> junctions(WallBand band, double timeS) {
+        List<JunctionPath> junctions = new ArrayList<>();
+        for (Path path : trajectory.paths(timeS)) {
+            if (path instanceof JunctionPath junction
+                    && (path.name().equals(band.insidePath()) || path.name().startsWith(band.outsidePath() + ","))) {
+                junctions.add(junction);
+            }
+        }
+        return junctions;
+    }
+
+    private static Resistance resistance(String name, JunctionPath path, PathEvaluation e, int link) {
+        double kelvinPerWatt = 1 / path.conductanceWPerK(e, link);
+        if (path.links().get(link).law() instanceof Film film) {
+            FilmState state = film.describe(e.temperatureK(link), path.surfaceTemperatureK(e));
+            return new Resistance(
+                    name,
+                    kelvinPerWatt,
+                    state.coefficient(),
+                    state.nusselt(),
+                    state.rayleigh(),
+                    state.prandtl(),
+                    state.law());
+        }
+        return new Resistance(name, kelvinPerWatt, 0, 0, 0, 0, "");
+    }
+
+    private static double seconds(Duration time) {
+        return time.toMillis() / 1000.0;
+    }
+
+    private static Duration duration(double timeS) {
+        return Duration.ofMillis(Math.round(timeS * 1000));
+    }
+}

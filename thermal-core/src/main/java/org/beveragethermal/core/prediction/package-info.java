@@ -1,0 +1,16 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+/**
+ * What was predicted for one vessel, and the answers that follow from it.
+ *
+ * <p><b>Problem.</b> A run of the network solver knows nodes and paths; a user asks for the temperature of a drink at a time,
+ * for the time at which it reaches a temperature, and why it takes that long.
+ *
+ * <p><b>Use.</b> A scene, or its short form for one vessel, returns a {@link
+ * org.beveragethermal.core.prediction.Prediction}: {@code meanTemperatureAt}, {@code timeTo}, {@code explainAt}, {@code
+ * notes}. A question whose answer can be "no" returns a sealed {@link
+ * org.beveragethermal.core.prediction.TimeToTemperature}: reached, reached and then lost, or never reached.
+ */
+@NullMarked
+package org.beveragethermal.core.prediction;
+
+import org.jspecify.annotations.NullMarked;

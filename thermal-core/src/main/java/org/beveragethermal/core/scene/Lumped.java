@@ -1,0 +1,97 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.scene;
+
+import java.time.Duration;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Objects;
+import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.materials.vessel.FilledVessel;
+
+/**
+ * Short form of a scene for a single vessel: a list of exposures, one after the other.
+ *
+ * <p>The same surroundings object named twice is the same piece of gear, which lives on in between. Immutable.
+ */
+public final class Lumped {
+
+    private static final String VESSEL = "vessel";
+
+    private final FilledVessel vessel;
+    private final NetworkSolver solver;
+
+    private Lumped(FilledVessel vessel, NetworkSolver solver) {
+        this.vessel = Objects.requireNonNull(vessel, "vessel");
+        this.solver = solver;
+    }
+
+    /**
+     * A lumped model of a vessel.
+     *
+     * @param vessel the vessel with its contents at their temperature at the start
+     * @return the model
+     */
+    public static Lumped of(FilledVessel vessel) {
+        return new Lumped(vessel, NetworkSolver.standard());
+    }
+
+    /**
+     * The same model run by another solver.
+     *
+     * @param newSolver tolerance and multipliers
+     * @return a new model
+     */
+    public Lumped with(NetworkSolver newSolver) {
+        return new Lumped(vessel, newSolver);
+    }
+
+    /**
+     * Predicts the vessel through exposures.
+     *
+     * @param exposures one or more, in order
+     * @return the prediction from the start of the first to the end of the last
+     * @throws IllegalArgumentException if there is none
+     */
+    public Prediction expose(Exposure... exposures) {
+        return expose(List.of(exposures));
+    }
+
+    /**
+     * Predicts the vessel through exposures.
+     *
+     * @param exposures one or more, in order, not modified
+     * @return the prediction from the start of the first to the end of the last
+     * @throws IllegalArgumentException if there is none
+     */
+    public Prediction expose(List<Exposure> exposures) {
+        return scene(exposures).vessel(VESSEL);
+    }
+
+    private ScenePrediction scene(List<Exposure> exposures) {
+        if (exposures.isEmpty()) {
+            throw new IllegalArgumentException("no exposures: expected at least one");
+        }
+        Scene.Builder builder = Scene.builder();
+        IdentityHashMap<Surroundings, String> ids = new IdentityHashMap<>();
+        for (Exposure exposure : exposures) {
+            if (!ids.containsKey(exposure.surroundings())) {
+                String id = "gear " + (ids.size() + 1);
+                ids.put(exposure.surroundings(), id);
+                builder.gear(id, exposure.surroundings());
+            }
+        }
+        Duration time = Duration.ZERO;
+        for (Exposure exposure : exposures) {
+            String id = Objects.requireNonNull(ids.get(exposure.surroundings()));
+            if (time.isZero()) {
+                builder.vessel(VESSEL, vessel, id);
+            } else {
+                builder.move(VESSEL, time, id);
+            }
+            time = time.plus(exposure.duration());
+        }
+        return builder.build().predict(time, solver);
+    }
+}

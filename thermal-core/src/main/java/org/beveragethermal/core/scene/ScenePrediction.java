@@ -1,0 +1,144 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.scene;
+
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.solver.Ledger;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.IceStore;
+
+/**
+ * What happens in a scene: one prediction per vessel, and the state of the gear.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ScenePrediction {
+
+    private final Trajectory trajectory;
+    private final Map<String, Prediction> vessels;
+    private final Map<String, List<Node>> gear;
+
+    ScenePrediction(Trajectory trajectory, Map<String, Prediction> vessels, Map<String, List<Node>> gear) {
+        this.trajectory = trajectory;
+        this.vessels = new LinkedHashMap<>(vessels);
+        this.gear = new LinkedHashMap<>(gear);
+    }
+
+    /**
+     * Ids of the vessels.
+     *
+     * @return ids in the order in which they were added
+     */
+    public Set<String> vesselIds() {
+        return Set.copyOf(vessels.keySet());
+    }
+
+    /**
+     * The prediction for a vessel.
+     *
+     * @param id the vessel's id
+     * @return its prediction
+     * @throws IllegalArgumentException if there is no such vessel
+     */
+    public Prediction vessel(String id) {
+        Prediction prediction = vessels.get(id);
+        if (prediction == null) {
+            throw new IllegalArgumentException("vessel " + id + ": expected one of " + vessels.keySet());
+        }
+        return prediction;
+    }
+
+    /**
+     * Temperatures of a piece of gear's own parts, such as the clear water of an ice bath.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return temperature [K] by name of the part; empty for gear without parts of its own
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public Map<String, Double> gearTemperaturesK(String gearId, Duration time) {
+        Map<String, Double> temperatures = new LinkedHashMap<>();
+        for (Node node : nodes(gearId)) {
+            temperatures.put(node.name().substring(gearId.length() + 1), trajectory.temperatureK(node, seconds(time)));
+        }
+        return temperatures;
+    }
+
+    /**
+     * Ice left in a piece of gear.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return mass [kg], 0 once it has melted or if the gear never held any
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public double iceKg(String gearId, Duration time) {
+        return iceNode(gearId)
+                .map(node -> trajectory.amount(node, IceStore.MASS, seconds(time)))
+                .orElse(0.0);
+    }
+
+    /**
+     * When the ice of a piece of gear is gone.
+     *
+     * @param gearId the gear's id
+     * @return time since the start, or empty if some is left at the end or there never was any
+     * @throws IllegalArgumentException if there is no such gear
+     */
+    public Optional<Duration> iceGone(String gearId) {
+        Optional<Node> ice = iceNode(gearId);
+        if (ice.isEmpty()) {
+            return Optional.empty();
+        }
+        double gone = ICE_GONE_PART * ice.get().amounts()[IceStore.SIDE];
+        var crossing = trajectory.firstCrossing(0, t -> trajectory.amount(ice.get(), IceStore.SIDE, t) - gone);
+        return crossing.isPresent()
+                ? Optional.of(Duration.ofMillis(Math.round(1000 * crossing.getAsDouble())))
+                : Optional.empty();
+    }
+
+    /** Ice counts as gone when a block's side has shrunk to this part of its first side. */
+    private static final double ICE_GONE_PART = 1e-3;
+
+    /**
+     * The heat balance up to the end.
+     *
+     * @return accounts and closure
+     */
+    public Ledger ledger() {
+        return trajectory.ledger(trajectory.endS());
+    }
+
+    /**
+     * The run itself.
+     *
+     * @return nodes, states and ledger at any time
+     */
+    public Trajectory trajectory() {
+        return trajectory;
+    }
+
+    private List<Node> nodes(String gearId) {
+        List<Node> nodes = gear.get(gearId);
+        if (nodes == null) {
+            throw new IllegalArgumentException("gear " + gearId + ": expected one of " + gear.keySet());
+        }
+        return nodes;
+    }
+
+    private Optional<Node> iceNode(String gearId) {
+        return nodes(gearId).stream()
+                .filter(node -> node.store() instanceof IceStore)
+                .findFirst();
+    }
+
+    private static double seconds(Duration time) {
+        return time.toMillis() / 1000.0;
+    }
+}

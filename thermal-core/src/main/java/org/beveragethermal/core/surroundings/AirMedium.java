@@ -1,0 +1,80 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import java.util.List;
+import org.beveragethermal.core.correlation.Correlation;
+import org.beveragethermal.core.correlation.HorizontalPlate;
+import org.beveragethermal.core.correlation.VerticalCylinder;
+import org.beveragethermal.core.internal.ConvectiveFilm;
+import org.beveragethermal.core.internal.FluidFit;
+import org.beveragethermal.core.internal.RadiativeFilm;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.jspecify.annotations.Nullable;
+
+/** Still air with walls around it, in one run. */
+final class AirMedium implements Medium {
+
+    private final Boundary air;
+    private final Boundary walls;
+    private final FluidFit fluid;
+
+    AirMedium(String id, StillAir room) {
+        air = Boundary.varying(id + " air", room.airK());
+        walls = Boundary.varying(id + " walls", room.wallsK());
+        fluid = FluidFit.air(room.pressurePa());
+    }
+
+    @Override
+    public List<Node> nodes() {
+        return List.of();
+    }
+
+    @Override
+    public double wettedHeightM(Occupant vessel, List<Occupant> occupants) {
+        return 0;
+    }
+
+    @Override
+    public List<Path> paths(List<Occupant> occupants) {
+        return List.of();
+    }
+
+    @Override
+    public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+        return List.of(Face.whole(
+                "air", upright(patch.outerAreaM2(), vessel.heightM(), patch.diameterM(), patch.emissivity())));
+    }
+
+    /** Convection and radiation to an upright surface of a round body of given height and diameter. */
+    List<Link> upright(double areaM2, double heightM, double diameterM, double emissivity) {
+        return surface(areaM2, heightM, emissivity, VerticalCylinder.popiel(heightM / diameterM), null);
+    }
+
+    /** Convection and radiation to a level surface that faces up. */
+    List<Link> level(double areaM2, double perimeterM, double emissivity) {
+        return surface(
+                areaM2,
+                areaM2 / perimeterM,
+                emissivity,
+                HorizontalPlate.STABLE_MCADAMS,
+                HorizontalPlate.UNSTABLE_MCADAMS);
+    }
+
+    private List<Link> surface(
+            double areaM2, double lengthM, double emissivity, Correlation airWarmer, @Nullable Correlation airColder) {
+        ConvectiveFilm film = ConvectiveFilm.free(areaM2, lengthM, fluid, airWarmer);
+        return List.of(
+                Link.of(air, "convection", airColder == null ? film : film.whenColder(airColder))
+                        .scaledBy(Multipliers.AIR_FILM),
+                Link.of(walls, "radiation", new RadiativeFilm(areaM2, emissivity))
+                        .scaledBy(Multipliers.RADIATION));
+    }
+
+    @Override
+    public List<String> notes(List<Occupant> occupants) {
+        return List.of();
+    }
+}

@@ -1,0 +1,39 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import java.util.List;
+import org.beveragethermal.core.network.AmountWeight;
+import org.beveragethermal.core.network.JunctionPath.Link;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A part of a patch of wall that has one surface temperature: what touches it, and how much of the patch it is.
+ *
+ * @param name what touches it, such as {@code water among ice}
+ * @param links from media to the surface, for the whole area of the patch
+ * @param share part of the patch, or null for all of it
+ */
+public record Face(String name, List<Link> links, @Nullable AmountWeight share) {
+
+    /**
+     * Copies the links.
+     *
+     * @param name what touches it
+     * @param links from media to the surface, not modified
+     * @param share part of the patch, or null for all of it
+     */
+    public Face {
+        links = List.copyOf(links);
+    }
+
+    /**
+     * A face that is the whole patch.
+     *
+     * @param name what touches it
+     * @param links from media to the surface
+     * @return the face
+     */
+    public static Face whole(String name, List<Link> links) {
+        return new Face(name, links, null);
+    }
+}

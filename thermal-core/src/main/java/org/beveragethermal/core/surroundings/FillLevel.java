@@ -1,0 +1,44 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import java.util.List;
+
+/**
+ * How high a bath stands in its bucket with the vessels that stand in it.
+ *
+ * @param depthM depth of the water, at most the bucket's height [m]
+ * @param freeAreaM2 mean cross-section left free by the vessels below the surface [m²]
+ * @param overflows whether water would run over the rim
+ */
+record FillLevel(double depthM, double freeAreaM2, boolean overflows) {
+
+    private static final int BISECTIONS = 60;
+    /** Vessels cannot fill a bucket completely: at least this part of the cross-section stays free. */
+    private static final double LEAST_FREE = 0.05;
+
+    /** The level at which a volume of bath and the vessels below it fill the bucket. */
+    static FillLevel of(Bucket bucket, double bathVolumeM3, List<Occupant> occupants) {
+        double low = 0;
+        double high = bucket.innerHeightM();
+        boolean overflows = volumeBelow(bucket, high, occupants) < bathVolumeM3;
+        if (overflows) {
+            low = high;
+        }
+        for (int i = 0; i < BISECTIONS && high > low; i++) {
+            double middle = 0.5 * (low + high);
+            if (volumeBelow(bucket, middle, occupants) < bathVolumeM3) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double depth = 0.5 * (low + high);
+        double free = volumeBelow(bucket, depth, occupants) / depth;
+        return new FillLevel(depth, Math.max(free, LEAST_FREE * bucket.areaM2()), overflows);
+    }
+
+    private static double volumeBelow(Bucket bucket, double depthM, List<Occupant> occupants) {
+        return bucket.areaM2() * depthM
+                - occupants.stream().mapToDouble(o -> o.displacedM3(depthM)).sum();
+    }
+}

@@ -1,0 +1,272 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import org.beveragethermal.materials.provenance.Constant;
+import org.beveragethermal.materials.provenance.Source;
+import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.materials.provenance.ValidityRange;
+import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.units.SiValues;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A bucket of ice and water in a room.
+ *
+ * <p><b>What is in it.</b> Ice floats. The water among the ice and the clear water below it are two nodes: the clear water
+ * is cooled from above, and because water is densest at 4 °C it stalls between 4 °C and 8 °C, depending on the heat it
+ * receives, unless somebody stirs. Where the ice reaches the floor there is no clear water and the whole bath is near 0 °C.
+ * How deep the ice goes follows from its mass, how loosely it is packed, and the free cross-section of the bucket.
+ *
+ * <p><b>What is simplified.</b> Blocks are equal cubes; three quarters of their surface are wetted; the film on a block
+ * is that of a vertical plate of its side (or, stirred, of a sphere); the water level is that of the start of each stretch
+ * between moves; vessels stand upright on the floor and pass no heat through their base; condensation on the bucket is left
+ * out.
+ *
+ * <p>Immutable. Keep the mouths of bottles above the melt water, and do not use this ice in drinks.
+ */
+public final class IceWaterBath implements Surroundings {
+
+    private static final Source FROM_MEMORY =
+            new Source("packing-of-cubes", "packing of ice cubes in a bucket, from memory", Source.Kind.FROM_MEMORY);
+
+    /** Part of the pack's volume that is ice, the rest being water. */
+    public static final Constant PACK_SOLID_FRACTION = new Constant(
+            "solid fraction of a pack of ice cubes", 0.57, "1", Uncertainty.rectangular(0.08), FROM_MEMORY);
+
+    /** Part of a block's surface that water touches. */
+    public static final Constant WETTED_ICE_FRACTION =
+            new Constant("wetted fraction of ice in a pack", 0.75, "1", Uncertainty.rectangular(0.15), FROM_MEMORY);
+
+    private static final ValidityRange FRACTION = new ValidityRange("solid fraction of the pack", 0.2, 0.9, "1");
+    private static final double LEAST_ICE_KG = 0.01;
+    private static final double MOST_KG = 2000;
+    private static final double SMALLEST_BLOCK_M = 0.003;
+    private static final double LARGEST_BLOCK_M = 0.3;
+    private static final double COLDEST_ICE_K = 243.15;
+    private static final double ZERO_CELSIUS_K = 273.15;
+    private static final double WARMEST_WATER_K = 333.15;
+    private static final double ICE_DENSITY = Ice.density(273.15);
+    private static final double WATER_DENSITY = 1000;
+    /** Less water than this, relative to the ice, cannot be called a bath. */
+    private static final double LEAST_WATER_PER_ICE = 0.1;
+
+    private final Bucket bucket;
+    private final StillAir room;
+    private final double iceKg;
+    private final double blockSideM;
+    private final double iceK;
+    private final double waterKg;
+    private final double waterK;
+    private final Agitation agitation;
+    private final double solidFraction;
+
+    private IceWaterBath(Builder builder, double blockSideM, double iceK, double waterK) {
+        this.bucket = builder.bucket;
+        this.room = builder.room;
+        this.iceKg = builder.iceKg;
+        this.blockSideM = blockSideM;
+        this.iceK = iceK;
+        this.waterKg = builder.waterKg;
+        this.waterK = waterK;
+        this.agitation = builder.agitation;
+        this.solidFraction = builder.solidFraction;
+    }
+
+    /**
+     * Begins the description of a bath.
+     *
+     * @param bucket what holds it
+     * @param room where it stands
+     * @return a builder that still wants ice and water
+     */
+    public static Builder in(Bucket bucket, StillAir room) {
+        return new Builder(bucket, room);
+    }
+
+    /**
+     * A bath with common assumptions: cubes of 25 mm at −10 °C, water at 15 °C, still.
+     *
+     * @param bucket what holds it
+     * @param ice mass of ice, 10 g to 2000 kg
+     * @param water mass of water
+     * @param room where it stands
+     * @return the bath
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+     * @throws IllegalArgumentException if ice and water do not fit into the bucket
+     */
+    public static IceWaterBath of(Bucket bucket, Quantity<Mass> ice, Quantity<Mass> water, StillAir room) {
+        return in(bucket, room)
+                .ice(ice, Measures.millimetres(25), Measures.celsius(-10))
+                .water(water, Measures.celsius(15))
+                .build();
+    }
+
+    @Override
+    public Medium open(String id) {
+        return new IceWaterMedium(id, this);
+    }
+
+    /**
+     * The bucket.
+     *
+     * @return what holds the bath
+     */
+    public Bucket bucket() {
+        return bucket;
+    }
+
+    /**
+     * Mass of ice at the start.
+     *
+     * @return mass [kg]
+     */
+    public double iceKg() {
+        return iceKg;
+    }
+
+    /**
+     * Mass of water at the start.
+     *
+     * @return mass [kg]
+     */
+    public double waterKg() {
+        return waterKg;
+    }
+
+    StillAir room() {
+        return room;
+    }
+
+    double blockSideM() {
+        return blockSideM;
+    }
+
+    double iceK() {
+        return iceK;
+    }
+
+    double waterK() {
+        return waterK;
+    }
+
+    Agitation agitation() {
+        return agitation;
+    }
+
+    double solidFraction() {
+        return solidFraction;
+    }
+
+    /** Collects the description of a bath; each setting is checked at once, the whole in {@link #build}. */
+    public static final class Builder {
+
+        private final Bucket bucket;
+        private final StillAir room;
+        private double iceKg = Double.NaN;
+        private @Nullable Double blockSideM;
+        private @Nullable Double iceK;
+        private double waterKg = Double.NaN;
+        private @Nullable Double waterK;
+        private Agitation agitation = Agitation.STILL;
+        private double solidFraction = PACK_SOLID_FRACTION.value();
+
+        private Builder(Bucket bucket, StillAir room) {
+            this.bucket = Objects.requireNonNull(bucket, "bucket");
+            this.room = Objects.requireNonNull(room, "room");
+        }
+
+        /**
+         * The ice.
+         *
+         * @param mass mass, 10 g to 2000 kg
+         * @param blockSide side of a block, taken as a cube, 3 mm to 300 mm
+         * @param temperature temperature at the start, −30 °C to 0 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+         */
+        public Builder ice(Quantity<Mass> mass, Quantity<Length> blockSide, Quantity<Temperature> temperature) {
+            iceKg = SiValues.massKg(mass, "mass of ice", LEAST_ICE_KG, MOST_KG);
+            blockSideM = SiValues.lengthM(blockSide, "side of an ice block", SMALLEST_BLOCK_M, LARGEST_BLOCK_M);
+            iceK = SiValues.temperatureK(temperature, "ice temperature", COLDEST_ICE_K, ZERO_CELSIUS_K);
+            return this;
+        }
+
+        /**
+         * The water.
+         *
+         * @param mass mass, at least a tenth of the ice
+         * @param temperature temperature at the start, 0 °C to 60 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+         */
+        public Builder water(Quantity<Mass> mass, Quantity<Temperature> temperature) {
+            waterKg = SiValues.massKg(mass, "mass of bath water", 0, MOST_KG);
+            waterK = SiValues.temperatureK(
+                    temperature, "temperature of the bath water", ZERO_CELSIUS_K, WARMEST_WATER_K);
+            return this;
+        }
+
+        /**
+         * How the water is moved; still unless said otherwise.
+         *
+         * @param newAgitation the agitation
+         * @return this builder
+         */
+        public Builder agitation(Agitation newAgitation) {
+            agitation = Objects.requireNonNull(newAgitation, "agitation");
+            return this;
+        }
+
+        /**
+         * How densely the ice is packed; {@link #PACK_SOLID_FRACTION} unless said otherwise.
+         *
+         * @param fraction part of the pack's volume that is ice, 0.2 to 0.9
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the fraction is outside its range
+         */
+        public Builder solidFraction(double fraction) {
+            solidFraction = FRACTION.require(fraction, FROM_MEMORY);
+            return this;
+        }
+
+        /**
+         * Checks the whole and makes the bath.
+         *
+         * @return the bath
+         * @throws IllegalStateException if ice or water was not given
+         * @throws IllegalArgumentException if there is too little water or ice and water do not fit into the bucket
+         */
+        public IceWaterBath build() {
+            Double side = blockSideM;
+            Double coldness = iceK;
+            Double warmth = waterK;
+            if (side == null || coldness == null || warmth == null) {
+                throw new IllegalStateException("a bath of ice and water needs both: call ice(…) and water(…)");
+            }
+            new ValidityRange("mass of bath water", LEAST_WATER_PER_ICE * iceKg, MOST_KG, "kg")
+                    .require(waterKg, "at least a tenth of the ice");
+            double volume = iceKg / ICE_DENSITY + waterKg / WATER_DENSITY;
+            new ValidityRange("volume of ice and water", 0, bucket.volumeM3(), "m³")
+                    .require(volume, "what the bucket holds");
+            new ValidityRange("side of an ice block", 0, bucket.innerDiameterM(), "m")
+                    .require(side, "inner diameter of the bucket");
+            return new IceWaterBath(this, side, coldness, warmth);
+        }
+    }
+
+    /**
+     * Sources of what this bath assumes.
+     *
+     * @return constants with their uncertainty
+     */
+    public static List<Constant> assumptions() {
+        return List.of(PACK_SOLID_FRACTION, WETTED_ICE_FRACTION);
+    }
+}

@@ -1,0 +1,56 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import java.util.List;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+
+/**
+ * A piece of gear in one run: its nodes, its paths to the room and its links to the walls of the vessels in it.
+ *
+ * <p>Unsettled; for use by scenes.
+ */
+public interface Medium {
+
+    /**
+     * Nodes that live through the whole run.
+     *
+     * @return own nodes, possibly none; the same objects at each call
+     */
+    List<Node> nodes();
+
+    /**
+     * Height to which a vessel that stands in this gear is wetted.
+     *
+     * @param vessel the vessel
+     * @param occupants all vessels that are in the gear at that time
+     * @return height above the vessel's base [m], 0 in air
+     */
+    double wettedHeightM(Occupant vessel, List<Occupant> occupants);
+
+    /**
+     * The gear's own paths.
+     *
+     * @param occupants vessels that are in the gear
+     * @return paths, possibly none
+     */
+    List<Path> paths(List<Occupant> occupants);
+
+    /**
+     * What touches the outside of a patch of wall.
+     *
+     * @param patch the patch
+     * @param vessel the vessel it belongs to
+     * @param occupants all vessels that are in the gear
+     * @return the faces into which the patch divides, at least one
+     */
+    List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants);
+
+    /**
+     * What a user of the prediction should know about this gear with these vessels in it.
+     *
+     * @param occupants vessels that are in the gear
+     * @return sentences, possibly none
+     */
+    List<String> notes(List<Occupant> occupants);
+}

@@ -1,0 +1,30 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+/**
+ * Names of the factors on the laws of this library; 1 unless a run says otherwise.
+ *
+ * <p>Hand them to {@code NetworkSolver.withMultipliers} to see what an uncertain law does to a prediction.
+ */
+public final class Multipliers {
+
+    /** On the film between a vessel's contents and its wall. */
+    public static final String INSIDE_FILM = "inside film";
+
+    /** On free convection between air and an outer surface. */
+    public static final String AIR_FILM = "air film";
+
+    /** On radiation between an outer surface and its surroundings. */
+    public static final String RADIATION = "radiation";
+
+    /** On the film between bath water and a vessel's wall. */
+    public static final String WATER_FILM = "water film";
+
+    /** On the film between the water of an ice pack and the ice. */
+    public static final String ICE_FILM = "ice film";
+
+    /** On the exchange between clear water and an ice pack above it. */
+    public static final String PACK_EXCHANGE = "pack exchange";
+
+    private Multipliers() {}
+}

@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+/**
+ * Something a vessel can be put into.
+ *
+ * <p>Immutable values without identity: the same value under two ids in a scene is two pieces of gear.
+ */
+public sealed interface Surroundings permits StillAir, Refrigerator, WaterBath, IceWaterBath {
+
+    /**
+     * Opens a piece of gear for one run; called by scenes.
+     *
+     * @param id the gear's id, which names its nodes
+     * @return its live part
+     */
+    Medium open(String id);
+}

@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+/**
+ * What a vessel can be put into: still air, a refrigerator, a water bath, ice and water.
+ *
+ * <p><b>Problem.</b> Each means of cooling or warming touches some part of a vessel's wall, has a state of its own (a bath
+ * warms up, ice melts) and exchanges heat with its room whether or not a vessel is in it.
+ *
+ * <p><b>Use.</b> Make a value with its factory, give it an id in a {@code Scene}, and put vessels in it; two vessels in
+ * the same gear share it.
+ *
+ * <pre>{@code
+ * StillAir terrace = StillAir.at(celsius(27));
+ * IceWaterBath ice = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(240)), terrace)
+ *         .ice(kilograms(2), millimetres(25), celsius(-10))
+ *         .water(kilograms(2.5), celsius(14))
+ *         .build();
+ * }</pre>
+ *
+ * <p><b>How they attach.</b> A surroundings value opens a {@link org.beveragethermal.core.surroundings.Medium} for one run:
+ * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is
+ * not meant to be implemented outside the library yet.
+ *
+ * <p><b>Not in here yet.</b> Condensation and evaporation, door openings and cycling of appliances, bare ice without water,
+ * salted ice, sun, wet wraps, soil.
+ */
+@NullMarked
+package org.beveragethermal.core.surroundings;
+
+import org.jspecify.annotations.NullMarked;
