@@ -49,7 +49,9 @@ final class ClosedFormTest {
         assertThat(formulaS).isCloseTo(listedS, within(1e-9 * listedS));
         Node body = exponentialBody();
         Trajectory run = TIGHT.solve(exponentialNetwork(body), 7200);
-        OutsideChecks.published("exponential-time-to-" + targetC, "closed form: t = τ ln((T₀ − T∞)/(T − T∞))")
+        OutsideChecks.published(
+                        "exponential-time-to-" + Double.toString(targetC).replace('.', '-'),
+                        "closed form: t = τ ln((T₀ − T∞)/(T − T∞))")
                 .what("time from 22 °C to " + targetC + " °C in 4 °C, time constant 1800 s, tolerance 1e-9 K")
                 .unit("s")
                 .expected(listedS)
