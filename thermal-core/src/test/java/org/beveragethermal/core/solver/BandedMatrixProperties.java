@@ -103,6 +103,35 @@ final class BandedMatrixProperties {
     }
 
     @Example
+    void rowsAreExchangedWhereThePivotIsSmall() {
+        // Without exchange 1/1e-20 swamps the second row; G. H. Golub and C. F. Van Loan, Matrix Computations,
+        // section 3.4 (from memory).
+        for (double corner : new double[] {0, 1e-20}) {
+            BandedMatrix matrix = new BandedMatrix(2, 1, 1);
+            matrix.add(0, 0, corner);
+            matrix.add(0, 1, 1);
+            matrix.add(1, 0, 1);
+            matrix.add(1, 1, 1);
+            double[] solution = {1, 2};
+            assertThat(matrix.factorise()).isTrue();
+            matrix.solve(solution);
+            assertThat(solution[0]).isCloseTo(1, within(1e-15));
+            assertThat(solution[1]).isCloseTo(1, within(1e-15));
+        }
+    }
+
+    @Property(tries = 100, seed = "20260119")
+    void solvesWithAnEmptyDiagonal(@ForAll @IntRange(min = 2, max = 12) int size, @ForAll long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Pair pair = random(size, 2, 2, random);
+        for (int i = 0; i < size; i++) {
+            pair.banded().add(i, i, -pair.dense().getEntry(i, i));
+            pair.dense().setEntry(i, i, 0);
+        }
+        assertSolves(pair, randomVector(size, random));
+    }
+
+    @Example
     void singularMatrixIsRefused() {
         BandedMatrix matrix = new BandedMatrix(3, 1, 1);
         matrix.add(0, 0, 1);

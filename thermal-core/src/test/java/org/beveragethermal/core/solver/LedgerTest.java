@@ -11,6 +11,8 @@ import org.apache.commons.math3.analysis.integration.RombergIntegrator;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.JunctionPath;
+import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -107,6 +109,27 @@ final class LedgerTest {
         // Not below a second: a tank of 3e7 J is known to 4e-9 J, and in a millisecond only 1 J flows.
         for (double t : new double[] {1, 1e3, 1e5}) {
             assertThat(run.ledger(t).closure()).isLessThanOrEqualTo(CLOSURE);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("distortions")
+    void closesWhereTheAirVaries(UnaryOperator<Path> distort) {
+        Node drink = Node.sensible("drink", 3000, 281.15);
+        Node glass = Node.sensible("glass", 440, 281.15);
+        Boundary air = Boundary.varying("air", new Sinusoid(293.15, 8, 2 * Math.PI / 1800));
+        Network network = Network.of(
+                List.of(drink, glass),
+                List.of(
+                        DirectPath.of("inside", drink, glass, "convection", HeatLaw.conductance(4)),
+                        JunctionPath.of(
+                                "outside",
+                                Link.of(glass, "conduction", HeatLaw.conductance(30)),
+                                Link.of(air, "convection", HeatLaw.conductance(2)))));
+        Trajectory run = NetworkSolver.standard().solve(distorted(network, distort), 7200);
+        for (double t : new double[] {10, 1000, 7200}) {
+            assertThat(run.ledger(t).closure()).as("closure at %s s", t).isLessThanOrEqualTo(CLOSURE);
+            assertBalance(run, network.nodes(), t);
         }
     }
 
