@@ -16,7 +16,7 @@ import org.beveragethermal.materials.units.SiValues;
  * <p>Density and alcoholic strength follow the general formula of OIML R 22 (-20 to 40 °C, tables reproduced to
  * 0.005 kg/m³); specific heat capacity, thermal conductivity and viscosity follow Melinder's polynomials (IIR 2010, up
  * to 40 °C). Those polynomials rest on tables from 11 % by mass upwards; below that, where wine lies, they are
- * continued towards water, which at 0 % they meet within 0.5 % (heat capacity), 1.0 % (conductivity) and 0.3 %
+ * continued towards water, which at 0 % they meet within 0.6 % (heat capacity), 1.1 % (conductivity) and 0.3 %
  * (viscosity). Use {@link Water} for water itself.
  *
  * <p><b>Above 40 °C</b> no formula is published; up to 70 °C the properties are continued from their value at 40 °C:

@@ -58,7 +58,7 @@ final class EthanolWaterTables {
     /**
      * Melinder's polynomials, sum M[j][i] x^i y^j with x = 100 w - {@link #X_REFERENCE} (w mass fraction) and
      * y = t/°C - {@link #Y_REFERENCE}. Range: up to 60 % by mass, freezing point to 40 °C. Deviation from handbook
-     * tables: specific heat capacity 0.9 %, viscosity 3.4 %; at w = 0 from water 0.5 %, 0.3 %, conductivity 1.0 %.
+     * tables: specific heat capacity 0.9 %, viscosity 3.4 %; at w = 0 from water 0.6 %, 0.3 %, conductivity 1.1 %.
      */
     static final double X_REFERENCE = 29.2361;
 

@@ -151,7 +151,9 @@ public final class SiValues {
         if (!(temperatureK >= 0 && temperatureK <= Double.MAX_VALUE)) {
             throw OutOfRangeException.refusal("temperature", temperatureK, 0, Double.MAX_VALUE, "K", "");
         }
-        return Quantities.getQuantity(BigDecimal.valueOf(temperatureK).subtract(CELSIUS_ZERO), Units.CELSIUS);
+        BigDecimal celsius =
+                BigDecimal.valueOf(temperatureK).subtract(CELSIUS_ZERO).stripTrailingZeros();
+        return Quantities.getQuantity(celsius.setScale(Math.max(0, celsius.scale())), Units.CELSIUS);
     }
 
     /**
