@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.network;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -33,6 +34,34 @@ public interface TimeFunction {
      */
     default double[] knots() {
         return new double[0];
+    }
+
+    /**
+     * The same function on a clock that starts later.
+     *
+     * @param originS time on this function's clock at which the new clock shows 0 [s], finite
+     * @return the function of the new clock's time
+     */
+    default TimeFunction startingAt(double originS) {
+        TimeFunction original = this;
+        return new TimeFunction() {
+            @Override
+            public double at(double timeS) {
+                return original.at(originS + timeS);
+            }
+
+            @Override
+            public double rate(double timeS) {
+                return original.rate(originS + timeS);
+            }
+
+            @Override
+            public double[] knots() {
+                return Arrays.stream(original.knots())
+                        .map(knot -> knot - originS)
+                        .toArray();
+            }
+        };
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -23,7 +24,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 /**
  * Vessels and gear under ids, and timed moves of vessels from gear to gear.
  *
- * <p>Immutable. All vessels are lumped; all gear lives through the whole run.
+ * <p>Immutable. All vessels are lumped; gear lives from the moment it is prepared to the end of the run, with vessels in it
+ * or not.
  */
 public final class Scene {
 
@@ -31,12 +33,16 @@ public final class Scene {
     /** A waterline this close below the top of the liquid or above it counts as full immersion, as a part of the height. */
     private static final double FULLY_IMMERSED = 0.95;
 
+    private final Duration origin;
     private final Map<String, Surroundings> gear;
+    private final Map<String, Duration> prepared;
     private final Map<String, FilledVessel> vessels;
     private final Map<String, TreeMap<Duration, String>> places;
 
     private Scene(Builder builder) {
+        this.origin = builder.origin;
         this.gear = new LinkedHashMap<>(builder.gear);
+        this.prepared = Map.copyOf(builder.prepared);
         this.vessels = new LinkedHashMap<>(builder.vessels);
         this.places = new LinkedHashMap<>();
         builder.places.forEach((id, timed) -> this.places.put(id, new TreeMap<>(timed)));
@@ -55,10 +61,27 @@ public final class Scene {
     public static final class Builder {
 
         private final Map<String, Surroundings> gear = new LinkedHashMap<>();
+        private final Map<String, Duration> prepared = new LinkedHashMap<>();
         private final Map<String, FilledVessel> vessels = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, String>> places = new LinkedHashMap<>();
+        private Duration origin = Duration.ZERO;
 
         private Builder() {}
+
+        /**
+         * Lets the scene start later on the clock by which rooms change their temperature.
+         *
+         * @param newOrigin time on that clock at which the scene starts, ≥ 0; 0 unless said otherwise
+         * @return this builder
+         * @throws IllegalArgumentException if the time is negative
+         */
+        public Builder startingAfter(Duration newOrigin) {
+            if (newOrigin.isNegative()) {
+                throw new IllegalArgumentException("start of the scene after " + newOrigin + ": expected at least 0");
+            }
+            origin = newOrigin;
+            return this;
+        }
 
         /**
          * Adds a piece of gear.
@@ -69,8 +92,27 @@ public final class Scene {
          * @throws IllegalArgumentException if the id is blank or in use
          */
         public Builder gear(String id, Surroundings surroundings) {
+            return gear(id, surroundings, Duration.ZERO);
+        }
+
+        /**
+         * Adds a piece of gear that is prepared later, such as a bucket that is filled with ice in the course of the evening;
+         * before that its contents keep the state they start with.
+         *
+         * @param id its id, not blank, not used before
+         * @param surroundings what it is
+         * @param preparedAfter time since the start from which it is there, ≥ 0
+         * @return this builder
+         * @throws IllegalArgumentException if the id is blank or in use or the time is negative
+         */
+        public Builder gear(String id, Surroundings surroundings, Duration preparedAfter) {
             requireNew(id);
+            if (preparedAfter.isNegative()) {
+                throw new IllegalArgumentException(
+                        "gear " + id + " prepared after " + preparedAfter + ": expected at least 0");
+            }
             gear.put(id, Objects.requireNonNull(surroundings, "surroundings"));
+            prepared.put(id, preparedAfter);
             return this;
         }
 
@@ -85,7 +127,7 @@ public final class Scene {
          */
         public Builder vessel(String id, FilledVessel vessel, String gearId) {
             requireNew(id);
-            requireGear(gearId);
+            requireGear(gearId, Duration.ZERO);
             vessels.put(id, Objects.requireNonNull(vessel, "vessel"));
             TreeMap<Duration, String> timed = new TreeMap<>();
             timed.put(Duration.ZERO, gearId);
@@ -100,14 +142,15 @@ public final class Scene {
          * @param after time since the start, > 0, no other move of this vessel at that time
          * @param gearId id of the gear it goes to
          * @return this builder
-         * @throws IllegalArgumentException if there is no such vessel or gear or the time is not fit
+         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, or the time is
+         *     not fit
          */
         public Builder move(String vesselId, Duration after, String gearId) {
             TreeMap<Duration, String> timed = places.get(vesselId);
             if (timed == null) {
                 throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
             }
-            requireGear(gearId);
+            requireGear(gearId, after);
             if (after.isNegative() || after.isZero() || timed.containsKey(after)) {
                 throw new IllegalArgumentException("move of " + vesselId + " after " + after
                         + ": expected a time after the start at which it is not moved yet");
@@ -135,9 +178,14 @@ public final class Scene {
             }
         }
 
-        private void requireGear(String gearId) {
-            if (!gear.containsKey(gearId)) {
+        private void requireGear(String gearId, Duration time) {
+            Duration from = prepared.get(gearId);
+            if (from == null) {
                 throw new IllegalArgumentException("gear " + gearId + ": expected one of " + gear.keySet());
+            }
+            if (time.compareTo(from) < 0) {
+                throw new IllegalArgumentException(
+                        "gear " + gearId + " after " + time + ": it is prepared after " + from);
             }
         }
     }
@@ -167,7 +215,7 @@ public final class Scene {
                     "horizon " + horizon + ": expected more than nothing and at most " + LONGEST);
         }
         Map<String, Medium> media = new LinkedHashMap<>();
-        gear.forEach((id, surroundings) -> media.put(id, surroundings.open(id)));
+        gear.forEach((id, surroundings) -> media.put(id, surroundings.open(id, seconds(origin))));
         List<Duration> starts = starts(horizon);
         Map<String, LumpedVessel> lumped = new LinkedHashMap<>();
         vessels.forEach((id, filled) -> lumped.put(id, new LumpedVessel(id, filled, waterlines(id, starts, media))));
@@ -195,8 +243,8 @@ public final class Scene {
 
     /** Times at which connections change, the start first. */
     private List<Duration> starts(Duration horizon) {
-        return places.values().stream()
-                .flatMap(timed -> timed.keySet().stream())
+        return Stream.concat(
+                        places.values().stream().flatMap(timed -> timed.keySet().stream()), prepared.values().stream())
                 .filter(time -> time.compareTo(horizon) < 0)
                 .distinct()
                 .sorted()
@@ -234,7 +282,11 @@ public final class Scene {
 
     private List<Path> paths(Duration start, Map<String, Medium> media, Map<String, LumpedVessel> lumped) {
         List<Path> paths = new ArrayList<>();
-        media.forEach((id, medium) -> paths.addAll(medium.paths(occupants(id, start))));
+        media.forEach((id, medium) -> {
+            if (Objects.requireNonNull(prepared.get(id)).compareTo(start) <= 0) {
+                paths.addAll(medium.paths(occupants(id, start)));
+            }
+        });
         lumped.forEach((id, vessel) -> {
             String gearId = place(id, start);
             paths.addAll(vessel.paths(Objects.requireNonNull(media.get(gearId)), occupants(gearId, start)));

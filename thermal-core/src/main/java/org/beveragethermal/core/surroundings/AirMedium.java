@@ -21,9 +21,9 @@ final class AirMedium implements Medium {
     private final Boundary walls;
     private final FluidFit fluid;
 
-    AirMedium(String id, StillAir room) {
-        air = Boundary.varying(id + " air", room.airK());
-        walls = Boundary.varying(id + " walls", room.wallsK());
+    AirMedium(String id, StillAir room, double originS) {
+        air = Boundary.varying(id + " air", room.airK().startingAt(originS));
+        walls = Boundary.varying(id + " walls", room.wallsK().startingAt(originS));
         fluid = FluidFit.air(room.pressurePa());
     }
 

@@ -109,8 +109,8 @@ public final class IceWaterBath implements Surroundings {
     }
 
     @Override
-    public Medium open(String id) {
-        return new IceWaterMedium(id, this);
+    public Medium open(String id, double originS) {
+        return new IceWaterMedium(id, this, originS);
     }
 
     /**

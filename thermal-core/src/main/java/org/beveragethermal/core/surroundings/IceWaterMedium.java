@@ -43,10 +43,10 @@ final class IceWaterMedium implements Medium {
     private final Node ice;
     private final double densestK;
 
-    IceWaterMedium(String id, IceWaterBath bath) {
+    IceWaterMedium(String id, IceWaterBath bath, double originS) {
         this.id = id;
         this.bath = bath;
-        air = new AirMedium(id + " room", bath.room());
+        air = new AirMedium(id + " room", bath.room(), originS);
         double solid = bath.solidFraction();
         packWater = new PackWater(bath.iceKg() + bath.waterKg(), (1 - solid) / solid);
         double packKg = packWater.at(bath.iceKg());

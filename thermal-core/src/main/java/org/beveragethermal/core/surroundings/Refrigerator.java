@@ -35,7 +35,7 @@ public final class Refrigerator implements Surroundings {
     }
 
     @Override
-    public Medium open(String id) {
-        return new AirMedium(id, inside);
+    public Medium open(String id, double originS) {
+        return new AirMedium(id, inside, originS);
     }
 }

@@ -55,11 +55,7 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
     public static StillAir varying(Map<Duration, Quantity<Temperature>> temperatures) {
-        SortedMap<Double, Double> points = new TreeMap<>();
-        temperatures.forEach((time, temperature) -> points.put(seconds(time), airTemperatureK(temperature)));
-        TimeFunction line = TimeFunction.linear(
-                points.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
-                points.values().stream().mapToDouble(Double::doubleValue).toArray());
+        TimeFunction line = line(temperatures);
         return new StillAir(line, line, DryAir.STANDARD_PRESSURE_PA);
     }
 
@@ -72,6 +68,19 @@ public final class StillAir implements Surroundings {
      */
     public StillAir withWalls(Quantity<Temperature> radiantTemperature) {
         return new StillAir(airK, TimeFunction.constant(airTemperatureK(radiantTemperature)), pressurePa);
+    }
+
+    /**
+     * The same air between walls whose temperature follows straight lines between given points.
+     *
+     * @param radiantTemperatures temperature for radiation by time since the start of the run, at least one, each −40 °C to
+     *     60 °C; not modified
+     * @return a new value
+     * @throws IllegalArgumentException if there is no point
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
+     */
+    public StillAir withWalls(Map<Duration, Quantity<Temperature>> radiantTemperatures) {
+        return new StillAir(airK, line(radiantTemperatures), pressurePa);
     }
 
     /**
@@ -109,8 +118,16 @@ public final class StillAir implements Surroundings {
     }
 
     @Override
-    public Medium open(String id) {
-        return new AirMedium(id, this);
+    public Medium open(String id, double originS) {
+        return new AirMedium(id, this, originS);
+    }
+
+    private static TimeFunction line(Map<Duration, Quantity<Temperature>> temperatures) {
+        SortedMap<Double, Double> points = new TreeMap<>();
+        temperatures.forEach((time, temperature) -> points.put(seconds(time), airTemperatureK(temperature)));
+        return TimeFunction.linear(
+                points.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
+                points.values().stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     private static double airTemperatureK(Quantity<Temperature> temperature) {

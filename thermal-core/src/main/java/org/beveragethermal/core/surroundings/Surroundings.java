@@ -12,7 +12,8 @@ public sealed interface Surroundings permits StillAir, Refrigerator, WaterBath, 
      * Opens a piece of gear for one run; called by scenes.
      *
      * @param id the gear's id, which names its nodes
+     * @param originS time on the clock of the surroundings' weather at which the run starts [s]
      * @return its live part
      */
-    Medium open(String id);
+    Medium open(String id, double originS);
 }

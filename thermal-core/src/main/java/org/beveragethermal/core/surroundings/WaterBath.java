@@ -72,8 +72,8 @@ public final class WaterBath implements Surroundings {
     }
 
     @Override
-    public Medium open(String id) {
-        return new Live(id, this);
+    public Medium open(String id, double originS) {
+        return new Live(id, this, originS);
     }
 
     /** The bath in one run. */
@@ -85,13 +85,13 @@ public final class WaterBath implements Surroundings {
         private final AirMedium air;
         private final FluidFit fluid;
 
-        Live(String id, WaterBath bath) {
+        Live(String id, WaterBath bath, double originS) {
             this.id = id;
             this.bath = bath;
             Water liquid = Water.liquid();
             double mass = liquid.density(bath.temperatureK) * bath.volumeM3;
             water = Node.of(id + " water", LiquidStore.ofMass(liquid, mass), bath.temperatureK);
-            air = new AirMedium(id + " room", bath.room);
+            air = new AirMedium(id + " room", bath.room, originS);
             fluid = FluidFit.of(LiquidFit.of(liquid));
         }
 

@@ -1,0 +1,243 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.ScenePrediction;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+
+/** Runs the whole plan as one scene with shared gear and reads the verdicts from it. */
+final class CoupledRun {
+
+    private static final double ZERO_CELSIUS_K = 273.15;
+    /** A mean temperature this far outside its range still counts as in it [K]: less than a thermometer shows. */
+    private static final double VERDICT_TOLERANCE_K = 0.05;
+    /** Temperatures while drinking are looked at this often. */
+    private static final Duration LOOK = Duration.ofSeconds(15);
+    /** A difference from the prediction for the bottle alone that is worth a sentence [K]. */
+    private static final double NOTABLE_K = 0.3;
+
+    private final PlanRequest request;
+    private final List<Route> routes;
+    private final GearBook book;
+    private final Map<String, Duration> filledAfter;
+    private final ScenePrediction run;
+
+    CoupledRun(PlanRequest request, List<Route> routes, GearBook book) {
+        this.request = request;
+        this.routes = routes;
+        this.book = book;
+        this.filledAfter = filledAfter();
+        this.run = scene().predict(Duration.between(request.startsAt(), lastMoment()));
+    }
+
+    private Instant lastMoment() {
+        return request.bottles().stream()
+                .map(BottleOrder::finishedAt)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    /** For each bath in use, when it is filled. */
+    private Map<String, Duration> filledAfter() {
+        Map<String, Duration> filled = new LinkedHashMap<>();
+        for (Gear gear : request.gear().values()) {
+            if (gear.kind().isFilled()) {
+                book.entries().stream()
+                        .filter(entry -> entry.gearId().equals(gear.id()))
+                        .mapToDouble(GearBook.Entry::fromS)
+                        .min()
+                        .ifPresent(first -> filled.put(
+                                gear.id(), Forecast.duration(Math.max(0, first - Forecast.FILLED_BEFORE_S))));
+            }
+        }
+        return filled;
+    }
+
+    private Scene scene() {
+        Scene.Builder scene = Scene.builder();
+        request.places().values().forEach(place -> scene.gear(place.id(), place.air()));
+        for (Gear gear : request.gear().values()) {
+            if (!gear.kind().isFilled()) {
+                scene.gear(gear.id(), gear.surroundings());
+            } else if (filledAfter.containsKey(gear.id())) {
+                scene.gear(gear.id(), gear.surroundings(), filledAfter.get(gear.id()));
+            }
+        }
+        for (Route route : routes) {
+            addBottle(scene, route);
+        }
+        return scene.build();
+    }
+
+    private void addBottle(Scene.Builder scene, Route route) {
+        BottleOrder order = route.order();
+        boolean atOnce = route.startS().isPresent() && route.startS().getAsDouble() == 0;
+        String here = atOnce ? route.means() : order.startsIn();
+        scene.vessel(order.id(), order.bottle(), here);
+        Duration served = after(order.servedAt());
+        if (route.startS().isPresent()
+                && !atOnce
+                && Forecast.duration(route.startS().getAsDouble()).compareTo(served) < 0) {
+            scene.move(order.id(), Forecast.duration(route.startS().getAsDouble()), route.means());
+            here = route.means();
+        }
+        if (!route.keptIn().equals(here)) {
+            scene.move(order.id(), served, route.keptIn());
+        }
+        if (!route.keptIn().equals(order.servedIn()) && order.finishedAt().isBefore(lastMoment())) {
+            scene.move(order.id(), after(order.finishedAt()), order.servedIn());
+        }
+    }
+
+    private Duration after(Instant instant) {
+        return Duration.between(request.startsAt(), instant);
+    }
+
+    ServicePlan plan() {
+        List<BottlePlan> bottles = routes.stream().map(this::bottlePlan).toList();
+        Set<String> notes = new LinkedHashSet<>();
+        for (Route route : routes) {
+            notes.addAll(run.vessel(route.order().id()).notes());
+        }
+        return new ServicePlan(request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes));
+    }
+
+    private BottlePlan bottlePlan(Route route) {
+        BottleOrder order = route.order();
+        Prediction prediction = run.vessel(order.id());
+        Duration served = after(order.servedAt());
+        Duration finished = after(order.finishedAt());
+        double poured = at(prediction, served);
+        double coldest = poured;
+        double warmest = poured;
+        Optional<Instant> leaves = Optional.empty();
+        for (Duration time = served; time.compareTo(finished) <= 0; time = time.plus(LOOK)) {
+            double here = at(prediction, time);
+            coldest = Math.min(coldest, here);
+            warmest = Math.max(warmest, here);
+            if (leaves.isEmpty() && !inRange(order, here)) {
+                leaves = Optional.of(request.startsAt().plus(time));
+            }
+        }
+        boolean reached = inRange(order, poured);
+        Verdict verdict = !reached ? Verdict.NOT_REACHED : leaves.isPresent() ? Verdict.LEAVES_RANGE : Verdict.IN_RANGE;
+        List<String> reasons = new ArrayList<>(route.reasons());
+        if (Math.abs(poured - route.pouredK()) > NOTABLE_K) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "alone it would be at %.1f °C when poured; with the other bottles in the same gear it is at %.1f °C",
+                    route.pouredK() - ZERO_CELSIUS_K,
+                    poured - ZERO_CELSIUS_K));
+        }
+        return new BottlePlan(
+                order,
+                verdict,
+                route.means(),
+                instant(route.startS()),
+                instant(route.latestStartS()),
+                route.keptIn(),
+                poured,
+                coldest,
+                warmest,
+                at(prediction, finished),
+                reached ? leaves : Optional.empty(),
+                reasons);
+    }
+
+    private static double at(Prediction prediction, Duration time) {
+        return prediction.meanTemperatureK(Forecast.seconds(time));
+    }
+
+    private static boolean inRange(BottleOrder order, double temperatureK) {
+        return temperatureK >= order.target().lowK() - VERDICT_TOLERANCE_K
+                && temperatureK <= order.target().highK() + VERDICT_TOLERANCE_K;
+    }
+
+    private Optional<Instant> instant(java.util.OptionalDouble seconds) {
+        return seconds.isPresent()
+                ? Optional.of(request.startsAt().plus(Forecast.duration(seconds.getAsDouble())))
+                : Optional.empty();
+    }
+
+    private List<Instruction> instructions() {
+        List<Instruction> all = new ArrayList<>();
+        filledAfter.forEach((id, time) -> all.add(new Instruction(
+                request.startsAt().plus(time),
+                Instruction.Action.FILL,
+                List.of(),
+                id,
+                "so that its water is cold when the first bottle goes in")));
+        for (Route route : routes) {
+            BottleOrder order = route.order();
+            instant(route.startS())
+                    .ifPresent(start -> all.add(new Instruction(
+                            start,
+                            Instruction.Action.MOVE,
+                            List.of(order.id()),
+                            route.means(),
+                            route.reasons().get(route.reasons().size() - 1))));
+            all.add(new Instruction(
+                    order.servedAt(),
+                    Instruction.Action.SERVE,
+                    List.of(order.id()),
+                    route.keptIn(),
+                    route.reasons().get(0)));
+        }
+        return merged(all);
+    }
+
+    /** Equal actions at the same moment become one instruction. */
+    private static List<Instruction> merged(List<Instruction> all) {
+        Map<List<Object>, Instruction> byKey = new LinkedHashMap<>();
+        for (Instruction next : all) {
+            List<Object> key = List.of(next.at(), next.action(), next.where(), next.reason());
+            byKey.merge(key, next, (a, b) -> {
+                List<String> ids = new ArrayList<>(a.bottleIds());
+                ids.addAll(b.bottleIds());
+                return new Instruction(a.at(), a.action(), ids, a.where(), a.reason());
+            });
+        }
+        return byKey.values().stream()
+                .sorted(Comparator.comparing(Instruction::at).thenComparing(Instruction::action))
+                .toList();
+    }
+
+    private List<GearUse> gearUses() {
+        List<GearUse> uses = new ArrayList<>();
+        filledAfter.forEach((id, time) -> {
+            Gear gear = request.gear().get(id);
+            if (gear != null) {
+                uses.add(use(gear, time));
+            }
+        });
+        return uses;
+    }
+
+    private GearUse use(Gear gear, Duration filled) {
+        double lastS = book.entries().stream()
+                .filter(entry -> entry.gearId().equals(gear.id()))
+                .mapToDouble(GearBook.Entry::toS)
+                .max()
+                .orElse(0);
+        IceWaterBath ice = gear.surroundings() instanceof IceWaterBath bath ? bath : null;
+        return new GearUse(
+                gear.id(),
+                request.startsAt().plus(filled),
+                ice == null ? 0 : ice.iceKg(),
+                ice == null ? 0 : ice.waterKg(),
+                run.iceKg(gear.id(), Forecast.duration(lastS)),
+                run.iceGone(gear.id()).map(gone -> request.startsAt().plus(gone)));
+    }
+}

@@ -1,0 +1,244 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.beveragethermal.service.plan.Forecast.Keeping;
+import org.beveragethermal.service.target.ServingTarget;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds a way for one bottle: first how warm it must be poured and where it is kept while it is drunk, then what brings it
+ * there and when to begin.
+ */
+final class RouteFinder {
+
+    private static final double ZERO_CELSIUS_K = 273.15;
+    /** Distance kept from the ends of the range when the aim itself does not hold [K]; our choice. */
+    private static final double MARGIN_K = 0.3;
+    /** Moments are found to this accuracy [s]; they are rounded to minutes afterwards. */
+    private static final double TIME_ACCURACY_S = 5;
+
+    private static final int EVALUATIONS = 60;
+    private static final double MINUTE_S = 60;
+
+    private final PlanRequest request;
+    private final GearBook book;
+
+    RouteFinder(PlanRequest request, GearBook book) {
+        this.request = request;
+        this.book = book;
+    }
+
+    Route find(BottleOrder order) {
+        Forecast forecast = new Forecast(request, order);
+        Keeping staying = forecast.keeping(order.servedIn(), forecast.stayingK(), order);
+        if (staying.outsidePart() == 0) {
+            return new Route(
+                    order,
+                    order.startsIn(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    order.servedIn(),
+                    forecast.stayingK(),
+                    List.of(text("is at %s when poured without being moved", celsius(forecast.stayingK()))));
+        }
+        Keeping keeping = bestKeeping(order, forecast);
+        return bestMeans(order, forecast, keeping);
+    }
+
+    /** Pouring temperature and keeping place: the least time outside the range, then the least trouble, then the aim. */
+    private Keeping bestKeeping(BottleOrder order, Forecast forecast) {
+        ServingTarget target = order.target();
+        double margin = Math.min(MARGIN_K, 0.25 * (target.highK() - target.lowK()));
+        double[] wishes = {target.aimK(), target.lowK() + margin, target.highK() - margin};
+        Keeping best = null;
+        for (String keeper : keepers(order)) {
+            for (double wish : wishes) {
+                Keeping keeping = forecast.keeping(keeper, wish, order);
+                if (best == null || keeping.outsidePart() < best.outsidePart()) {
+                    best = keeping;
+                }
+                if (best.outsidePart() == 0) {
+                    return best;
+                }
+            }
+        }
+        if (best == null) {
+            throw new IllegalStateException("bottle " + order.id() + ": no place to keep it");
+        }
+        return best;
+    }
+
+    private List<String> keepers(BottleOrder order) {
+        List<String> keepers = new ArrayList<>();
+        keepers.add(order.servedIn());
+        double from = Forecast.seconds(Duration.between(request.startsAt(), order.servedAt()));
+        double to = from + Forecast.seconds(order.finishedAfter());
+        request.gear().values().stream()
+                .filter(gear -> book.fits(gear.id(), from, to, order))
+                .sorted(Comparator.comparingInt(gear -> gear.kind().trouble()))
+                .forEach(gear -> keepers.add(gear.id()));
+        return keepers;
+    }
+
+    /** What could bring the bottle to its temperature, least trouble first. */
+    private List<String> means(BottleOrder order) {
+        List<String> means = new ArrayList<>(request.places().keySet());
+        request.gear().values().stream()
+                .sorted(Comparator.comparingInt(gear -> gear.kind().trouble()))
+                .forEach(gear -> means.add(gear.id()));
+        means.remove(order.startsIn());
+        return means;
+    }
+
+    private Route bestMeans(BottleOrder order, Forecast forecast, Keeping keeping) {
+        List<String> reasons = new ArrayList<>();
+        reasons.add(text(
+                "poured at %s it %s while it is drunk, kept in %s",
+                celsius(keeping.pouredK()),
+                keeping.outsidePart() == 0
+                        ? text("stays between %s and %s", celsius(keeping.coldestK()), celsius(keeping.warmestK()))
+                        : text("is out of range for %.0f %% of the time", 100 * keeping.outsidePart()),
+                name(keeping.keptIn())));
+        Route overfull = null;
+        Route closest = null;
+        for (String means : means(order)) {
+            double atOnce = forecast.pouredK(means, 0);
+            if (between(keeping.pouredK(), atOnce, forecast.stayingK())) {
+                Route route = reached(order, forecast, keeping, means, reasons);
+                if (book.fits(means, route.startS().orElse(0), forecast.servedS(), order)) {
+                    return route;
+                }
+                reasons.add(text("%s would do but is full then", name(means)));
+                overfull = overfull == null ? route : overfull;
+            } else {
+                String why = text("%s does not do: put there at once it would be at %s", name(means), celsius(atOnce));
+                reasons.add(why);
+                double miss = Math.abs(atOnce - keeping.pouredK());
+                if (closest == null || miss < Math.abs(closest.pouredK() - keeping.pouredK())) {
+                    closest = new Route(
+                            order,
+                            means,
+                            OptionalDouble.of(0),
+                            OptionalDouble.empty(),
+                            keeping.keptIn(),
+                            atOnce,
+                            List.of());
+                }
+            }
+        }
+        return chosen(order, forecast, keeping, overfull, closest, reasons);
+    }
+
+    /** No means both does and is free: take an overfull one and let the conflict show, else what comes closest. */
+    private Route chosen(
+            BottleOrder order,
+            Forecast forecast,
+            Keeping keeping,
+            @Nullable Route overfull,
+            @Nullable Route closest,
+            List<String> reasons) {
+        if (overfull != null) {
+            return new Route(
+                    order,
+                    overfull.means(),
+                    overfull.startS(),
+                    overfull.latestStartS(),
+                    overfull.keptIn(),
+                    overfull.pouredK(),
+                    reasons);
+        }
+        double stayingMiss = Math.abs(forecast.stayingK() - keeping.pouredK());
+        if (closest == null || stayingMiss <= Math.abs(closest.pouredK() - keeping.pouredK())) {
+            reasons.add(text(
+                    "left where it is it would be at %s, and nothing at hand does better",
+                    celsius(forecast.stayingK())));
+            return new Route(
+                    order,
+                    order.startsIn(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    keeping.keptIn(),
+                    forecast.stayingK(),
+                    reasons);
+        }
+        reasons.add(text("%s comes closest", name(closest.means())));
+        return new Route(
+                order,
+                closest.means(),
+                closest.startS(),
+                OptionalDouble.empty(),
+                closest.keptIn(),
+                closest.pouredK(),
+                reasons);
+    }
+
+    private Route reached(
+            BottleOrder order, Forecast forecast, Keeping keeping, String means, List<String> reasonsSoFar) {
+        double start = wholeMinute(startFor(forecast, means, keeping.pouredK()));
+        double latest = startFor(forecast, means, lastAcceptable(order, forecast, keeping));
+        List<String> reasons = new ArrayList<>(reasonsSoFar);
+        reasons.add(text(
+                "%s brings it from %s to %s", name(means), celsius(forecast.stayingK()), celsius(keeping.pouredK())));
+        return new Route(
+                order,
+                means,
+                OptionalDouble.of(start),
+                OptionalDouble.of(Math.max(start, wholeMinute(latest))),
+                keeping.keptIn(),
+                forecast.pouredK(means, start),
+                reasons);
+    }
+
+    /** The pouring temperature nearest to where the bottle comes from that still lets it stay in range. */
+    private static double lastAcceptable(BottleOrder order, Forecast forecast, Keeping keeping) {
+        ServingTarget target = order.target();
+        boolean cooling = forecast.stayingK() > keeping.pouredK();
+        double room = cooling ? target.highK() - keeping.warmestK() : target.lowK() - keeping.coldestK();
+        double shift = cooling ? Math.max(0, room) : Math.min(0, room);
+        double limit = keeping.pouredK() + shift;
+        return cooling ? Math.min(limit, forecast.stayingK()) : Math.max(limit, forecast.stayingK());
+    }
+
+    /** The moment to begin so that the bottle has a temperature when poured; 0 or the moment of pouring if it is not inside. */
+    private static double startFor(Forecast forecast, String means, double pouredK) {
+        double atOnce = forecast.pouredK(means, 0) - pouredK;
+        double never = forecast.stayingK() - pouredK;
+        if (atOnce * never >= 0) {
+            return Math.abs(atOnce) < Math.abs(never) ? 0 : forecast.servedS();
+        }
+        return new BracketingNthOrderBrentSolver(TIME_ACCURACY_S, 5)
+                .solve(EVALUATIONS, s -> forecast.pouredK(means, s) - pouredK, 0, forecast.servedS());
+    }
+
+    private static double wholeMinute(double seconds) {
+        return MINUTE_S * Math.floor(seconds / MINUTE_S);
+    }
+
+    private static boolean between(double x, double a, double b) {
+        return (x - a) * (x - b) <= 0;
+    }
+
+    private String name(String id) {
+        Place place = request.places().get(id);
+        if (place != null) {
+            return place.name();
+        }
+        Gear gear = request.gear().get(id);
+        return gear == null ? id : gear.name();
+    }
+
+    private static String celsius(double temperatureK) {
+        return text("%.1f °C", temperatureK - ZERO_CELSIUS_K);
+    }
+
+    private static String text(String format, Object... arguments) {
+        return String.format(Locale.ROOT, format, arguments);
+    }
+}
