@@ -3,8 +3,10 @@ package org.beveragethermal.core.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.beveragethermal.core.network.Account.Entry;
@@ -24,6 +26,7 @@ public final class PreparedNetwork {
     private final int stateSize;
     private final int ledgerSize;
     private final int[] nodeOffset;
+    private final IdentityHashMap<Node, Integer> indices = new IdentityHashMap<>();
     private final PathLayout[] layouts;
     private final int[][] ledgerEntryState;
     private final double[][] ledgerEntryFactor;
@@ -65,6 +68,7 @@ public final class PreparedNetwork {
         int size = 0;
         for (int i = 0; i < nodes.size(); i++) {
             nodeOffset[i] = size;
+            indices.put(nodes.get(i), i);
             size += 1 + nodes.get(i).store().amountCount();
         }
         stateSize = size;
@@ -94,7 +98,7 @@ public final class PreparedNetwork {
         TreeSet<Integer> columns = new TreeSet<>();
         for (int e = 0; e < ends.size(); e++) {
             if (ends.get(e) instanceof Node node) {
-                endNode[e] = network.nodes().indexOf(node);
+                endNode[e] = indexOf(node);
                 for (int k = 0; k <= node.store().amountCount(); k++) {
                     columns.add(nodeOffset[endNode[e]] + k);
                 }
@@ -122,6 +126,10 @@ public final class PreparedNetwork {
                 .mapToInt(entry -> nodeOffset[layout.endNode[entry.end()]] + 1 + entry.amount())
                 .toArray());
         factors.add(onNodes.stream().mapToDouble(Entry::factor).toArray());
+    }
+
+    private int indexOf(Node node) {
+        return Objects.requireNonNull(indices.get(node));
     }
 
     /**
@@ -159,11 +167,10 @@ public final class PreparedNetwork {
      * @throws IllegalArgumentException if the node is not in the network
      */
     public int offset(Node node) {
-        int index = network.nodes().indexOf(node);
-        if (index < 0) {
+        if (!indices.containsKey(node)) {
             throw new IllegalArgumentException(node + ": not in this network");
         }
-        return nodeOffset[index];
+        return nodeOffset[indexOf(node)];
     }
 
     /**
