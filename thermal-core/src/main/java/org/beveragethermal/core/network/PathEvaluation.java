@@ -77,6 +77,16 @@ public final class PathEvaluation {
     }
 
     /**
+     * Number of amounts of an end.
+     *
+     * @param end index into {@link Path#ends}
+     * @return number, 0 for a boundary
+     */
+    public int amountCount(int end) {
+        return (end + 1 < amountOffset.length ? amountOffset[end + 1] : inputs.length) - amountOffset[end];
+    }
+
+    /**
      * A multiplier of the path, 1 unless the run says otherwise.
      *
      * @param index index into {@link Path#multipliers}

@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.store;
 
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.beveragethermal.core.internal.ChebyshevFit;
+import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
 import org.beveragethermal.materials.solid.Ice;
@@ -25,41 +27,106 @@ public final class IceStore implements Store {
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double COLDEST_K = 223.15;
 
-    private final ChebyshevFit temperatureOfEnthalpy;
+    private final SmoothFunction temperatureOfEnthalpy;
+    private final DoubleUnaryOperator enthalpyOfTemperature;
     private final double meltingEnthalpy;
     private final double smallestMassKg;
     private final double exchangingCapacityJPerK;
     private final double joulePerMetre;
 
+    private IceStore(
+            SmoothFunction temperatureOfEnthalpy,
+            DoubleUnaryOperator enthalpyOfTemperature,
+            double massKg,
+            double sideM,
+            double exchangingCapacityJPerK) {
+        requirePositive("mass of ice", massKg, "kg");
+        requirePositive("side of a block", sideM, "m");
+        requirePositive("heat capacity beside the ice", exchangingCapacityJPerK, "J/K");
+        this.temperatureOfEnthalpy = temperatureOfEnthalpy;
+        this.enthalpyOfTemperature = enthalpyOfTemperature;
+        this.meltingEnthalpy = enthalpyOfTemperature.applyAsDouble(ZERO_CELSIUS_K);
+        this.smallestMassKg = 1e-9 * massKg;
+        this.exchangingCapacityJPerK = exchangingCapacityJPerK;
+        this.joulePerMetre = -3 * meltingEnthalpy * massKg / sideM;
+    }
+
     /**
-     * A store for ice that starts with a given mass in blocks of a given side.
+     * Ice with the properties of ice Ih.
      *
      * @param massKg mass at the start [kg], finite, > 0; sets the scale below which ice counts as gone
      * @param sideM side of a block at the start [m], finite, > 0
      * @param exchangingCapacityJPerK sensible heat capacity of the water the ice melts in [J/K], > 0; weighs errors
+     * @return the store
      * @throws IllegalArgumentException if an argument is not finite and positive
      */
-    public IceStore(double massKg, double sideM, double exchangingCapacityJPerK) {
-        if (!(massKg > 0 && sideM > 0 && exchangingCapacityJPerK > 0)
-                || Double.isInfinite(massKg + sideM + exchangingCapacityJPerK)) {
-            throw new IllegalArgumentException("ice of " + massKg + " kg, side " + sideM + " m, beside "
-                    + exchangingCapacityJPerK + " J/K: expected finite values above 0");
-        }
+    public static IceStore of(double massKg, double sideM, double exchangingCapacityJPerK) {
         double low = Ice.specificEnthalpy(COLDEST_K);
-        this.meltingEnthalpy = Ice.specificEnthalpy(ZERO_CELSIUS_K);
-        this.temperatureOfEnthalpy = ChebyshevFit.straight(
+        double melting = Ice.specificEnthalpy(ZERO_CELSIUS_K);
+        SmoothFunction fit = ChebyshevFit.straight(
                 h -> h <= low
                         ? COLDEST_K
-                        : h >= meltingEnthalpy
+                        : h >= melting
                                 ? ZERO_CELSIUS_K
                                 : new BrentSolver(1e-12, 1e-12)
                                         .solve(200, t -> Ice.specificEnthalpy(t) - h, COLDEST_K, ZERO_CELSIUS_K),
                 low,
-                meltingEnthalpy,
+                melting,
                 1e-10);
-        this.smallestMassKg = 1e-9 * massKg;
-        this.exchangingCapacityJPerK = exchangingCapacityJPerK;
-        this.joulePerMetre = -3 * meltingEnthalpy * massKg / sideM;
+        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK);
+    }
+
+    /**
+     * A melting solid with constant heat of fusion and heat capacity, melting at 0 °C.
+     *
+     * @param latentHeatJPerKg heat of fusion [J/kg], finite, > 0
+     * @param specificHeatCapacity of the solid [J/(kg K)], finite, > 0
+     * @param massKg mass at the start [kg], finite, > 0
+     * @param sideM side of a block at the start [m], finite, > 0
+     * @param exchangingCapacityJPerK sensible heat capacity of the liquid it melts in [J/K], > 0; weighs errors
+     * @return the store
+     * @throws IllegalArgumentException if an argument is not finite and positive
+     */
+    public static IceStore ofConstants(
+            double latentHeatJPerKg,
+            double specificHeatCapacity,
+            double massKg,
+            double sideM,
+            double exchangingCapacityJPerK) {
+        requirePositive("heat of fusion", latentHeatJPerKg, "J/kg");
+        requirePositive("specific heat capacity", specificHeatCapacity, "J/(kg K)");
+        SmoothFunction line = new SmoothFunction() {
+            @Override
+            public double at(double h) {
+                return ZERO_CELSIUS_K + (h + latentHeatJPerKg) / specificHeatCapacity;
+            }
+
+            @Override
+            public double slope(double h) {
+                return 1 / specificHeatCapacity;
+            }
+        };
+        return new IceStore(
+                line,
+                t -> -latentHeatJPerKg + specificHeatCapacity * (t - ZERO_CELSIUS_K),
+                massKg,
+                sideM,
+                exchangingCapacityJPerK);
+    }
+
+    private static void requirePositive(String what, double value, String unit) {
+        if (!(value > 0) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(what + " " + value + " " + unit + ": expected a finite value above 0");
+        }
+    }
+
+    /**
+     * Heat of fusion at 0 °C.
+     *
+     * @return [J/kg]
+     */
+    public double latentHeatJPerKg() {
+        return -meltingEnthalpy;
     }
 
     @Override
@@ -92,6 +159,6 @@ public final class IceStore implements Store {
         if (!(temperatureK <= ZERO_CELSIUS_K)) {
             throw new IllegalArgumentException("ice at " + temperatureK + " K: expected at most 273.15 K");
         }
-        return amounts[MASS] * Ice.specificEnthalpy(temperatureK);
+        return amounts[MASS] * enthalpyOfTemperature.applyAsDouble(temperatureK);
     }
 }

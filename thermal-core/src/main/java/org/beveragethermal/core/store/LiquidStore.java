@@ -2,6 +2,7 @@
 package org.beveragethermal.core.store;
 
 import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -19,12 +20,21 @@ public final class LiquidStore implements Store {
     /** Heat that a kilogram of water carries when it comes from ice, to weigh errors of mass [J/kg]. */
     private static final double MASS_ERROR_J_PER_KG = 3.3e5;
 
-    private final LiquidFit liquid;
+    private static final double ZERO_CELSIUS_K = 273.15;
+
+    private final SmoothFunction temperatureOfEnthalpy;
+    private final SmoothFunction specificEnthalpy;
     private final double fixedMassKg;
 
-    private LiquidStore(LiquidFit liquid, double fixedMassKg) {
-        this.liquid = liquid;
+    private LiquidStore(SmoothFunction temperatureOfEnthalpy, SmoothFunction specificEnthalpy, double fixedMassKg) {
+        this.temperatureOfEnthalpy = temperatureOfEnthalpy;
+        this.specificEnthalpy = specificEnthalpy;
         this.fixedMassKg = fixedMassKg;
+    }
+
+    private static LiquidStore of(Liquid liquid, double fixedMassKg) {
+        LiquidFit fit = LiquidFit.of(liquid);
+        return new LiquidStore(fit.temperatureOfEnthalpy(), fit.specificEnthalpy(), fixedMassKg);
     }
 
     /**
@@ -40,7 +50,7 @@ public final class LiquidStore implements Store {
             throw new IllegalArgumentException(
                     "mass of " + liquid.name() + " " + massKg + " kg: expected a finite value above 0");
         }
-        return new LiquidStore(LiquidFit.of(liquid), massKg);
+        return of(liquid, massKg);
     }
 
     /**
@@ -50,7 +60,39 @@ public final class LiquidStore implements Store {
      * @return the store, with one amount: mass [kg]
      */
     public static LiquidStore ofVaryingMass(Liquid liquid) {
-        return new LiquidStore(LiquidFit.of(liquid), Double.NaN);
+        return of(liquid, Double.NaN);
+    }
+
+    /**
+     * A liquid of constant heat capacity whose mass is an amount of the node.
+     *
+     * @param specificHeatCapacity [J/(kg K)], finite, > 0
+     * @return the store, with one amount: mass [kg]
+     * @throws IllegalArgumentException if the heat capacity is not finite and positive
+     */
+    public static LiquidStore ofVaryingMass(double specificHeatCapacity) {
+        if (!(specificHeatCapacity > 0) || Double.isInfinite(specificHeatCapacity)) {
+            throw new IllegalArgumentException(
+                    "specific heat capacity " + specificHeatCapacity + " J/(kg K): expected a finite value above 0");
+        }
+        return new LiquidStore(
+                line(ZERO_CELSIUS_K, 1 / specificHeatCapacity, 0),
+                line(0, specificHeatCapacity, ZERO_CELSIUS_K),
+                Double.NaN);
+    }
+
+    private static SmoothFunction line(double valueAtOrigin, double slope, double origin) {
+        return new SmoothFunction() {
+            @Override
+            public double at(double x) {
+                return valueAtOrigin + slope * (x - origin);
+            }
+
+            @Override
+            public double slope(double x) {
+                return slope;
+            }
+        };
     }
 
     @Override
@@ -63,8 +105,8 @@ public final class LiquidStore implements Store {
         boolean varying = Double.isNaN(fixedMassKg);
         double mass = varying ? Math.max(amounts[offset], SMALLEST_MASS_KG) : fixedMassKg;
         double h = enthalpyJ / mass;
-        double slope = liquid.temperatureOfEnthalpy().slope(h);
-        out.temperatureK = liquid.temperatureOfEnthalpy().at(h);
+        double slope = temperatureOfEnthalpy.slope(h);
+        out.temperatureK = temperatureOfEnthalpy.at(h);
         out.temperaturePerJoule = slope / mass;
         out.kelvinPerJoule = slope / mass;
         if (varying) {
@@ -75,7 +117,6 @@ public final class LiquidStore implements Store {
 
     @Override
     public double enthalpyJ(double temperatureK, double... amounts) {
-        return (Double.isNaN(fixedMassKg) ? amounts[0] : fixedMassKg)
-                * liquid.specificEnthalpy().at(temperatureK);
+        return (Double.isNaN(fixedMassKg) ? amounts[0] : fixedMassKg) * specificEnthalpy.at(temperatureK);
     }
 }

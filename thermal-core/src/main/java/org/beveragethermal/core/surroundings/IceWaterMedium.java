@@ -18,6 +18,7 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.store.IceStore;
 import org.beveragethermal.core.store.LiquidStore;
+import org.beveragethermal.core.store.MeltingBlocks;
 import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.solid.Ice;
 
@@ -31,6 +32,9 @@ final class IceWaterMedium implements Medium {
     private static final double COLDER_THAN_DENSEST_K = 275.15;
 
     private static final double WARMER_THAN_DENSEST_K = 279.15;
+
+    /** Laminar free convection: the coefficient grows as side^(−1/4) while a block shrinks, the area falls as side². */
+    private static final double LAMINAR_AREA_EXPONENT = 1.75;
 
     private final String id;
     private final IceWaterBath bath;
@@ -55,7 +59,7 @@ final class IceWaterMedium implements Medium {
         clear = Node.of(id + " clear water", store, bath.waterK(), bath.waterKg() - packKg);
         ice = Node.of(
                 id + " ice",
-                new IceStore(bath.iceKg(), bath.blockSideM(), WATER_HEAT_CAPACITY * bath.waterKg()),
+                IceStore.of(bath.iceKg(), bath.blockSideM(), WATER_HEAT_CAPACITY * bath.waterKg()),
                 bath.iceK(),
                 bath.iceKg(),
                 bath.blockSideM());
@@ -124,23 +128,17 @@ final class IceWaterMedium implements Medium {
                 .withStream(bath.agitation().speedMPerS(), bath.blockSideM(), Sphere.WHITAKER);
         double density = Ice.density(ZERO_CELSIUS_K);
         double blocks = bath.iceKg() / (density * Math.pow(bath.blockSideM(), 3));
-        return new MeltPath(
-                id + " melting",
-                pack,
-                ice,
-                clear,
+        MeltingBlocks law = new MeltingBlocks(
+                blocks,
+                bath.blockSideM(),
+                IceWaterBath.WETTED_ICE_FRACTION.value(),
+                LAMINAR_AREA_EXPONENT,
+                density,
+                Ice.thermalConductivity(ZERO_CELSIUS_K),
+                Ice.latentHeatOfFusion().value(),
                 perArea,
-                geometry.wetPart(),
-                packWater,
-                water.specificEnthalpy(),
-                densestK,
-                new MeltPath.IceProperties(
-                        blocks,
-                        bath.blockSideM(),
-                        IceWaterBath.WETTED_ICE_FRACTION.value(),
-                        density,
-                        Ice.thermalConductivity(ZERO_CELSIUS_K),
-                        Ice.latentHeatOfFusion().value()));
+                geometry.wetPart());
+        return new MeltPath(id + " melting", pack, ice, clear, law, packWater, water.specificEnthalpy(), densestK);
     }
 
     private AmountWeight byIce(SmoothFunction factor) {

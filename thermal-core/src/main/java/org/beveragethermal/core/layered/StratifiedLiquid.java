@@ -1,0 +1,239 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.layered;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import org.beveragethermal.core.correlation.HorizontalPlate;
+import org.beveragethermal.core.internal.ConvectiveFilm;
+import org.beveragethermal.core.internal.FluidFit;
+import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.network.DirectPath;
+import org.beveragethermal.core.network.End;
+import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.JunctionPath;
+import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.SensibleStore;
+import org.beveragethermal.core.network.Store;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.LiquidStore;
+import org.beveragethermal.materials.liquid.Liquid;
+
+/**
+ * A column of liquid in slices, with the film along its wall, conduction and mixing between slices, and a bottom.
+ *
+ * <p>The top passes no heat unless it is joined to something. Immutable.
+ */
+public final class StratifiedLiquid {
+
+    private final List<Slice> slices;
+    private final List<Node> nodes;
+    private final List<Path> paths;
+    private final double totalVolume;
+
+    private StratifiedLiquid(List<Slice> slices, List<Node> nodes, List<Path> paths) {
+        this.slices = List.copyOf(slices);
+        this.nodes = List.copyOf(nodes);
+        this.paths = List.copyOf(paths);
+        this.totalVolume = slices.stream().mapToDouble(Slice::volumeM3).sum();
+    }
+
+    /**
+     * A column with the liquid's own heat capacity.
+     *
+     * @param name what names of nodes and paths begin with
+     * @param liquid the liquid
+     * @param densityForMass density by which volumes become masses [kg/m³], > 0
+     * @param temperatureK temperature at the start [K]
+     * @param slices slices from the bottom upwards, each beginning where the one below ends; at least two; not modified
+     * @return the column
+     * @throws IllegalArgumentException if the slices do not join
+     */
+    public static StratifiedLiquid of(
+            String name, Liquid liquid, double densityForMass, double temperatureK, List<Slice> slices) {
+        return build(
+                name,
+                liquid,
+                temperatureK,
+                slices,
+                i -> LiquidStore.ofMass(liquid, densityForMass * slices.get(i).volumeM3()));
+    }
+
+    /**
+     * A column with a constant heat capacity per volume.
+     *
+     * @param name what names of nodes and paths begin with
+     * @param liquid the liquid, for its density curve, conductivity and viscosity
+     * @param volumetricHeatCapacity density times specific heat capacity [J/(m³ K)], > 0
+     * @param temperatureK temperature at the start [K]
+     * @param slices slices from the bottom upwards, each beginning where the one below ends; at least two; not modified
+     * @return the column
+     * @throws IllegalArgumentException if the slices do not join
+     */
+    public static StratifiedLiquid ofConstantHeatCapacity(
+            String name, Liquid liquid, double volumetricHeatCapacity, double temperatureK, List<Slice> slices) {
+        return build(
+                name,
+                liquid,
+                temperatureK,
+                slices,
+                i -> new SensibleStore(volumetricHeatCapacity * slices.get(i).volumeM3()));
+    }
+
+    /**
+     * Slices of an upright plain cylinder.
+     *
+     * @param radiusM inner radius [m], > 0
+     * @param heightM height of the liquid [m], > 0
+     * @param count number of slices, at least 2
+     * @param walls what lies behind the wall beside each slice, by the slice's index from the bottom
+     * @param wallCoefficients conductance to there per inner area [W/(m² K)], by the slice's index
+     * @return slices from the bottom upwards
+     */
+    public static List<Slice> cylinder(
+            double radiusM,
+            double heightM,
+            int count,
+            IntFunction<? extends End> walls,
+            IntFunction<Double> wallCoefficients) {
+        List<Slice> slices = new ArrayList<>();
+        double height = heightM / count;
+        double area = Math.PI * radiusM * radiusM;
+        for (int i = 0; i < count; i++) {
+            slices.add(new Slice(
+                    i * height,
+                    (i + 1) * height,
+                    area * height,
+                    2 * Math.PI * radiusM * height,
+                    area,
+                    walls.apply(i),
+                    wallCoefficients.apply(i)));
+        }
+        return slices;
+    }
+
+    private static StratifiedLiquid build(
+            String name, Liquid liquid, double temperatureK, List<Slice> slices, IntFunction<Store> stores) {
+        if (slices.size() < 2) {
+            throw new IllegalArgumentException("column of " + slices.size() + " slices: expected at least 2");
+        }
+        LiquidFit fit = LiquidFit.of(liquid);
+        double column = slices.get(slices.size() - 1).highM() - slices.get(0).lowM();
+        List<Node> nodes = new ArrayList<>();
+        List<Path> paths = new ArrayList<>();
+        for (int i = 0; i < slices.size(); i++) {
+            nodes.add(Node.of(name + " slice " + (i + 1), stores.apply(i), temperatureK));
+        }
+        for (int i = 0; i + 1 < slices.size(); i++) {
+            Slice below = slices.get(i);
+            Slice above = slices.get(i + 1);
+            if (Math.abs(below.highM() - above.lowM()) > 1e-9 * column) {
+                throw new IllegalArgumentException("slice " + (i + 2) + " begins at " + above.lowM() + " m: expected "
+                        + below.highM() + " m, where the one below ends");
+            }
+            double distance = 0.5 * (below.heightM() + above.heightM());
+            paths.add(DirectPath.of(
+                    name + " mixing " + (i + 1),
+                    nodes.get(i),
+                    nodes.get(i + 1),
+                    "conduction and mixing",
+                    new UnstableMixing(below.faceAreaM2(), distance, column, fit)));
+        }
+        paths.add(new WallFilmPath(name + " wall film", nodes, slices, fit));
+        return new StratifiedLiquid(slices, nodes, paths);
+    }
+
+    /**
+     * Joins the bottom of the column to something.
+     *
+     * <p>A cold bottom under its own cold liquid conducts; a warm one stirs the lowest slice (McAdams, warm face up).
+     *
+     * @param name name of the path
+     * @param liquid the column's liquid
+     * @param areaM2 area of the bottom [m²], > 0
+     * @param links from what lies below the bottom to its inner surface
+     * @return the path
+     */
+    public Path bottom(String name, Liquid liquid, double areaM2, List<Link> links) {
+        Slice lowest = slices.get(0);
+        double length = lowest.radiusM() / 2;
+        ConvectiveFilm film = ConvectiveFilm.free(
+                        areaM2, length, FluidFit.of(LiquidFit.of(liquid)), HorizontalPlate.STABLE_MCADAMS)
+                .whenColder(HorizontalPlate.UNSTABLE_MCADAMS)
+                .atLeast(2 * length / lowest.heightM());
+        List<Link> all = new ArrayList<>();
+        all.add(Link.of(nodes.get(0), "convection", film));
+        all.addAll(links);
+        return JunctionPath.of(name, all);
+    }
+
+    /**
+     * Joins the bottom of the column to something by a constant coefficient.
+     *
+     * @param name name of the path
+     * @param liquid the column's liquid
+     * @param areaM2 area of the bottom [m²], > 0
+     * @param end what lies below
+     * @param coefficient conductance from the inner surface to there per area [W/(m² K)], > 0
+     * @return the path
+     */
+    public Path bottom(String name, Liquid liquid, double areaM2, End end, double coefficient) {
+        return bottom(
+                name, liquid, areaM2, List.of(Link.of(end, "conduction", HeatLaw.conductance(coefficient * areaM2))));
+    }
+
+    /**
+     * The slices' nodes.
+     *
+     * @return nodes from the bottom upwards
+     */
+    public List<Node> nodes() {
+        return nodes;
+    }
+
+    /**
+     * The column's own paths: between slices, and to what lies beside them.
+     *
+     * @return paths
+     */
+    public List<Path> paths() {
+        return paths;
+    }
+
+    /**
+     * The slices.
+     *
+     * @return slices from the bottom upwards
+     */
+    public List<Slice> slices() {
+        return slices;
+    }
+
+    /**
+     * Mean temperature, weighted by volume.
+     *
+     * @param run the run
+     * @param timeS time [s]
+     * @return temperature [K]
+     */
+    public double meanK(Trajectory run, double timeS) {
+        double sum = 0;
+        for (int i = 0; i < nodes.size(); i++) {
+            sum += slices.get(i).volumeM3() * run.temperatureK(nodes.get(i), timeS);
+        }
+        return sum / totalVolume;
+    }
+
+    /**
+     * Temperatures of all slices.
+     *
+     * @param run the run
+     * @param timeS time [s]
+     * @return temperature [K] of each slice from the bottom upwards
+     */
+    public double[] profileK(Trajectory run, double timeS) {
+        return nodes.stream().mapToDouble(node -> run.temperatureK(node, timeS)).toArray();
+    }
+}

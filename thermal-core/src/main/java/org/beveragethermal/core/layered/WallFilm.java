@@ -1,0 +1,207 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.layered;
+
+import org.beveragethermal.core.internal.ConvectiveFilm;
+import org.beveragethermal.core.network.SmoothFunction;
+
+/**
+ * The film at the wall beside one slice: from what arrives along the wall, the temperature of the core and what lies behind the
+ * wall surface, to the heat it takes and the deficit it carries on.
+ *
+ * <p>With the profile (1 − y/δ)² and velocity after Squire and Eckert, the volume flow per length of wall is M = g (Δρ/ρ) δ³/(4
+ * ν) and the deficit of heat it carries D = ρ c M ΔT/4; the flux at the wall is q = k ΔT/δ. So δ³ = 16 ν D/(ρ c ΔT g Δρ/ρ), and
+ * in a core of one temperature dD/dx = q integrates to D^(4/3) = D₀^(4/3) + (4/3) c x, with c = k^(4/3) ΔT^(4/3) (g (Δρ/ρ)/(16 ν
+ * α))^(1/3). A core that is stratified gives back ρ c M dT/dx. The film never grows thicker than a third of the radius, where
+ * conduction takes over. ΔT is counted from the core between the films, which differs from the slice's mean by what the film
+ * holds: T_core = T + ΔT δ/R.
+ *
+ * <p>A mutable workspace, owned by one evaluation; heats are per length of circumference [W/m], counted positive from liquid to
+ * wall.
+ */
+final class WallFilm {
+
+    private static final double THICKEST_PART = 1.0 / 3;
+    private static final double SMALLEST_BUOYANCY = 1e-12;
+    private static final double SMALLEST_DIFFERENCE_K = 1e-9;
+    private static final int MAX_ITERATIONS = 60;
+    private static final double ACCURACY = 1e-12;
+    /** Rounds the corner where a core stops giving back heat [-]. */
+    private static final double CORNER = 1e-3;
+
+    private final SmoothFunction conductivity;
+    private final SmoothFunction density;
+    private final SmoothFunction inverseDiffusion;
+
+    /** Heat to the wall over the slice [W/m] and its slopes in core, backing and arriving deficit. */
+    double heat;
+
+    double heatByCore;
+    double heatByBacking;
+    double heatByArriving;
+
+    /** Deficit carried on [W/m] and its slopes, also in the core of the slice ahead. */
+    double deficit;
+
+    double deficitByCore;
+    double deficitByAhead;
+    double deficitByBacking;
+    double deficitByArriving;
+
+    private double layerHeat;
+    private double layerHeatByX;
+    private double layerHeatByCore;
+    private double layerHeatByArriving;
+
+    WallFilm(SmoothFunction conductivity, SmoothFunction density, SmoothFunction inverseDiffusion) {
+        this.conductivity = conductivity;
+        this.density = density;
+        this.inverseDiffusion = inverseDiffusion;
+    }
+
+    /**
+     * Evaluates one slice.
+     *
+     * @param coreK mean temperature of the slice
+     * @param aheadK mean temperature of the slice the film runs to
+     * @param backingK temperature behind the wall surface
+     * @param backingCoefficient conductance from the wall surface to there [W/(m² K)]
+     * @param heightM height of the slice
+     * @param radiusM its inner radius
+     * @param arriving deficit that arrives along the wall [W/m], signed like the heat to the wall
+     */
+    void evaluate(
+            double coreK,
+            double aheadK,
+            double backingK,
+            double backingCoefficient,
+            double heightM,
+            double radiusM,
+            double arriving) {
+        double sign = coreK >= backingK ? 1 : -1;
+        double drop = Math.abs(coreK - backingK);
+        // A deficit of the wrong sign meets a wall that works against it; it is carried on unchanged by this slice.
+        double came = Math.max(0, sign * arriving);
+        double backing = backingCoefficient * heightM;
+        double x = solve(coreK, sign, drop, came, backing, heightM, radiusM);
+        layer(coreK, sign, x, came, heightM, radiusM);
+        double storage = conductivity.at(coreK) * heightM / radiusM;
+        // F(x) = drop − Q/backing − x + storage x²/Q = 0
+        double q = layerHeat;
+        double byQ = -1 / backing - storage * x * x / (q * q);
+        double byX = byQ * layerHeatByX - 1 + 2 * storage * x / q;
+        double storageByCore = conductivity.slope(coreK) * heightM / radiusM * x * x / q;
+        double xByCore = -(sign + byQ * layerHeatByCore + storageByCore) / byX;
+        double xByBacking = sign / byX;
+        double xByCame = -byQ * layerHeatByArriving / byX;
+        boolean counts = sign * arriving > 0;
+        double cameByArriving = counts ? sign : 0;
+        heat = sign * q;
+        heatByCore = sign * (layerHeatByCore + layerHeatByX * xByCore);
+        heatByBacking = sign * layerHeatByX * xByBacking;
+        heatByArriving = sign * (layerHeatByArriving + layerHeatByX * xByCame) * cameByArriving;
+        carryOn(coreK, aheadK, sign, x, came, xByCore, xByBacking, xByCame, cameByArriving, arriving);
+    }
+
+    private void carryOn(
+            double coreK,
+            double aheadK,
+            double sign,
+            double x,
+            double came,
+            double xByCore,
+            double xByBacking,
+            double xByCame,
+            double cameByArriving,
+            double arriving) {
+        double ratio = sign * (coreK - aheadK) / x;
+        double root = Math.sqrt(ratio * ratio + CORNER * CORNER);
+        double positive = 0.5 * (ratio + root);
+        double positiveSlope = 0.5 * (1 + ratio / root);
+        double divisor = 1 + 4 * positive;
+        double full = came + layerHeat;
+        double value = full / divisor;
+        double byRatio = -4 * positiveSlope * value / divisor;
+        double byX = layerHeatByX / divisor - byRatio * ratio / x;
+        double passedOn = sign * arriving < 0 ? arriving : 0;
+        deficit = sign * value + passedOn;
+        deficitByCore = sign * (layerHeatByCore / divisor + byRatio * sign / x + byX * xByCore);
+        deficitByAhead = -byRatio / x;
+        deficitByBacking = sign * byX * xByBacking;
+        deficitByArriving =
+                sign * ((1 + layerHeatByArriving) / divisor + byX * xByCame) * cameByArriving + (passedOn != 0 ? 1 : 0);
+    }
+
+    /** The temperature difference between core and wall surface that carries the same heat through the film and behind it. */
+    private double solve(
+            double coreK, double sign, double drop, double came, double backing, double heightM, double radiusM) {
+        if (drop < SMALLEST_DIFFERENCE_K) {
+            return SMALLEST_DIFFERENCE_K;
+        }
+        double storage = conductivity.at(coreK) * heightM / radiusM;
+        double low = 0;
+        double high = drop / (1 - THICKEST_PART);
+        double x = 0.5 * drop;
+        for (int i = 0; i < MAX_ITERATIONS; i++) {
+            layer(coreK, sign, x, came, heightM, radiusM);
+            double q = layerHeat;
+            double f = drop - q / backing - x + storage * x * x / q;
+            double slope = -layerHeatByX / backing - 1 + storage * (2 * x / q - x * x / (q * q) * layerHeatByX);
+            if (f > 0) {
+                low = x;
+            } else {
+                high = x;
+            }
+            double next = x - f / slope;
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+            }
+            double change = Math.abs(next - x);
+            x = next;
+            if (change <= ACCURACY * drop) {
+                break;
+            }
+        }
+        return x;
+    }
+
+    /** Heat taken by the film over the slice at a temperature difference, and its slopes. */
+    private void layer(double coreK, double sign, double x, double came, double heightM, double radiusM) {
+        double wallK = coreK - sign * x;
+        double filmK = coreK - 0.5 * sign * x;
+        double k = conductivity.at(filmK);
+        double kSlope = conductivity.slope(filmK);
+        double inverse = inverseDiffusion.at(filmK);
+        double inverseSlope = inverseDiffusion.slope(filmK);
+        double rho = density.at(coreK);
+        double excess = density.at(wallK) / rho - 1;
+        double heavier = excess >= 0 ? 1 : -1;
+        double b = Math.max(Math.abs(excess), SMALLEST_BUOYANCY);
+        double bByWall = heavier * density.slope(wallK) / rho;
+        double bByCore = bByWall - heavier * (1 + excess) * density.slope(coreK) / rho;
+        double c = Math.pow(k * x, 4.0 / 3) * Math.cbrt(ConvectiveFilm.GRAVITY * b * inverse / 16);
+        double filmRelative = (4.0 / 3) * kSlope / k + inverseSlope / inverse / 3;
+        double cByX = c * (4.0 / 3 / x - sign * bByWall / (3 * b) - 0.5 * sign * filmRelative);
+        double cByCore = c * (bByCore / (3 * b) + filmRelative);
+        double cameRoot = Math.cbrt(came);
+        double reached = Math.pow(cameRoot * came + 4.0 / 3 * c * heightM, 0.75);
+        double reachedRoot = Math.cbrt(reached);
+        double flow = reached - came;
+        double flowByC = heightM / reachedRoot;
+        double flowByCame = cameRoot / reachedRoot - 1;
+        double conduction = k * x * heightM / (THICKEST_PART * radiusM);
+        double conductionByX = (k - 0.5 * sign * kSlope * x) * heightM / (THICKEST_PART * radiusM);
+        double conductionByCore = kSlope * x * heightM / (THICKEST_PART * radiusM);
+        double total =
+                Math.sqrt(Math.sqrt(flow * flow * flow * flow + conduction * conduction * conduction * conduction));
+        double flowShare = cube(flow / total);
+        double conductionShare = cube(conduction / total);
+        layerHeat = total;
+        layerHeatByX = flowShare * flowByC * cByX + conductionShare * conductionByX;
+        layerHeatByCore = flowShare * flowByC * cByCore + conductionShare * conductionByCore;
+        layerHeatByArriving = flowShare * flowByCame;
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
+    }
+}

@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+/**
+ * A stratifying liquid in an upright vessel, as slices stacked along the height.
+ *
+ * <p><b>Problem.</b> A bottle that is cooled at its wall does not stay at one temperature: a film runs down the wall, fills the
+ * bottle with cold liquid from below, and the film in turn follows the stratification it made. Half immersed, only the lower
+ * half takes part. One node cannot show that.
+ *
+ * <p><b>Model.</b> Each slice is a node. The film at the wall is one path with many ends: followed from where it starts, it
+ * takes heat from each slice, carries the deficit along the wall, and leaves it where it ends, while the core moves the other
+ * way. The momentum and energy integrals of a laminar buoyant layer close it (the profile of Squire and Eckert); nothing in it
+ * is fitted. Its structure was settled while looking at our own two-dimensional flow computation of bottles. Slices conduct to
+ * their neighbours, and heavy liquid above light liquid mixes.
+ *
+ * <p><b>Limits.</b> Laminar film, upright round vessel, no flow at the start, no headspace convection; the direction of the film
+ * is decided slice by slice from the liquid's own density.
+ *
+ * <p><b>Use.</b> {@link org.beveragethermal.core.layered.StratifiedLiquid} makes nodes and paths for any column of liquid; join
+ * its slices to walls or boundaries of your own.
+ */
+@NullMarked
+package org.beveragethermal.core.layered;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,162 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.store;
+
+import org.beveragethermal.core.internal.SmoothMath;
+import org.beveragethermal.core.network.HeatFlow;
+import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.SmoothFunction;
+
+/**
+ * The law by which equal blocks of ice melt in water.
+ *
+ * <p>The surface of a block is at 0 °C. Heat arrives from the water through a film; the cold inside of the block takes a part;
+ * the rest melts ice: ṁ = (q − G (0 °C − T_ice))/L. The area follows the side of a block, which shrinks as the mass does, so
+ * that the moment the ice is gone is a simple zero.
+ *
+ * @param blocks number of blocks, > 0, not necessarily whole
+ * @param firstSideM side of a block at the start [m], > 0
+ * @param wettedFraction part of the surface that is wetted [-], 0 to 1
+ * @param areaExponent how the product of area and film coefficient falls with the side: 2 for a constant coefficient, 1.75 for
+ *     laminar free convection, whose coefficient grows as side^(−1/4)
+ * @param density density of ice [kg/m³], > 0
+ * @param conductivity conductivity of ice [W/(m K)], ≥ 0; with 0 a block colder than 0 °C stays cold
+ * @param latentHeatJPerKg heat of fusion [J/kg], > 0
+ * @param filmPerArea heat per area from the water to a surface at 0 °C, for the side at the start
+ * @param wetPart part of the ice that lies in water, as a function of the mass of ice left
+ */
+public record MeltingBlocks(
+        double blocks,
+        double firstSideM,
+        double wettedFraction,
+        double areaExponent,
+        double density,
+        double conductivity,
+        double latentHeatJPerKg,
+        HeatLaw filmPerArea,
+        SmoothFunction wetPart) {
+
+    private static final double ZERO_CELSIUS_K = 273.15;
+    /** Below this part of its first side a block fades out. */
+    private static final double FADE_PART = 1e-4;
+    /** Slowest mode of a cube whose faces are held at one temperature: 3 (π/side)² k side³ = 3 π² k side. */
+    private static final double INNER_CONDUCTION = 3 * Math.PI * Math.PI;
+
+    /** All of the ice lies in water. */
+    public static final SmoothFunction ALL_WET = new SmoothFunction() {
+        @Override
+        public double at(double x) {
+            return 1;
+        }
+
+        @Override
+        public double slope(double x) {
+            return 0;
+        }
+    };
+
+    /**
+     * Checks the numbers.
+     *
+     * @param blocks number of blocks
+     * @param firstSideM side of a block at the start [m]
+     * @param wettedFraction part of the surface that is wetted [-]
+     * @param areaExponent how area times coefficient falls with the side
+     * @param density density of ice [kg/m³]
+     * @param conductivity conductivity of ice [W/(m K)]
+     * @param latentHeatJPerKg heat of fusion [J/kg]
+     * @param filmPerArea heat per area from the water
+     * @param wetPart part of the ice that lies in water
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public MeltingBlocks {
+        if (!(blocks > 0
+                        && firstSideM > 0
+                        && wettedFraction > 0
+                        && wettedFraction <= 1
+                        && areaExponent >= 1
+                        && areaExponent <= 2
+                        && density > 0
+                        && conductivity >= 0
+                        && latentHeatJPerKg > 0)
+                || Double.isInfinite(blocks + firstSideM + density + conductivity + latentHeatJPerKg)) {
+            throw new IllegalArgumentException(blocks + " blocks of side " + firstSideM + " m, wetted part "
+                    + wettedFraction
+                    + ", exponent " + areaExponent + ", density " + density + " kg/m³, conductivity " + conductivity
+                    + " W/(m K), heat of fusion " + latentHeatJPerKg + " J/kg: expected finite values above 0");
+        }
+    }
+
+    /**
+     * What melts at one moment, with slopes in water temperature, ice temperature, mass, side and the factor on the film.
+     *
+     * <p>A mutable holder.
+     */
+    public static final class Melting {
+
+        /** Heat from the water into the ice [W] and its slopes. */
+        public double heat;
+
+        public double heatByWater;
+        public double heatByMass;
+        public double heatBySide;
+        public double heatByFactor;
+
+        /** Ice that melts [kg/s] and its slopes; negative while a cold block freezes water onto itself. */
+        public double melt;
+
+        public double meltByWater;
+        public double meltByIce;
+        public double meltByMass;
+        public double meltBySide;
+        public double meltByFactor;
+
+        /** Rate of the side [m/s] over the melt [kg/s], ≤ 0, and its slope in the side. */
+        public double sidePerMelt;
+
+        public double sidePerMeltBySide;
+
+        /** An empty holder. */
+        public Melting() {}
+    }
+
+    /**
+     * Evaluates the law.
+     *
+     * @param waterK temperature of the water [K]
+     * @param iceK mean temperature of the ice [K]
+     * @param massKg mass of ice [kg]; may be slightly negative
+     * @param sideM side of a block [m]; may be slightly negative
+     * @param factor factor on the film
+     * @param film a holder to work with
+     * @param out receives the result
+     */
+    public void evaluate(
+            double waterK, double iceK, double massKg, double sideM, double factor, HeatFlow film, Melting out) {
+        double side = Math.max(sideM, 0);
+        double fadeWidth = FADE_PART * firstSideM;
+        double fade = SmoothMath.fade(side / fadeWidth);
+        double fadeBySide = SmoothMath.fadeSlope(side / fadeWidth) / fadeWidth;
+        double fullArea =
+                6 * blocks * wettedFraction * Math.pow(firstSideM, 2 - areaExponent) * Math.pow(side, areaExponent);
+        double area = fullArea * fade;
+        double areaBySide = fullArea * fadeBySide + (side > 0 ? areaExponent * area / side : 0);
+        double wet = wetPart.at(massKg);
+        filmPerArea.evaluate(waterK, ZERO_CELSIUS_K, film);
+        out.heat = factor * film.watts * area * wet;
+        out.heatByWater = factor * film.perFromKelvin * area * wet;
+        out.heatByMass = factor * film.watts * area * wetPart.slope(massKg);
+        out.heatBySide = factor * film.watts * areaBySide * wet;
+        out.heatByFactor = film.watts * area * wet;
+        double conductance = INNER_CONDUCTION * conductivity * blocks * side * fade;
+        double conductanceBySide = INNER_CONDUCTION * conductivity * blocks * (fade + side * fadeBySide);
+        double cold = ZERO_CELSIUS_K - iceK;
+        out.melt = (out.heat - conductance * cold) / latentHeatJPerKg;
+        out.meltByWater = out.heatByWater / latentHeatJPerKg;
+        out.meltByIce = conductance / latentHeatJPerKg;
+        out.meltByMass = out.heatByMass / latentHeatJPerKg;
+        out.meltBySide = (out.heatBySide - conductanceBySide * cold) / latentHeatJPerKg;
+        out.meltByFactor = out.heatByFactor / latentHeatJPerKg;
+        out.sidePerMelt = side > 0 ? -1 / (3 * blocks * density * side * side) : 0;
+        out.sidePerMeltBySide = side > 0 ? -2 * out.sidePerMelt / side : 0;
+    }
+}
