@@ -3,6 +3,7 @@ package org.beveragethermal.core.layered;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.function.IntFunction;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.internal.ConvectiveFilm;
@@ -86,25 +87,20 @@ public final class StratifiedLiquid {
      * Slices of an upright plain cylinder.
      *
      * @param radiusM inner radius [m], > 0
-     * @param heightM height of the liquid [m], > 0
-     * @param count number of slices, at least 2
+     * @param faces heights of the faces between slices [m], ascending, the bottom first and the surface last; not modified
      * @param walls what lies behind the wall beside each slice, by the slice's index from the bottom
      * @param wallCoefficients conductance to there per inner area [W/(m² K)], by the slice's index
      * @return slices from the bottom upwards
      */
     public static List<Slice> cylinder(
-            double radiusM,
-            double heightM,
-            int count,
-            IntFunction<? extends End> walls,
-            IntFunction<Double> wallCoefficients) {
+            double radiusM, double[] faces, IntFunction<? extends End> walls, IntFunction<Double> wallCoefficients) {
         List<Slice> slices = new ArrayList<>();
-        double height = heightM / count;
         double area = Math.PI * radiusM * radiusM;
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i + 1 < faces.length; i++) {
+            double height = faces[i + 1] - faces[i];
             slices.add(new Slice(
-                    i * height,
-                    (i + 1) * height,
+                    faces[i],
+                    faces[i + 1],
                     area * height,
                     2 * Math.PI * radiusM * height,
                     area,
@@ -112,6 +108,80 @@ public final class StratifiedLiquid {
                     wallCoefficients.apply(i)));
         }
         return slices;
+    }
+
+    /**
+     * Faces of slices: about equal, but finer towards each waterline, where a cold and a warm part meet in a layer that only
+     * conduction widens.
+     *
+     * @param lowM bottom of the liquid [m]
+     * @param highM surface of the liquid [m], above {@code lowM}
+     * @param count number of slices if there were no waterline, at least 2
+     * @param waterlines heights at which what touches the wall changes [m]; those outside the liquid are ignored
+     * @return ascending faces, the bottom first and the surface last, every waterline among them
+     * @throws IllegalArgumentException if the heights do not ascend or the count is below 2
+     */
+    public static double[] faces(double lowM, double highM, int count, double... waterlines) {
+        if (!(highM > lowM) || Double.isInfinite(highM - lowM) || count < 2) {
+            throw new IllegalArgumentException("slices from " + lowM + " m to " + highM + " m, count " + count
+                    + ": expected an ascending column and at least 2 slices");
+        }
+        double coarse = (highM - lowM) / count;
+        TreeSet<Double> lines = new TreeSet<>();
+        for (double line : waterlines) {
+            if (line > lowM + FINEST_PART * coarse && line < highM - FINEST_PART * coarse) {
+                lines.add(line);
+            }
+        }
+        List<Double> faces = new ArrayList<>();
+        faces.add(lowM);
+        double from = lowM;
+        List<Double> ends = new ArrayList<>(lines);
+        ends.add(highM);
+        for (double to : ends) {
+            stretch(faces, from, to, coarse, lines.contains(from), lines.contains(to));
+            from = to;
+        }
+        return faces.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Size of the slice beside a waterline as a part of the others, and how much each is thicker than its neighbour. */
+    private static final double FINEST_PART = 0.15;
+
+    private static final double GROWTH = 1.5;
+
+    /** Adds the faces of a stretch after its first, fine where it meets a waterline. */
+    private static void stretch(
+            List<Double> faces, double from, double to, double coarse, boolean fineLow, boolean fineHigh) {
+        List<Double> low = fineLow ? growing(coarse) : List.of();
+        List<Double> high = fineHigh ? growing(coarse) : List.of();
+        double graded = sum(low) + sum(high);
+        int middle = (int) Math.max(graded > 0 ? 0 : 1, Math.round((to - from - graded) / coarse));
+        List<Double> sizes = new ArrayList<>(low);
+        for (int i = 0; i < middle; i++) {
+            sizes.add(coarse);
+        }
+        for (int i = high.size() - 1; i >= 0; i--) {
+            sizes.add(high.get(i));
+        }
+        double scale = (to - from) / sum(sizes);
+        double reached = from;
+        for (int i = 0; i < sizes.size(); i++) {
+            reached += scale * sizes.get(i);
+            faces.add(i == sizes.size() - 1 ? to : reached);
+        }
+    }
+
+    private static List<Double> growing(double coarse) {
+        List<Double> sizes = new ArrayList<>();
+        for (double size = FINEST_PART * coarse; size < coarse; size *= GROWTH) {
+            sizes.add(size);
+        }
+        return sizes;
+    }
+
+    private static double sum(List<Double> sizes) {
+        return sizes.stream().mapToDouble(Double::doubleValue).sum();
     }
 
     private static StratifiedLiquid build(

@@ -38,11 +38,30 @@ final class Integration {
             double legEnd =
                     i + 1 < phases.size() ? Math.min(endS, phases.get(i + 1).startS()) : endS;
             PreparedNetwork network = phases.get(i).network().prepare();
-            Trajectory.Leg leg = integrate(network, phases.get(i).startS(), legEnd, state);
+            double[] start = mixed(network, state, phases.get(i).mixings());
+            Trajectory.Leg leg = integrate(network, phases.get(i).startS(), legEnd, start);
             legs.add(leg);
             state = leg.endState();
         }
         return new Trajectory(legs, stepsTried, multipliers);
+    }
+
+    /** A state in which each mixing has shared out the enthalpy of its parts. */
+    private static double[] mixed(PreparedNetwork network, double[] state, List<Mixing> mixings) {
+        double[] result = state.clone();
+        for (Mixing mixing : mixings) {
+            double enthalpy = 0;
+            double shares = 0;
+            for (int i = 0; i < mixing.nodes().size(); i++) {
+                enthalpy += result[network.offset(mixing.nodes().get(i))];
+                shares += mixing.shares().get(i);
+            }
+            for (int i = 0; i < mixing.nodes().size(); i++) {
+                result[network.offset(mixing.nodes().get(i))] =
+                        enthalpy * mixing.shares().get(i) / shares;
+            }
+        }
+        return result;
     }
 
     private Trajectory.Leg integrate(PreparedNetwork network, double startS, double endS, double[] startState) {

@@ -199,10 +199,16 @@ public final class Trajectory {
         Map<Key, Double> sums = new LinkedHashMap<>();
         double[] balance = new double[last.network().stateSize()];
         double total = 0;
+        double[] before = legs.get(0).startState();
         for (Leg leg : legs) {
             if (leg.startS() > last.startS()) {
                 break;
             }
+            // What is mixed between legs moves enthalpy from node to node outside any path.
+            for (int i = 0; i < balance.length; i++) {
+                balance[i] += leg.startState()[i] - before[i];
+            }
+            before = leg.endState();
             double until = Math.min(timeS, leg.endS());
             int account = 0;
             double[] gains = new double[leg.network().ledgerSize()];
