@@ -189,13 +189,18 @@ public final class StratifiedLiquid {
         if (slices.size() < 2) {
             throw new IllegalArgumentException("column of " + slices.size() + " slices: expected at least 2");
         }
-        LiquidFit fit = LiquidFit.of(liquid);
-        double column = slices.get(slices.size() - 1).highM() - slices.get(0).lowM();
         List<Node> nodes = new ArrayList<>();
-        List<Path> paths = new ArrayList<>();
         for (int i = 0; i < slices.size(); i++) {
             nodes.add(Node.of(name + " slice " + (i + 1), stores.apply(i), temperatureK));
         }
+        return join(name, liquid, nodes, slices);
+    }
+
+    /** The paths between given nodes that stand one on the other. */
+    private static StratifiedLiquid join(String name, Liquid liquid, List<Node> nodes, List<Slice> slices) {
+        LiquidFit fit = LiquidFit.of(liquid);
+        double column = slices.get(slices.size() - 1).highM() - slices.get(0).lowM();
+        List<Path> paths = new ArrayList<>();
         for (int i = 0; i + 1 < slices.size(); i++) {
             Slice below = slices.get(i);
             Slice above = slices.get(i + 1);
@@ -213,6 +218,33 @@ public final class StratifiedLiquid {
         }
         paths.add(new WallFilmPath(name + " wall film", nodes, slices, fit));
         return new StratifiedLiquid(slices, nodes, paths);
+    }
+
+    /**
+     * The same column upside down: the same nodes, the highest slice lowest.
+     *
+     * @param name what names of paths begin with; not the name of this column
+     * @param liquid the column's liquid
+     * @return the column turned over
+     */
+    public StratifiedLiquid turnedOver(String name, Liquid liquid) {
+        double top = slices.get(slices.size() - 1).highM();
+        List<Slice> turned = new ArrayList<>();
+        List<Node> turnedNodes = new ArrayList<>();
+        for (int i = slices.size() - 1; i >= 0; i--) {
+            Slice slice = slices.get(i);
+            double face = i == 0 ? slice.faceAreaM2() : slices.get(i - 1).faceAreaM2();
+            turned.add(new Slice(
+                    top - slice.highM(),
+                    top - slice.lowM(),
+                    slice.volumeM3(),
+                    slice.sideAreaM2(),
+                    face,
+                    slice.wall(),
+                    slice.wallCoefficient()));
+            turnedNodes.add(nodes.get(i));
+        }
+        return join(name, liquid, turnedNodes, turned);
     }
 
     /**

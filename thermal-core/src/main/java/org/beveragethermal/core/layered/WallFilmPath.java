@@ -2,8 +2,10 @@
 package org.beveragethermal.core.layered;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.Account;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.Node;
@@ -15,12 +17,15 @@ import org.beveragethermal.core.network.PathEvaluation;
  *
  * <p>Where the liquid at the wall is heavier than its slice the film runs down, elsewhere up. Films are followed from where they
  * start; the deficit of heat they carry is left in the last slice that runs their way, or in the next one if that runs against
- * them.
+ * them. Where hardly anything drives it, a part of the circumference runs down and the rest up, so that the turn is smooth.
  */
 final class WallFilmPath implements Path {
 
     /** The wall's surface lies about half-way between liquid and backing; only the direction of the film depends on this. */
     private static final double SURFACE_GUESS = 0.5;
+
+    /** Relative density difference over which the direction turns: a hundredth of a kelvin in wine. */
+    private static final double TURN = 2e-6;
 
     private final String name;
     private final List<Slice> slices;
@@ -68,20 +73,28 @@ final class WallFilmPath implements Path {
 
     @Override
     public void evaluate(PathEvaluation e) {
-        int n = slices.size();
-        for (int i = 0; i + 1 < n; i++) {
-            e.flow(n + i, 0);
-            clear(e, n + i);
+        for (int account = 0; account < accounts.size(); account++) {
+            e.flow(account, 0);
+            clear(e, account);
         }
         WallFilm film = new WallFilm(liquid.conductivity(), liquid.density(), liquid.inverseDiffusion());
-        boolean[] down = new boolean[n];
-        for (int i = 0; i < n; i++) {
-            double core = e.temperatureK(i);
-            double surface = core + SURFACE_GUESS * (e.temperatureK(n + i) - core);
-            down[i] = liquid.density().at(surface) >= liquid.density().at(core);
-        }
-        march(e, film, down, true);
-        march(e, film, down, false);
+        march(e, film, true);
+        march(e, film, false);
+    }
+
+    /** Part of the circumference on which the film runs down; its slopes in slice and backing go to {@code slopes}. */
+    private double downPart(PathEvaluation e, int i, double[] slopes) {
+        double core = e.temperatureK(i);
+        double surface = core + SURFACE_GUESS * (e.temperatureK(slices.size() + i) - core);
+        double coreDensity = liquid.density().at(core);
+        double ratio = liquid.density().at(surface) / coreDensity;
+        double x = 0.5 * (1 + (ratio - 1) / TURN);
+        double slope = 0.5 / TURN * SmoothMath.fadeSlope(x);
+        double bySurface = liquid.density().slope(surface) / coreDensity;
+        slopes[0] = slope
+                * ((1 - SURFACE_GUESS) * bySurface - ratio * liquid.density().slope(core) / coreDensity);
+        slopes[1] = slope * SURFACE_GUESS * bySurface;
+        return SmoothMath.fade(x);
     }
 
     private void clear(PathEvaluation e, int account) {
@@ -91,20 +104,24 @@ final class WallFilmPath implements Path {
     }
 
     /** Follows the films of one direction, with the derivative of what they carry in all temperatures. */
-    private void march(PathEvaluation e, WallFilm film, boolean[] down, boolean downwards) {
+    private void march(PathEvaluation e, WallFilm film, boolean downwards) {
         int n = slices.size();
         double carried = 0;
         double[] carriedBy = new double[2 * n];
         double[] next = new double[2 * n];
+        double[] partBy = new double[2];
         for (int step = 0; step < n; step++) {
             int i = downwards ? n - 1 - step : step;
             int ahead = downwards ? i - 1 : i + 1;
             boolean last = ahead < 0 || ahead >= n;
-            if (down[i] != downwards) {
+            double down = downPart(e, i, partBy);
+            double part = downwards ? down : 1 - down;
+            if (part == 0) {
                 carried = 0;
-                java.util.Arrays.fill(carriedBy, 0);
+                Arrays.fill(carriedBy, 0);
                 continue;
             }
+            double turn = downwards ? 1 : -1;
             Slice slice = slices.get(i);
             double circumference = slice.circumferenceM();
             film.evaluate(
@@ -115,41 +132,42 @@ final class WallFilmPath implements Path {
                     slice.heightM(),
                     slice.radiusM(),
                     carried / circumference);
-            e.flow(i, circumference * film.heat);
+            e.flow(i, e.flowOf(i) + part * circumference * film.heat);
             if (e.wantsDerivatives()) {
-                heatDerivatives(e, film, i, circumference, carriedBy);
+                for (int j = 0; j < 2 * n; j++) {
+                    addByTemperature(e, i, j, part * film.heatByArriving * carriedBy[j]);
+                }
+                double byPart = turn * circumference * film.heat;
+                addByTemperature(e, i, i, part * circumference * film.heatByCore + byPart * partBy[0]);
+                addByTemperature(e, i, n + i, part * circumference * film.heatByBacking + byPart * partBy[1]);
             }
             if (last) {
                 return;
             }
             for (int j = 0; j < 2 * n; j++) {
-                next[j] = film.deficitByArriving * carriedBy[j];
+                next[j] = part * film.deficitByArriving * carriedBy[j];
             }
-            next[i] += circumference * film.deficitByCore;
-            next[ahead] += circumference * film.deficitByAhead;
-            next[n + i] += circumference * film.deficitByBacking;
-            carried = circumference * film.deficit;
+            double byPart = turn * circumference * film.deficit;
+            next[i] += part * circumference * film.deficitByCore + byPart * partBy[0];
+            next[ahead] += part * circumference * film.deficitByAhead;
+            next[n + i] += part * circumference * film.deficitByBacking + byPart * partBy[1];
+            carried = part * circumference * film.deficit;
             System.arraycopy(next, 0, carriedBy, 0, 2 * n);
-            flowOn(e, Math.min(i, ahead), downwards ? 1 : -1, carried, carriedBy);
+            flowOn(e, Math.min(i, ahead), turn, carried, carriedBy);
         }
     }
 
-    private void heatDerivatives(PathEvaluation e, WallFilm film, int i, double circumference, double[] carriedBy) {
-        int n = slices.size();
-        for (int j = 0; j < 2 * n; j++) {
-            e.flowByTemperature(i, j, film.heatByArriving * carriedBy[j]);
-        }
-        e.flowByTemperature(i, i, film.heatByArriving * carriedBy[i] + circumference * film.heatByCore);
-        e.flowByTemperature(i, n + i, film.heatByArriving * carriedBy[n + i] + circumference * film.heatByBacking);
+    private static void addByTemperature(PathEvaluation e, int account, int end, double value) {
+        e.flowByTemperature(account, end, e.derivativeOf(account, end) + value);
     }
 
     /** A deficit that runs down is heat that the lower slice gives to the upper one. */
     private void flowOn(PathEvaluation e, int lower, double sign, double carried, double[] carriedBy) {
         int n = slices.size();
-        e.flow(n + lower, sign * carried);
+        e.flow(n + lower, e.flowOf(n + lower) + sign * carried);
         if (e.wantsDerivatives()) {
             for (int j = 0; j < 2 * n; j++) {
-                e.flowByTemperature(n + lower, j, sign * carriedBy[j]);
+                addByTemperature(e, n + lower, j, sign * carriedBy[j]);
             }
         }
     }

@@ -31,13 +31,17 @@ public final class Prediction {
     private static final int RANGE_SAMPLES = 24;
 
     private final Trajectory trajectory;
-    private final Node contents;
+    private final Contents contents;
     private final double heatCapacityJPerK;
     private final List<WallBand> bands;
     private final List<String> modelNotes;
 
     private Prediction(
-            Trajectory trajectory, Node contents, double heatCapacityJPerK, List<WallBand> bands, List<String> notes) {
+            Trajectory trajectory,
+            Contents contents,
+            double heatCapacityJPerK,
+            List<WallBand> bands,
+            List<String> notes) {
         this.trajectory = Objects.requireNonNull(trajectory, "trajectory");
         this.contents = Objects.requireNonNull(contents, "contents");
         this.heatCapacityJPerK = heatCapacityJPerK;
@@ -49,14 +53,18 @@ public final class Prediction {
      * A prediction from a run; called by scenes.
      *
      * @param trajectory the run
-     * @param contents node of the vessel's contents
+     * @param contents nodes of the vessel's contents
      * @param heatCapacityJPerK heat capacity of contents and wall [J/K]
      * @param bands bands of the vessel's wall
      * @param notes what a user should know
      * @return the prediction
      */
     public static Prediction of(
-            Trajectory trajectory, Node contents, double heatCapacityJPerK, List<WallBand> bands, List<String> notes) {
+            Trajectory trajectory,
+            Contents contents,
+            double heatCapacityJPerK,
+            List<WallBand> bands,
+            List<String> notes) {
         return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes);
     }
 
@@ -88,7 +96,7 @@ public final class Prediction {
      * @throws IllegalArgumentException if the time is not in the run
      */
     public double meanTemperatureK(double timeS) {
-        return trajectory.temperatureK(contents, timeS);
+        return contents.meanK(trajectory, timeS);
     }
 
     /**
@@ -104,6 +112,28 @@ public final class Prediction {
             temperatures[i] = meanTemperatureK(timesS[i]);
         }
         return temperatures;
+    }
+
+    /**
+     * Temperatures of the contents along the height.
+     *
+     * @param timeS time since the start [s]
+     * @return temperature [K] of each slice from the base of the vessel upwards; one for lumped contents
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double[] profileK(double timeS) {
+        return contents.nodes().stream()
+                .mapToDouble(node -> trajectory.temperatureK(node, timeS))
+                .toArray();
+    }
+
+    /**
+     * Part of the contents in each slice.
+     *
+     * @return parts from the base of the vessel upwards, summing to 1
+     */
+    public double[] profileShares() {
+        return contents.shares().stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /**
@@ -244,7 +274,7 @@ public final class Prediction {
         double timeS = seconds(time);
         List<Explanation.Band> explained = new ArrayList<>();
         for (WallBand band : bands) {
-            if (!band.insidePath().isEmpty()) {
+            if (!band.insidePath().isEmpty() || band.slice() >= 0) {
                 explained.add(explain(band, timeS));
             }
         }
@@ -283,12 +313,44 @@ public final class Prediction {
                 outerTotal += 1 / (1 / half + 1 / face);
             }
         }
+        if (band.slice() >= 0) {
+            insideAndWall.add(insideOfSlice(band, timeS));
+        }
         insideAndWall.add(new Resistance("wall", innerWall + 1 / outerWall, 0, 0, 0, 0, ""));
         insideAndWall.add(
                 parts.size() == 1
                         ? parts.get(0)
                         : new Resistance("outside", 1 / outerTotal - 1 / outerWall, 0, 0, 0, 0, ""));
         return new Explanation.Band(band.name(), weighted / conductance, insideAndWall, parts);
+    }
+
+    /** The film that runs along the wall, with the inner half of the wall: what lies between a slice and its wall. */
+    private Resistance insideOfSlice(WallBand band, double timeS) {
+        Node slice = contents.nodes().get(band.slice());
+        double heat = 0;
+        for (Path path : trajectory.paths(timeS)) {
+            int from = path.ends().indexOf(slice);
+            int to = path.ends().indexOf(band.wall());
+            if (from >= 0 && to >= 0) {
+                PathEvaluation e = trajectory.evaluate(path.name(), timeS);
+                for (int a = 0; a < path.accounts().size(); a++) {
+                    if (path.accounts().get(a).entries().get(0).end() == from
+                            && path.accounts().get(a).entries().get(1).end() == to) {
+                        heat += e.flowOf(a);
+                    }
+                }
+            }
+        }
+        double difference = trajectory.temperatureK(slice, timeS) - trajectory.temperatureK(band.wall(), timeS);
+        double kelvinPerWatt = Math.abs(heat) > NOTHING_W_PER_K ? Math.abs(difference / heat) : 1 / NOTHING_W_PER_K;
+        return new Resistance(
+                "film along wall",
+                kelvinPerWatt,
+                0,
+                0,
+                0,
+                0,
+                "wall film of a stratified liquid, with the inner half of the wall");
     }
 
     /** Below this a link is not worth a line [W/K]. */

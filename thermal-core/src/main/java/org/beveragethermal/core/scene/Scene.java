@@ -13,18 +13,20 @@ import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.solver.Mixing;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Phase;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
  * Vessels and gear under ids, and timed moves of vessels from gear to gear.
  *
- * <p>Immutable. All vessels are lumped; gear lives from the moment it is prepared to the end of the run, with vessels in it
+ * <p>Immutable. Each vessel is described as its {@link VesselModel} says; gear lives from the moment it is prepared to the end of the run, with vessels in it
  * or not.
  */
 public final class Scene {
@@ -37,13 +39,18 @@ public final class Scene {
     private final Map<String, Surroundings> gear;
     private final Map<String, Duration> prepared;
     private final Map<String, FilledVessel> vessels;
-    private final Map<String, TreeMap<Duration, String>> places;
+    private final Map<String, VesselModel> models;
+    private final Map<String, TreeMap<Duration, Stay>> places;
+
+    /** Where a vessel is, and how it stands there. */
+    private record Stay(String gearId, Posture posture) {}
 
     private Scene(Builder builder) {
         this.origin = builder.origin;
         this.gear = new LinkedHashMap<>(builder.gear);
         this.prepared = Map.copyOf(builder.prepared);
         this.vessels = new LinkedHashMap<>(builder.vessels);
+        this.models = Map.copyOf(builder.models);
         this.places = new LinkedHashMap<>();
         builder.places.forEach((id, timed) -> this.places.put(id, new TreeMap<>(timed)));
     }
@@ -63,7 +70,8 @@ public final class Scene {
         private final Map<String, Surroundings> gear = new LinkedHashMap<>();
         private final Map<String, Duration> prepared = new LinkedHashMap<>();
         private final Map<String, FilledVessel> vessels = new LinkedHashMap<>();
-        private final Map<String, TreeMap<Duration, String>> places = new LinkedHashMap<>();
+        private final Map<String, VesselModel> models = new LinkedHashMap<>();
+        private final Map<String, TreeMap<Duration, Stay>> places = new LinkedHashMap<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -117,7 +125,7 @@ public final class Scene {
         }
 
         /**
-         * Adds a vessel.
+         * Adds a vessel that stands upright, its contents lumped.
          *
          * @param id its id, not blank, not used before
          * @param vessel the vessel with its contents at their temperature at the start
@@ -126,17 +134,33 @@ public final class Scene {
          * @throws IllegalArgumentException if the id is blank or in use or there is no such gear
          */
         public Builder vessel(String id, FilledVessel vessel, String gearId) {
+            return vessel(id, vessel, gearId, VesselModel.lumped(), Posture.UPRIGHT);
+        }
+
+        /**
+         * Adds a vessel.
+         *
+         * @param id its id, not blank, not used before
+         * @param vessel the vessel with its contents at their temperature at the start
+         * @param gearId id of the gear in which it is at the start
+         * @param model how finely its contents are described
+         * @param posture how it stands
+         * @return this builder
+         * @throws IllegalArgumentException if the id is blank or in use or there is no such gear
+         */
+        public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Posture posture) {
             requireNew(id);
             requireGear(gearId, Duration.ZERO);
             vessels.put(id, Objects.requireNonNull(vessel, "vessel"));
-            TreeMap<Duration, String> timed = new TreeMap<>();
-            timed.put(Duration.ZERO, gearId);
+            models.put(id, Objects.requireNonNull(model, "model"));
+            TreeMap<Duration, Stay> timed = new TreeMap<>();
+            timed.put(Duration.ZERO, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
             places.put(id, timed);
             return this;
         }
 
         /**
-         * Moves a vessel.
+         * Moves a vessel; it stands upright afterwards.
          *
          * @param vesselId id of the vessel
          * @param after time since the start, > 0, no other move of this vessel at that time
@@ -146,7 +170,22 @@ public final class Scene {
          *     not fit
          */
         public Builder move(String vesselId, Duration after, String gearId) {
-            TreeMap<Duration, String> timed = places.get(vesselId);
+            return move(vesselId, after, gearId, Posture.UPRIGHT);
+        }
+
+        /**
+         * Moves a vessel, or turns it over where it is. Turning over mixes its contents.
+         *
+         * @param vesselId id of the vessel
+         * @param after time since the start, > 0, no other move of this vessel at that time
+         * @param gearId id of the gear it goes to
+         * @param posture how it stands afterwards
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, or the time is
+         *     not fit
+         */
+        public Builder move(String vesselId, Duration after, String gearId, Posture posture) {
+            TreeMap<Duration, Stay> timed = places.get(vesselId);
             if (timed == null) {
                 throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
             }
@@ -155,7 +194,7 @@ public final class Scene {
                 throw new IllegalArgumentException("move of " + vesselId + " after " + after
                         + ": expected a time after the start at which it is not moved yet");
             }
-            timed.put(after, gearId);
+            timed.put(after, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
             return this;
         }
 
@@ -217,18 +256,19 @@ public final class Scene {
         Map<String, Medium> media = new LinkedHashMap<>();
         gear.forEach((id, surroundings) -> media.put(id, surroundings.open(id, seconds(origin))));
         List<Duration> starts = starts(horizon);
-        Map<String, LumpedVessel> lumped = new LinkedHashMap<>();
-        vessels.forEach((id, filled) -> lumped.put(id, new LumpedVessel(id, filled, waterlines(id, starts, media))));
+        Map<String, ModelledVessel> modelled = new LinkedHashMap<>();
+        vessels.forEach((id, filled) -> modelled.put(id, modelled(id, filled, waterlines(id, starts, media))));
         List<Node> nodes = new ArrayList<>();
         media.values().forEach(medium -> nodes.addAll(medium.nodes()));
-        lumped.values().forEach(vessel -> nodes.addAll(vessel.nodes()));
+        modelled.values().forEach(vessel -> nodes.addAll(vessel.nodes()));
         List<Phase> phases = new ArrayList<>();
         for (Duration start : starts) {
-            phases.add(new Phase(seconds(start), Network.of(nodes, paths(start, media, lumped))));
+            phases.add(new Phase(
+                    seconds(start), Network.of(nodes, paths(start, media, modelled)), mixings(start, modelled)));
         }
         Trajectory trajectory = solver.solve(phases, seconds(horizon));
         Map<String, Prediction> predictions = new LinkedHashMap<>();
-        lumped.forEach((id, vessel) -> predictions.put(
+        modelled.forEach((id, vessel) -> predictions.put(
                 id,
                 Prediction.of(
                         trajectory,
@@ -251,59 +291,93 @@ public final class Scene {
                 .toList();
     }
 
-    private String place(String vesselId, Duration time) {
+    private ModelledVessel modelled(String id, FilledVessel filled, List<Double> waterlines) {
+        VesselModel model = Objects.requireNonNull(models.get(id));
+        return model.isLumped()
+                ? new LumpedVessel(id, filled, waterlines)
+                : new AxialVessel(id, filled, model.slices(), waterlines);
+    }
+
+    private Stay stay(String vesselId, Duration time) {
         return Objects.requireNonNull(places.get(vesselId)).floorEntry(time).getValue();
+    }
+
+    private Occupant occupant(String vesselId, Duration time) {
+        return new Occupant(
+                vesselId,
+                Objects.requireNonNull(vessels.get(vesselId)).vessel(),
+                stay(vesselId, time).posture());
     }
 
     private List<Occupant> occupants(String gearId, Duration time) {
         List<Occupant> occupants = new ArrayList<>();
-        vessels.forEach((id, filled) -> {
-            if (place(id, time).equals(gearId)) {
-                occupants.add(new Occupant(id, filled.vessel()));
+        for (String id : vessels.keySet()) {
+            if (stay(id, time).gearId().equals(gearId)) {
+                occupants.add(occupant(id, time));
             }
-        });
+        }
         return occupants;
     }
 
+    /** Heights above the base at which water stands beside a vessel in the course of the run. */
     private List<Double> waterlines(String vesselId, List<Duration> starts, Map<String, Medium> media) {
         List<Double> lines = new ArrayList<>();
         for (Duration start : starts) {
-            lines.add(wettedHeight(vesselId, start, media));
+            lines.add(occupant(vesselId, start).aboveBaseM(wettedHeight(vesselId, start, media)));
         }
         return lines;
     }
 
     private double wettedHeight(String vesselId, Duration time, Map<String, Medium> media) {
-        String gearId = place(vesselId, time);
-        Occupant occupant = new Occupant(
-                vesselId, Objects.requireNonNull(vessels.get(vesselId)).vessel());
-        return Objects.requireNonNull(media.get(gearId)).wettedHeightM(occupant, occupants(gearId, time));
+        String gearId = stay(vesselId, time).gearId();
+        return Objects.requireNonNull(media.get(gearId))
+                .wettedHeightM(occupant(vesselId, time), occupants(gearId, time));
     }
 
-    private List<Path> paths(Duration start, Map<String, Medium> media, Map<String, LumpedVessel> lumped) {
+    private List<Path> paths(Duration start, Map<String, Medium> media, Map<String, ModelledVessel> modelled) {
         List<Path> paths = new ArrayList<>();
         media.forEach((id, medium) -> {
             if (Objects.requireNonNull(prepared.get(id)).compareTo(start) <= 0) {
                 paths.addAll(medium.paths(occupants(id, start)));
             }
         });
-        lumped.forEach((id, vessel) -> {
-            String gearId = place(id, start);
-            paths.addAll(vessel.paths(Objects.requireNonNull(media.get(gearId)), occupants(gearId, start)));
+        modelled.forEach((id, vessel) -> {
+            String gearId = stay(id, start).gearId();
+            paths.addAll(vessel.paths(
+                    Objects.requireNonNull(media.get(gearId)), occupant(id, start), occupants(gearId, start)));
         });
         return paths;
     }
 
-    private List<String> notes(String vesselId, LumpedVessel vessel, List<Duration> starts, Map<String, Medium> media) {
+    /** The contents of vessels that are turned over at a time. */
+    private List<Mixing> mixings(Duration start, Map<String, ModelledVessel> modelled) {
+        List<Mixing> mixings = new ArrayList<>();
+        modelled.forEach((id, vessel) -> {
+            TreeMap<Duration, Stay> timed = Objects.requireNonNull(places.get(id));
+            Map.Entry<Duration, Stay> before = timed.lowerEntry(start);
+            Stay now = timed.get(start);
+            boolean turned = before != null && now != null && before.getValue().posture() != now.posture();
+            if (turned && vessel.contents().nodes().size() > 1) {
+                mixings.add(
+                        new Mixing(vessel.contents().nodes(), vessel.contents().shares()));
+            }
+        });
+        return mixings;
+    }
+
+    private List<String> notes(
+            String vesselId, ModelledVessel vessel, List<Duration> starts, Map<String, Medium> media) {
+        boolean lumped = Objects.requireNonNull(models.get(vesselId)).isLumped();
         List<String> notes = new ArrayList<>();
         for (Duration start : starts) {
-            String gearId = place(vesselId, start);
+            String gearId = stay(vesselId, start).gearId();
             double wetted = wettedHeight(vesselId, start, media);
-            if (wetted > 0 && vessel.wettedPart(wetted) < FULLY_IMMERSED) {
+            if (lumped && wetted > 0 && vessel.wettedPart(wetted) < FULLY_IMMERSED) {
                 notes.add(String.format(
                         java.util.Locale.ROOT,
                         "in %s only %.0f %% of the drink's height is under water; the drink stratifies, its upper part stays"
-                                + " warmer than the mean given here and the mean itself is predicted too fast",
+                                + " warmer than the mean given here and the mean itself is predicted too fast; the axial"
+                                + " model shows it",
                         gearId,
                         100 * vessel.wettedPart(wetted)));
             }

@@ -4,8 +4,8 @@ package org.beveragethermal.core.surroundings;
 /**
  * A band of a vessel's upright outer wall.
  *
- * @param lowM lower edge above the base [m]
- * @param highM upper edge above the base [m]
+ * @param lowM lower edge [m], above the base or, in gear, above the end on which the vessel stands
+ * @param highM upper edge [m], counted alike
  * @param outerAreaM2 outer area [m²]
  * @param diameterM largest outer diameter of the vessel [m]
  * @param emissivity emissivity of the outer surface [-]

@@ -1,0 +1,150 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.beveragethermal.core.network.AmountWeight;
+import org.beveragethermal.core.network.DirectPath;
+import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.JunctionPath;
+import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.prediction.Contents;
+import org.beveragethermal.core.prediction.WallBand;
+import org.beveragethermal.core.surroundings.Face;
+import org.beveragethermal.core.surroundings.Medium;
+import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.WallPatch;
+import org.beveragethermal.materials.solid.Solid;
+import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Profile;
+
+/**
+ * A vessel as nodes and paths: what the descriptions of its contents have in common, which is the wall.
+ *
+ * <p>The wall is one node per band. Heat passes from its middle to the outer surface, where it meets what touches the band, and
+ * along the wall to the neighbouring bands. The base stands on something and passes no heat outwards.
+ */
+abstract class ModelledVessel {
+
+    private final String id;
+    private final FilledVessel filled;
+    private final List<Band> bands = new ArrayList<>();
+
+    /** A band of wall, its patch, and the conductances from mid-wall to the inner and the outer surface per area. */
+    record Band(WallBand band, WallPatch patch, double halfCoefficient) {}
+
+    ModelledVessel(String id, FilledVessel filled) {
+        this.id = id;
+        this.filled = filled;
+    }
+
+    /** Adds the band of wall between two heights; {@code extraMassKg} of glass counts with it. */
+    final Band addBand(double lowM, double highM, double extraMassKg, String insidePath, int slice) {
+        Profile profile = filled.vessel().profile();
+        Solid wall = filled.vessel().wall();
+        double outerArea = profile.outerSideAreaM2(lowM, highM);
+        double mass = filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
+        double halfThickness = 0.5 * profile.wallVolumeM3(lowM, highM) / outerArea;
+        String name = bandName(bands.size());
+        Node node = Node.sensible(name, mass * wall.specificHeatCapacity().value(), filled.temperatureK());
+        WallPatch patch = new WallPatch(
+                lowM,
+                highM,
+                outerArea,
+                2 * profile.maxOuterRadiusM(),
+                wall.emissivity().value());
+        Band band = new Band(
+                new WallBand(name, node, insidePath, name + " outside", lowM, highM, slice),
+                patch,
+                wall.thermalConductivity().value() / halfThickness);
+        bands.add(band);
+        return band;
+    }
+
+    final String bandName(int index) {
+        return id + " wall " + (index + 1);
+    }
+
+    final String id() {
+        return id;
+    }
+
+    final FilledVessel filled() {
+        return filled;
+    }
+
+    final List<Band> wall() {
+        return bands;
+    }
+
+    final List<WallBand> bands() {
+        return bands.stream().map(Band::band).toList();
+    }
+
+    /** Nodes of contents and wall. */
+    abstract List<Node> nodes();
+
+    abstract Contents contents();
+
+    /** Paths inside the vessel. */
+    abstract List<Path> innerPaths(Posture posture);
+
+    /** Heat capacity of contents and wall at the start [J/K]. */
+    final double heatCapacityJPerK() {
+        return filled.liquidMassKg() * filled.liquid().specificHeatCapacity(filled.temperatureK())
+                + filled.vessel().emptyMassKg()
+                        * filled.vessel().wall().specificHeatCapacity().value();
+    }
+
+    /** All paths of this vessel while it is in a medium. */
+    final List<Path> paths(Medium medium, Occupant occupant, List<Occupant> occupants) {
+        List<Path> paths = new ArrayList<>(innerPaths(occupant.posture()));
+        for (int i = 0; i + 1 < bands.size(); i++) {
+            paths.add(alongWall(i));
+        }
+        for (Band band : bands) {
+            WallPatch patch = occupant.standing(band.patch());
+            double half = band.halfCoefficient() * patch.outerAreaM2();
+            for (Face face : medium.faces(patch, occupant, occupants)) {
+                List<Link> links = new ArrayList<>();
+                links.add(Link.of(band.band().wall(), "conduction", HeatLaw.conductance(half)));
+                links.addAll(face.links());
+                AmountWeight share = face.share();
+                paths.add(JunctionPath.of(
+                        band.band().outsidePath() + ", " + face.name(),
+                        share == null
+                                ? links
+                                : links.stream()
+                                        .map(link -> link.weightedBy(share))
+                                        .toList()));
+            }
+        }
+        return paths;
+    }
+
+    private Path alongWall(int lower) {
+        WallBand a = bands.get(lower).band();
+        WallBand b = bands.get(lower + 1).band();
+        return DirectPath.of(
+                id + " along wall " + (lower + 1),
+                a.wall(),
+                b.wall(),
+                "conduction",
+                HeatLaw.conductance(
+                        filled.vessel().wall().thermalConductivity().value() / (halfLength(a) + halfLength(b))));
+    }
+
+    /** Half the height of a band over its mean wall section [1/m]. */
+    private double halfLength(WallBand band) {
+        double height = band.highM() - band.lowM();
+        return 0.5 * height * height / filled.vessel().profile().wallVolumeM3(band.lowM(), band.highM());
+    }
+
+    /** Part of the liquid's height that is wetted outside, at a waterline above the end on which the vessel stands. */
+    final double wettedPart(double wettedHeightM) {
+        return Math.min(1, wettedHeightM / filled.liquidHeightM());
+    }
+}
