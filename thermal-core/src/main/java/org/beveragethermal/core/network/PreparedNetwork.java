@@ -412,6 +412,37 @@ public final class PreparedNetwork {
         }
 
         /**
+         * Partial derivative of all flows in a multiplier, by the derivatives evaluated last.
+         *
+         * @param name name of the multiplier; a name that no path uses gives zeros
+         * @param out receives the derivatives of the flows, length {@link #ledgerSize}
+         */
+        public void flowByMultiplier(String name, double[] out) {
+            for (int p = 0; p < layouts.length; p++) {
+                int index = layouts[p].path.multipliers().indexOf(name);
+                for (int a = 0; a < gradient[p].length; a++) {
+                    out[layouts[p].firstAccount + a] = index < 0 ? 0 : evaluations[p].multiplierDerivativeOf(a, index);
+                }
+            }
+        }
+
+        /**
+         * Change of the temperature of a node for a change of state, by the stores evaluated last.
+         *
+         * @param node index of the node
+         * @param change change of the state, length {@link #stateSize}, not modified
+         * @return change of its temperature [K]
+         */
+        public double temperatureChangeK(int node, double[] change) {
+            int offset = nodeOffset[node];
+            double sum = stores[node].temperaturePerJoule * change[offset];
+            for (int k = 0; k < stores[node].temperaturePerAmount.length; k++) {
+                sum += stores[node].temperaturePerAmount[k] * change[offset + 1 + k];
+            }
+            return sum;
+        }
+
+        /**
          * Size of a change of state in kelvin: the largest over enthalpies and amounts.
          *
          * @param change change of the state, length {@link #stateSize}, not modified

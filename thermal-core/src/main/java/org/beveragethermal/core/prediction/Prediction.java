@@ -69,6 +69,24 @@ public final class Prediction {
     }
 
     /**
+     * The run behind the prediction.
+     *
+     * @return nodes, states and ledger at any time
+     */
+    public Trajectory trajectory() {
+        return trajectory;
+    }
+
+    /**
+     * The nodes that hold the contents.
+     *
+     * @return nodes and the part of the contents in each
+     */
+    public Contents contents() {
+        return contents;
+    }
+
+    /**
      * End of the run.
      *
      * @return time since the start

@@ -39,7 +39,7 @@ final class Integration {
                     i + 1 < phases.size() ? Math.min(endS, phases.get(i + 1).startS()) : endS;
             PreparedNetwork network = phases.get(i).network().prepare();
             double[] start = mixed(network, state, phases.get(i).mixings());
-            Trajectory.Leg leg = integrate(network, phases.get(i).startS(), legEnd, start);
+            Trajectory.Leg leg = integrate(network, phases.get(i), legEnd, start);
             legs.add(leg);
             state = leg.endState();
         }
@@ -47,7 +47,7 @@ final class Integration {
     }
 
     /** A state in which each mixing has shared out the enthalpy of its parts. */
-    private static double[] mixed(PreparedNetwork network, double[] state, List<Mixing> mixings) {
+    static double[] mixed(PreparedNetwork network, double[] state, List<Mixing> mixings) {
         double[] result = state.clone();
         for (Mixing mixing : mixings) {
             double enthalpy = 0;
@@ -64,7 +64,8 @@ final class Integration {
         return result;
     }
 
-    private Trajectory.Leg integrate(PreparedNetwork network, double startS, double endS, double[] startState) {
+    private Trajectory.Leg integrate(PreparedNetwork network, Phase phase, double endS, double[] startState) {
+        double startS = phase.startS();
         RosenbrockStep step = new RosenbrockStep(network, multipliers);
         StepLog log = new StepLog(network.stateSize(), network.ledgerSize());
         TreeSet<Double> stops = new TreeSet<>();
@@ -79,7 +80,7 @@ final class Integration {
         for (double stop : stops) {
             time = advance(step, log, time, stop);
         }
-        return new Trajectory.Leg(network, startS, endS, startState, log, step.state());
+        return new Trajectory.Leg(network, startS, endS, phase.mixings(), startState, log, step.state());
     }
 
     /** Integrates from a time to the next stop, ending a step exactly there. */

@@ -1,11 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.solver;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
 
@@ -60,23 +57,9 @@ final class RosenbrockStep {
             u[s] = new double[n];
             ledgerU[s] = new double[m];
         }
-        List<TreeSet<Integer>> coupled = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            coupled.add(new TreeSet<>());
-        }
-        workspace.jacobian((row, column, value) -> {
-            if (row != column) {
-                coupled.get(row).add(column);
-                coupled.get(column).add(row);
-            }
-        });
-        position = Ordering.reverseCuthillMcKee(coupled);
-        int band = 0;
-        for (int i = 0; i < n; i++) {
-            for (int j : coupled.get(i)) {
-                band = Math.max(band, Math.abs(position[i] - position[j]));
-            }
-        }
+        MatrixLayout layout = MatrixLayout.of(n, workspace);
+        position = layout.position;
+        int band = layout.band;
         matrix = new BandedMatrix(n, band, band);
         jacobian = new BandedMatrix(n, band, band);
         addToJacobian = (row, column, value) -> jacobian.add(position[row], position[column], value);

@@ -10,6 +10,7 @@ public final class SolverException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    /** When the integration stopped [s]. */
     private final double timeS;
 
     SolverException(double timeS, String reason) {

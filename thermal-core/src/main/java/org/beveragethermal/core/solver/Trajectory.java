@@ -34,12 +34,32 @@ public final class Trajectory {
     /** One stretch of time with unchanged connections. */
     @SuppressWarnings("ArrayRecordComponent") // never compared; the arrays are written once and then only read
     record Leg(
-            PreparedNetwork network, double startS, double endS, double[] startState, StepLog log, double[] endState) {}
+            PreparedNetwork network,
+            double startS,
+            double endS,
+            List<Mixing> mixings,
+            double[] startState,
+            StepLog log,
+            double[] endState) {
+
+        /** What the mixings at the start of the leg make of a state, or of a change of state. */
+        double[] mixed(double[] state) {
+            return Integration.mixed(network, state, mixings);
+        }
+    }
 
     Trajectory(List<Leg> legs, int stepsTried, Map<String, Double> multipliers) {
         this.legs = List.copyOf(legs);
         this.stepsTried = stepsTried;
         this.multipliers = Map.copyOf(multipliers);
+    }
+
+    List<Leg> legs() {
+        return legs;
+    }
+
+    Map<String, Double> multipliers() {
+        return multipliers;
     }
 
     /**
@@ -266,6 +286,10 @@ public final class Trajectory {
             state[i] = leg.log().stateComponent(step, i, timeS);
         }
         return state;
+    }
+
+    StoreState storeState(Node node, double timeS) {
+        return storeState(node, leg(timeS), timeS);
     }
 
     private static StoreState storeState(Node node, Leg leg, double timeS) {

@@ -93,26 +93,43 @@ public record MeltingBlocks(
      */
     public static final class Melting {
 
-        /** Heat from the water into the ice [W] and its slopes. */
+        /** Heat from the water into the ice [W]. */
         public double heat;
 
+        /** Its slope in the water's temperature [W/K]. */
         public double heatByWater;
+
+        /** Its slope in the mass of ice [W/kg]. */
         public double heatByMass;
+
+        /** Its slope in the side [W/m]. */
         public double heatBySide;
+
+        /** Its slope in the factor on the film [W]. */
         public double heatByFactor;
 
-        /** Ice that melts [kg/s] and its slopes; negative while a cold block freezes water onto itself. */
+        /** Ice that melts [kg/s]; negative while a cold block freezes water onto itself. */
         public double melt;
 
+        /** Its slope in the water's temperature [kg/(s K)]. */
         public double meltByWater;
+
+        /** Its slope in the ice's temperature [kg/(s K)]. */
         public double meltByIce;
+
+        /** Its slope in the mass of ice [1/s]. */
         public double meltByMass;
+
+        /** Its slope in the side [kg/(s m)]. */
         public double meltBySide;
+
+        /** Its slope in the factor on the film [kg/s]. */
         public double meltByFactor;
 
-        /** Rate of the side [m/s] over the melt [kg/s], ≤ 0, and its slope in the side. */
+        /** Change of the side per ice melted [m/kg], ≤ 0. */
         public double sidePerMelt;
 
+        /** Its slope in the side [1/kg]. */
         public double sidePerMeltBySide;
 
         /** An empty holder. */

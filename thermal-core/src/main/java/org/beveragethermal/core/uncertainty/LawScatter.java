@@ -1,0 +1,36 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.uncertainty;
+
+import java.util.List;
+import org.beveragethermal.core.correlation.EnclosedLiquid;
+import org.beveragethermal.core.correlation.PenetrativeConvection;
+import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.materials.provenance.Uncertainty;
+
+/** The scatter of this library's laws, as factors on them. */
+public final class LawScatter {
+
+    /** Emissivities of glass, ice and painted surfaces lie within a few hundredths; a judgement. */
+    private static final Uncertainty RADIATION = Uncertainty.normalRelative(0.05);
+
+    /** Film on ice blocks: the scatter of the plate and the unknown wetted part; a judgement. */
+    private static final Uncertainty ICE_FILM = Uncertainty.normalRelative(0.25);
+
+    private LawScatter() {}
+
+    /**
+     * Every law that carries a multiplier.
+     *
+     * @return one input per multiplier, with the scatter of the correlation behind it
+     */
+    public static List<UncertainInput> all() {
+        return List.of(
+                UncertainInput.factor(Multipliers.INSIDE_FILM, EnclosedLiquid.COOLING.scatter()),
+                UncertainInput.factor(Multipliers.AIR_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
+                UncertainInput.factor(Multipliers.RADIATION, RADIATION),
+                UncertainInput.factor(Multipliers.WATER_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
+                UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
+                UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER));
+    }
+}

@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+/**
+ * How sure a prediction is.
+ *
+ * <p><b>Problem.</b> Correlations scatter, dimensions and temperatures are known roughly. A prediction without an interval
+ * says less than it seems to.
+ *
+ * <p><b>Use.</b> Name what is uncertain, each with an {@code Uncertainty}; {@link
+ * org.beveragethermal.core.uncertainty.LawScatter#all} lists the laws of this library with their published or judged scatter.
+ * Then either sample: {@link org.beveragethermal.core.uncertainty.Ensemble} draws values and runs a prediction for each, and
+ * {@link org.beveragethermal.core.uncertainty.PredictionEnsemble} reads intervals off; or propagate to first order with the
+ * derivatives that the paths state: {@link org.beveragethermal.core.uncertainty.LinearSpread}. Sampling is right for any
+ * spread and for times to a temperature; propagation is cheap and says which input matters.
+ *
+ * <pre>{@code
+ * Ensemble ensemble = Ensemble.of(400, 20260101L);
+ * PredictionEnsemble runs = PredictionEnsemble.of(ensemble, LawScatter.all(), draw -> Lumped.of(bottle)
+ *         .with(NetworkSolver.standard().withMultipliers(draw.values()))
+ *         .expose(in(refrigerator, Duration.ofHours(3))));
+ * Interval band = runs.temperatureK(Duration.ofHours(1), 0.90);
+ * }</pre>
+ *
+ * <p>Draws depend on the seed and on the number of the draw only, never on threads; the generator is {@link
+ * java.util.SplittableRandom}.
+ */
+@NullMarked
+package org.beveragethermal.core.uncertainty;
+
+import org.jspecify.annotations.NullMarked;
