@@ -278,7 +278,7 @@ public final class Prediction {
 
     /** One note per law and kind of excess, not one per moment. */
     private static String withoutNumbers(String text) {
-        return text.replaceFirst(" [0-9.e+-]+, published", ", published");
+        return text.replaceFirst(" used at (\\w+ number) [0-9.e+-]+, published for ", " used outside its range: $1 ");
     }
 
     /**

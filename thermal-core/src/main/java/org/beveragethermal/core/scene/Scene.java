@@ -373,13 +373,9 @@ public final class Scene {
             String gearId = stay(vesselId, start).gearId();
             double wetted = wettedHeight(vesselId, start, media);
             if (lumped && wetted > 0 && vessel.wettedPart(wetted) < FULLY_IMMERSED) {
-                notes.add(String.format(
-                        java.util.Locale.ROOT,
-                        "in %s only %.0f %% of the drink's height is under water; the drink stratifies, its upper part stays"
-                                + " warmer than the mean given here and the mean itself is predicted too fast; the axial"
-                                + " model shows it",
-                        gearId,
-                        100 * vessel.wettedPart(wetted)));
+                notes.add("in " + gearId + " the drink is only partly under water; it stratifies, its upper part stays"
+                        + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
+                        + " it");
             }
             notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
         }

@@ -6,14 +6,14 @@ import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
- * A refrigerator with still air held at one temperature.
+ * A refrigerator, or a freezer, with still air held at one temperature.
  *
  * <p>Its warming by a warm load, door openings, cycling and a fan are not modelled yet; a crowded refrigerator is slower than
- * this one. Air temperature from −5 °C to 20 °C. Immutable.
+ * this one. Ice that forms in a drink is not modelled either. Air temperature from −30 °C to 20 °C. Immutable.
  */
 public final class Refrigerator implements Surroundings {
 
-    private static final double COLDEST_K = 268.15;
+    private static final double COLDEST_K = 243.15;
     private static final double WARMEST_K = 293.15;
 
     private final StillAir inside;
@@ -25,7 +25,7 @@ public final class Refrigerator implements Surroundings {
     /**
      * A refrigerator held at a temperature.
      *
-     * @param airTemperature −5 °C to 20 °C
+     * @param airTemperature −30 °C to 20 °C
      * @return the refrigerator
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */

@@ -15,12 +15,12 @@ import org.beveragethermal.materials.units.SiValues;
 /**
  * A room or terrace with still air and no sun: free convection to the air, radiation to the walls.
  *
- * <p>Immutable. Temperatures from −40 °C to 60 °C.
+ * <p>Immutable. Temperatures from −40 °C to 80 °C.
  */
 public final class StillAir implements Surroundings {
 
     private static final double COLDEST_K = 233.15;
-    private static final double WARMEST_K = 333.15;
+    private static final double WARMEST_K = 353.15;
     private static final double LOWEST_PRESSURE_PA = 50_000;
     private static final double HIGHEST_PRESSURE_PA = 110_000;
 
@@ -37,7 +37,7 @@ public final class StillAir implements Surroundings {
     /**
      * Air and walls at one temperature.
      *
-     * @param temperature −40 °C to 60 °C
+     * @param temperature −40 °C to 80 °C
      * @return the room
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
@@ -49,7 +49,7 @@ public final class StillAir implements Surroundings {
     /**
      * Air and walls that follow straight lines between given points; constant before the first and after the last.
      *
-     * @param temperatures temperature by time since the start of the run, at least one, each −40 °C to 60 °C; not modified
+     * @param temperatures temperature by time since the start of the run, at least one, each −40 °C to 80 °C; not modified
      * @return the room
      * @throws IllegalArgumentException if there is no point
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
@@ -62,7 +62,7 @@ public final class StillAir implements Surroundings {
     /**
      * The same air between walls of another temperature.
      *
-     * @param radiantTemperature temperature of the surroundings for radiation, −40 °C to 60 °C
+     * @param radiantTemperature temperature of the surroundings for radiation, −40 °C to 80 °C
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
@@ -74,7 +74,7 @@ public final class StillAir implements Surroundings {
      * The same air between walls whose temperature follows straight lines between given points.
      *
      * @param radiantTemperatures temperature for radiation by time since the start of the run, at least one, each −40 °C to
-     *     60 °C; not modified
+     *     80 °C; not modified
      * @return a new value
      * @throws IllegalArgumentException if there is no point
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range

@@ -10,6 +10,10 @@ import java.nio.file.Path;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.ScenarioException;
 import org.beveragethermal.examples.scenario.ScenarioReader;
+import org.beveragethermal.examples.sheet.PlanRequests;
+import org.beveragethermal.examples.sheet.ServiceSheet;
+import org.beveragethermal.service.plan.Planner;
+import org.beveragethermal.service.plan.ServicePlan;
 
 /** The command line. One argument: the scenario file. */
 public final class Main {
@@ -51,7 +55,9 @@ public final class Main {
         }
         try {
             Scenario scenario = ScenarioReader.read(Path.of(args[0]));
-            ScenarioSummary.lines(scenario).forEach(out::println);
+            ServicePlan plan = Planner.plan(PlanRequests.from(scenario));
+            out.print(ServiceSheet.text(scenario, plan));
+            out.flush();
             return DONE;
         } catch (ScenarioException e) {
             err.println(e.getMessage());

@@ -16,6 +16,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.materials.liquid.Beverage;
 
 /** Runs the whole plan as one scene with shared gear and reads the verdicts from it. */
 final class CoupledRun {
@@ -110,9 +111,29 @@ final class CoupledRun {
         Set<String> notes = new LinkedHashSet<>();
         for (Route route : routes) {
             notes.addAll(run.vessel(route.order().id()).notes());
+            freezing(route.order()).ifPresent(notes::add);
         }
         return new ServicePlan(request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes));
     }
+
+    /** A warning if a bottle is ever colder than its drink begins to freeze; ice in the drink is not modelled. */
+    private Optional<String> freezing(BottleOrder order) {
+        if (!(order.bottle().liquid() instanceof Beverage beverage)) {
+            return Optional.empty();
+        }
+        Prediction prediction = run.vessel(order.id());
+        Duration end = prediction.end();
+        for (Duration time = Duration.ZERO; time.compareTo(end) <= 0; time = time.plus(FREEZING_LOOK)) {
+            if (at(prediction, time) < beverage.freezingOnsetK()) {
+                return Optional.of(order.name() + " becomes colder than its drink begins to freeze ("
+                        + String.format(Locale.ROOT, "%.1f °C", beverage.freezingOnsetK() - ZERO_CELSIUS_K)
+                        + "): it may freeze and burst; take it out before");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static final Duration FREEZING_LOOK = Duration.ofMinutes(5);
 
     private BottlePlan bottlePlan(Route route) {
         BottleOrder order = route.order();

@@ -46,7 +46,7 @@ final class RouteFinder {
                     OptionalDouble.empty(),
                     order.servedIn(),
                     forecast.stayingK(),
-                    List.of(text("is at %s when poured without being moved", celsius(forecast.stayingK()))));
+                    List.of(text("it is at %s when poured without being moved", celsius(forecast.stayingK()))));
         }
         Keeping keeping = bestKeeping(order, forecast);
         return bestMeans(order, forecast, keeping);
@@ -56,11 +56,14 @@ final class RouteFinder {
     private Keeping bestKeeping(BottleOrder order, Forecast forecast) {
         ServingTarget target = order.target();
         double margin = Math.min(MARGIN_K, 0.25 * (target.highK() - target.lowK()));
-        double[] wishes = {target.aimK(), target.lowK() + margin, target.highK() - margin};
         Keeping best = null;
         for (String keeper : keepers(order)) {
+            Keeping atAim = forecast.keeping(keeper, target.aimK(), order);
+            double[] wishes = {
+                target.aimK(), centred(target, atAim, margin), target.lowK() + margin, target.highK() - margin
+            };
             for (double wish : wishes) {
-                Keeping keeping = forecast.keeping(keeper, wish, order);
+                Keeping keeping = wish == target.aimK() ? atAim : forecast.keeping(keeper, wish, order);
                 if (best == null || keeping.outsidePart() < best.outsidePart()) {
                     best = keeping;
                 }
@@ -73,6 +76,12 @@ final class RouteFinder {
             throw new IllegalStateException("bottle " + order.id() + ": no place to keep it");
         }
         return best;
+    }
+
+    /** The pouring temperature from which the bottle goes as near to one end of its range as it was to the other. */
+    private static double centred(ServingTarget target, Keeping atAim, double margin) {
+        double shift = 0.5 * (target.lowK() - atAim.coldestK() + target.highK() - atAim.warmestK());
+        return Math.min(target.highK() - margin, Math.max(target.lowK() + margin, target.aimK() + shift));
     }
 
     private List<String> keepers(BottleOrder order) {
@@ -118,7 +127,9 @@ final class RouteFinder {
                 reasons.add(text("%s would do but is full then", name(means)));
                 overfull = overfull == null ? route : overfull;
             } else {
-                String why = text("%s does not do: put there at once it would be at %s", name(means), celsius(atOnce));
+                String why = text(
+                        "%s will not do: put there at once it would be at %s when poured",
+                        name(means), celsius(atOnce));
                 reasons.add(why);
                 double miss = Math.abs(atOnce - keeping.pouredK());
                 if (closest == null || miss < Math.abs(closest.pouredK() - keeping.pouredK())) {
@@ -185,7 +196,8 @@ final class RouteFinder {
         double latest = startFor(forecast, means, lastAcceptable(order, forecast, keeping));
         List<String> reasons = new ArrayList<>(reasonsSoFar);
         reasons.add(text(
-                "%s brings it from %s to %s", name(means), celsius(forecast.stayingK()), celsius(keeping.pouredK())));
+                "left where it is it would be at %s when poured; %s brings it to %s",
+                celsius(forecast.stayingK()), name(means), celsius(keeping.pouredK())));
         return new Route(
                 order,
                 means,
@@ -228,10 +240,10 @@ final class RouteFinder {
     private String name(String id) {
         Place place = request.places().get(id);
         if (place != null) {
-            return place.name();
+            return "the " + place.name();
         }
         Gear gear = request.gear().get(id);
-        return gear == null ? id : gear.name();
+        return gear == null ? id : "the " + gear.name();
     }
 
     private static String celsius(double temperatureK) {

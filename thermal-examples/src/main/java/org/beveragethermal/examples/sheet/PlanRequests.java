@@ -1,0 +1,181 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.examples.sheet;
+
+import static org.beveragethermal.materials.units.Measures.kelvins;
+import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.metres;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
+
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.StillAir;
+import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.examples.scenario.Bucket;
+import org.beveragethermal.examples.scenario.BucketKind;
+import org.beveragethermal.examples.scenario.Drink;
+import org.beveragethermal.examples.scenario.IceStock;
+import org.beveragethermal.examples.scenario.Scenario;
+import org.beveragethermal.examples.scenario.Serving;
+import org.beveragethermal.materials.vessel.Vessel;
+import org.beveragethermal.service.plan.BottleOrder;
+import org.beveragethermal.service.plan.BucketFill;
+import org.beveragethermal.service.plan.Gear;
+import org.beveragethermal.service.plan.GearKind;
+import org.beveragethermal.service.plan.Place;
+import org.beveragethermal.service.plan.PlanRequest;
+
+/** Turns scenarios into requests for a plan. */
+public final class PlanRequests {
+
+    /** What lies between a bucket's wall and still air: free convection and radiation, about 8 W/(m² K); our round figure. */
+    private static final double OUTSIDE_COEFFICIENT = 8;
+
+    private static final double LEAST_WALL_COEFFICIENT = 0.05;
+    /** A wall that conducts this well does not matter beside the air. */
+    private static final double BARE_WALL_COEFFICIENT = 16_000;
+
+    private static final double LITRES_PER_CUBIC_METRE = 1000;
+    /** A bucket of water is filled to this part of its height with its bottles in it. */
+    private static final double FILL_PART = 0.9;
+
+    private PlanRequests() {}
+
+    /**
+     * The request for a scenario.
+     *
+     * <p>The ice stock is divided equally among the buckets for ice. Bottles of one drink are numbered in the order in which
+     * they are served.
+     *
+     * @param scenario the scenario
+     * @return what is at hand and what is wanted
+     */
+    public static PlanRequest from(Scenario scenario) {
+        PlanRequest.Builder request = PlanRequest.startingAt(scenario.startsAt());
+        for (org.beveragethermal.examples.scenario.Place place : scenario.places()) {
+            request.place(new Place(place.id(), place.name(), air(place)));
+        }
+        for (org.beveragethermal.examples.scenario.Refrigerator item : scenario.refrigerators()) {
+            request.gear(new Gear(
+                    item.id(),
+                    item.name(),
+                    GearKind.REFRIGERATOR,
+                    Refrigerator.at(kelvins(item.airTemperatureK())),
+                    item.capacityBottles()));
+        }
+        for (Bucket bucket : scenario.buckets()) {
+            request.gear(gear(scenario, bucket));
+        }
+        Map<String, Integer> served = new LinkedHashMap<>();
+        for (Serving serving : scenario.servings()) {
+            for (int i = 0; i < serving.bottles(); i++) {
+                int number = served.merge(serving.drinkId(), 1, Integer::sum);
+                request.bottle(order(scenario, serving, number));
+            }
+        }
+        return request.build();
+    }
+
+    private static StillAir air(org.beveragethermal.examples.scenario.Place place) {
+        Map<Duration, Quantity<Temperature>> air = new LinkedHashMap<>();
+        Map<Duration, Quantity<Temperature>> walls = new LinkedHashMap<>();
+        place.temperatures().forEach(point -> {
+            air.put(point.afterStart(), kelvins(point.airTemperatureK()));
+            walls.put(point.afterStart(), kelvins(point.radiantTemperatureK()));
+        });
+        return StillAir.varying(air).withWalls(walls);
+    }
+
+    private static Gear gear(Scenario scenario, Bucket bucket) {
+        StillAir room = air(scenario.place(bucket.placeId()));
+        org.beveragethermal.core.surroundings.Bucket vessel = bucket(bucket);
+        double fillingK = scenario.fillingWaterTemperatureK()
+                .orElseThrow(() -> new IllegalArgumentException("bucket " + bucket.id() + ": no filling water"));
+        boolean ice = bucket.kind() == BucketKind.ICE_AND_WATER;
+        Surroundings bath = ice
+                ? iceBath(scenario, bucket, vessel, room, fillingK)
+                : WaterBath.of(
+                        vessel,
+                        litres(waterVolumeM3(scenario, bucket, vessel) * LITRES_PER_CUBIC_METRE),
+                        kelvins(fillingK),
+                        room);
+        return new Gear(
+                bucket.id(),
+                bucket.name(),
+                ice ? GearKind.ICE_BATH : GearKind.WATER_BATH,
+                bath,
+                bucket.capacityBottles());
+    }
+
+    private static IceWaterBath iceBath(
+            Scenario scenario,
+            Bucket bucket,
+            org.beveragethermal.core.surroundings.Bucket vessel,
+            StillAir room,
+            double fillingK) {
+        IceStock stock = scenario.iceStock()
+                .orElseThrow(() -> new IllegalArgumentException("bucket " + bucket.id() + ": no ice stock"));
+        long sharing = scenario.buckets().stream()
+                .filter(other -> other.kind() == BucketKind.ICE_AND_WATER)
+                .count();
+        BucketFill fill = BucketFill.of(
+                vessel, usualBottle(scenario), bucket.capacityBottles(), stock.massKg() / (double) sharing);
+        return IceWaterBath.in(vessel, room)
+                .ice(kilograms(fill.iceKg()), metres(stock.blockSideM()), kelvins(stock.temperatureK()))
+                .water(kilograms(fill.waterKg()), kelvins(fillingK))
+                .build();
+    }
+
+    private static double waterVolumeM3(
+            Scenario scenario, Bucket bucket, org.beveragethermal.core.surroundings.Bucket vessel) {
+        Vessel bottle = usualBottle(scenario);
+        double depth = FILL_PART * vessel.innerHeightM();
+        double displaced = bucket.capacityBottles()
+                * bottle.profile()
+                        .outerVolumeM3(0, Math.min(depth, bottle.profile().heightM()));
+        return Math.max(0.1 * vessel.volumeM3(), vessel.areaM2() * depth - displaced);
+    }
+
+    /** The bottle most drinks come in, by number of bottles. */
+    private static Vessel usualBottle(Scenario scenario) {
+        Map<Vessel, Integer> counts = new LinkedHashMap<>();
+        for (Drink drink : scenario.drinks()) {
+            counts.merge(drink.vessel().vessel(), drink.count(), Integer::sum);
+        }
+        return counts.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .orElseThrow()
+                .getKey();
+    }
+
+    /** The scenario gives the conductance of the whole way from bath to air; the library wants the wall's own. */
+    private static org.beveragethermal.core.surroundings.Bucket bucket(Bucket bucket) {
+        var plain = org.beveragethermal.core.surroundings.Bucket.of(
+                metres(bucket.innerDiameterM()), metres(bucket.heightM()));
+        double whole = bucket.wallConductanceWPerK() / (plain.circumferenceM() * plain.innerHeightM());
+        double wall = whole >= OUTSIDE_COEFFICIENT
+                ? BARE_WALL_COEFFICIENT
+                : Math.max(LEAST_WALL_COEFFICIENT, 1 / (1 / Math.max(whole, 1e-6) - 1 / OUTSIDE_COEFFICIENT));
+        return plain.withWall(wattsPerSquareMetreKelvin(wall));
+    }
+
+    private static BottleOrder order(Scenario scenario, Serving serving, int number) {
+        Drink drink = scenario.drink(serving.drinkId());
+        return new BottleOrder(
+                drink.id() + " " + number,
+                drink.count() == 1 ? drink.name() : drink.name() + ", bottle " + number,
+                drink.vessel().vessel().filledWith(drink.beverage(), kelvins(drink.temperatureK())),
+                drink.placeId(),
+                drink.vessel().bottlePlaces(),
+                scenario.targetOf(drink),
+                serving.servedAt(),
+                serving.placeId(),
+                serving.finishedAfter());
+    }
+}
