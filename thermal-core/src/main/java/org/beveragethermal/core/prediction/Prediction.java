@@ -29,6 +29,8 @@ public final class Prediction {
 
     private static final double SENSITIVITY_STEP_K = 0.01;
     private static final int RANGE_SAMPLES = 24;
+    /** Rounding of the map from enthalpy to temperature [K]. */
+    private static final double ALREADY_THERE_K = 1e-6;
 
     private final Trajectory trajectory;
     private final Contents contents;
@@ -195,6 +197,9 @@ public final class Prediction {
      * @throws IllegalArgumentException if the time is not in the run
      */
     public TimeToTemperature timeToK(double targetK, double fromS) {
+        if (Math.abs(meanTemperatureK(fromS) - targetK) < ALREADY_THERE_K) {
+            return new TimeToTemperature.Reached(duration(fromS), 0);
+        }
         OptionalDouble reached = crossing(fromS, targetK);
         if (reached.isEmpty()) {
             return new TimeToTemperature.NeverReached(closest(fromS, targetK), meanTemperatureK(trajectory.endS()));
@@ -208,7 +213,7 @@ public final class Prediction {
         }
         OptionalDouble further = crossing(at, targetK + direction * SENSITIVITY_STEP_K);
         double sensitivity = further.isPresent() ? (further.getAsDouble() - at) / SENSITIVITY_STEP_K : Double.MAX_VALUE;
-        return new TimeToTemperature.Reached(duration(at), direction == 0 ? 0 : sensitivity);
+        return new TimeToTemperature.Reached(duration(at), sensitivity);
     }
 
     private OptionalDouble crossing(double fromS, double targetK) {

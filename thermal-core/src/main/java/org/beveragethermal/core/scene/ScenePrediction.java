@@ -85,6 +85,24 @@ public final class ScenePrediction {
     }
 
     /**
+     * Ice and water in a piece of gear.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return mass [kg] of ice and of water whose mass varies; 0 for gear without such parts
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public double gearMassKg(String gearId, Duration time) {
+        double sum = 0;
+        for (Node node : nodes(gearId)) {
+            if (node.store().amountCount() > 0) {
+                sum += trajectory.amount(node, 0, seconds(time));
+            }
+        }
+        return sum;
+    }
+
+    /**
      * When the ice of a piece of gear is gone.
      *
      * @param gearId the gear's id
