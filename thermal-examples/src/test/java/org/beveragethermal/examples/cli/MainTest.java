@@ -69,9 +69,10 @@ class MainTest {
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.status()).isZero();
         assertThat(outcome.out())
-                .startsWith("Two sittings on a warm evening")
-                .contains("starts 2027-06-18 17:00 (Europe/Vienna)")
-                .contains("18:15  2 x sparkling wine of the house, terrace: sparkling-dry 4 to 10 °C, aim 7 °C");
+                .startsWith(
+                        "Service sheet: Two sittings on a warm evening\n2027-06-18, from 17:00, times in Europe/Vienna")
+                .contains("18:15  pour sparkling wine of the house")
+                .contains("wanted   4.0 °C to 10.0 °C, aim 7.0 °C");
     }
 
     @Test
@@ -79,8 +80,10 @@ class MainTest {
         Outcome outcome = runWith(small());
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
-                .contains("18:00  1 x big, room: red-full 15 to 17 °C, aim 16 °C")
-                .contains("19:30  2 x fizz, garden: sparkling-dry 5 to 8 °C, aim 6.5 °C");
+                .contains("18:00  pour big")
+                .contains("wanted   15.0 °C to 17.0 °C, aim 16.0 °C")
+                .contains("19:30  pour fizz")
+                .contains("wanted   5.0 °C to 8.0 °C, aim 6.5 °C");
     }
 
     @Test

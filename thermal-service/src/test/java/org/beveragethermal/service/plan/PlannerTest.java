@@ -1,0 +1,284 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.StillAir;
+import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.target.RangePolicy;
+import org.beveragethermal.service.target.Targets;
+import org.junit.jupiter.api.Test;
+
+/** Plans: what a person who serves would expect of them, and what they must never do. */
+class PlannerTest {
+
+    private static final Instant START = Instant.parse("2027-06-18T15:00:00Z");
+    private static final StillAir ROOM = StillAir.at(celsius(22));
+
+    private static BottleOrder order(String id, String style, double celsius, String startsIn, int servedAfterMinutes) {
+        FilledVessel bottle =
+                Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(celsius));
+        return new BottleOrder(
+                id,
+                id,
+                bottle,
+                startsIn,
+                1,
+                Targets.of(Targets.style(style), RangePolicy.envelope()),
+                START.plus(Duration.ofMinutes(servedAfterMinutes)),
+                "room",
+                Duration.ofMinutes(20));
+    }
+
+    private static PlanRequest.Builder room() {
+        return PlanRequest.startingAt(START).place(new Place("room", "room", ROOM));
+    }
+
+    private static Gear refrigerator(String id, double celsius, int capacity) {
+        return new Gear(id, id, GearKind.REFRIGERATOR, Refrigerator.at(celsius(celsius)), capacity);
+    }
+
+    private static Gear ice(String id, double iceKg, double waterKg, int capacity) {
+        IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(250), millimetres(330)), ROOM)
+                .ice(kilograms(iceKg), millimetres(25), celsius(-5))
+                .water(kilograms(waterKg), celsius(15))
+                .build();
+        return new Gear(id, id, GearKind.ICE_BATH, bath, capacity);
+    }
+
+    @Test
+    void aBottleInRangeStaysWhereItIs() {
+        ServicePlan plan = Planner.plan(room().gear(refrigerator("cold", 5, 6))
+                .bottle(order("red", "red-full", 18, "room", 60))
+                .build());
+        BottlePlan red = plan.bottles().get(0);
+        assertThat(red.startAt()).isEmpty();
+        assertThat(red.verdict()).isEqualTo(Verdict.IN_RANGE);
+        assertThat(plan.works()).isTrue();
+    }
+
+    @Test
+    void aWarmWhiteGoesIntoTheRefrigeratorInTime() {
+        PlanRequest request = room().gear(refrigerator("cold", 5, 6))
+                .bottle(order("white", "white-full", 22, "room", 300))
+                .build();
+        ServicePlan plan = Planner.plan(request);
+        BottlePlan white = plan.bottles().get(0);
+        assertThat(white.verdict()).isEqualTo(Verdict.IN_RANGE);
+        assertThat(white.means()).isEqualTo("cold");
+        assertThat(white.pouredAtK()).isCloseTo(white.order().target().aimK(), within(0.3));
+        Instant latest = white.latestStart().orElseThrow();
+        assertThat(latest).isAfterOrEqualTo(white.startAt().orElseThrow());
+        assertThat(poured(white, latest)).isLessThan(white.order().target().highK() + 0.1);
+        assertThat(poured(white, latest.plus(Duration.ofMinutes(20))) + 0.3)
+                .isGreaterThan(white.order().target().highK() - warming(white));
+    }
+
+    /** Temperature when poured if it goes into the refrigerator at a moment. */
+    private static double poured(BottlePlan plan, Instant start) {
+        Duration served = Duration.between(START, plan.order().servedAt());
+        return Scene.builder()
+                .gear("room", ROOM)
+                .gear("cold", Refrigerator.at(celsius(5)))
+                .vessel("white", plan.order().bottle(), "room")
+                .move("white", Duration.between(START, start), "cold")
+                .build()
+                .predict(served)
+                .vessel("white")
+                .meanTemperatureK((double) served.toSeconds());
+    }
+
+    private static double warming(BottlePlan plan) {
+        return plan.warmestK() - plan.pouredAtK();
+    }
+
+    @Test
+    void aColdRedWarmsInTheRoom() {
+        ServicePlan plan = Planner.plan(room().gear(refrigerator("cold", 8, 6))
+                .bottle(order("red", "red-full", 8, "cold", 360))
+                .build());
+        BottlePlan red = plan.bottles().get(0);
+        assertThat(red.means()).isEqualTo("room");
+        assertThat(red.verdict()).isEqualTo(Verdict.IN_RANGE);
+    }
+
+    @Test
+    void whatCannotBeReachedIsSaidWithEveryReason() {
+        ServicePlan plan = Planner.plan(room().gear(refrigerator("cold", 5, 6))
+                .gear(ice("bucket", 4, 4, 3))
+                .bottle(order("white", "white-light", 26, "room", 4))
+                .build());
+        BottlePlan white = plan.bottles().get(0);
+        assertThat(white.verdict()).isEqualTo(Verdict.NOT_REACHED);
+        assertThat(plan.works()).isFalse();
+        assertThat(white.reasons()).anyMatch(r -> r.startsWith("the cold will not do"));
+        assertThat(white.reasons()).anyMatch(r -> r.startsWith("the bucket will not do"));
+        assertThat(white.latestStart()).isEmpty();
+    }
+
+    @Test
+    void gearThatIsTooSmallIsReportedNeverIgnored() {
+        PlanRequest.Builder request = room().gear(refrigerator("cold", 5, 2));
+        for (int i = 1; i <= 4; i++) {
+            request.bottle(order("white " + i, "white-full", 22, "room", 240));
+        }
+        ServicePlan plan = Planner.plan(request.build());
+        assertThat(plan.conflicts()).isNotEmpty();
+        assertThat(plan.works()).isFalse();
+        CapacityConflict conflict = plan.conflicts().get(0);
+        assertThat(conflict.gearId()).isEqualTo("cold");
+        assertThat(conflict.capacity()).isEqualTo(2);
+        assertThat(conflict.placesNeeded()).isEqualTo(4);
+        assertThat(conflict.bottleIds()).hasSize(4);
+    }
+
+    @Test
+    void aFullRefrigeratorSendsTheNextBottleElsewhere() {
+        PlanRequest.Builder request = room().gear(refrigerator("cold", 5, 1)).gear(refrigerator("other", 6, 1));
+        request.bottle(order("white 1", "white-full", 22, "room", 240));
+        request.bottle(order("white 2", "white-full", 22, "room", 240));
+        ServicePlan plan = Planner.plan(request.build());
+        assertThat(plan.conflicts()).isEmpty();
+        assertThat(plan.bottles()).extracting(BottlePlan::means).containsExactlyInAnyOrder("cold", "other");
+        assertThat(plan.bottles()).allMatch(b -> b.verdict() == Verdict.IN_RANGE);
+    }
+
+    @Test
+    void bottlesThatShareABathFeelEachOther() {
+        PlanRequest.Builder one = room().gear(bath("bath", 5));
+        PlanRequest.Builder three = room().gear(bath("bath", 5));
+        one.bottle(order("white 1", "white-full", 22, "room", 60));
+        for (int i = 1; i <= 3; i++) {
+            three.bottle(order("white " + i, "white-full", 22, "room", 60));
+        }
+        double alone = Planner.plan(one.build()).bottles().get(0).pouredAtK();
+        double together = Planner.plan(three.build()).bottles().get(0).pouredAtK();
+        assertThat(together).isGreaterThan(alone + 0.2);
+    }
+
+    private static Gear bath(String id, double litres) {
+        WaterBath water = WaterBath.of(Bucket.of(millimetres(250), millimetres(330)), litres(litres), celsius(8), ROOM);
+        return new Gear(id, id, GearKind.WATER_BATH, water, 3);
+    }
+
+    @Test
+    void nothingHappensBeforeTheStartAndEverythingInOrder() {
+        ServicePlan plan = Planner.plan(evening(false));
+        assertThat(plan.instructions()).allMatch(i -> !i.at().isBefore(START));
+        for (int i = 1; i < plan.instructions().size(); i++) {
+            assertThat(plan.instructions().get(i).at())
+                    .isAfterOrEqualTo(plan.instructions().get(i - 1).at());
+        }
+        assertThat(plan.gearUses()).allMatch(use -> use.iceLeftKg() >= 0);
+    }
+
+    private static PlanRequest evening(boolean reversed) {
+        List<BottleOrder> orders = new ArrayList<>(List.of(
+                order("white", "white-light", 22, "room", 90),
+                order("red", "red-light", 22, "room", 150),
+                order("rosé", "rose-young", 22, "room", 200)));
+        if (reversed) {
+            Collections.reverse(orders);
+        }
+        PlanRequest.Builder request = room().gear(refrigerator("cold", 5, 6)).gear(ice("bucket", 4, 4, 3));
+        orders.forEach(request::bottle);
+        return request.build();
+    }
+
+    @Test
+    void orderOfInputAndRepetitionChangeNothing() {
+        PlanRequest request = evening(false);
+        ServicePlan plan = Planner.plan(request);
+        ServicePlan again = Planner.plan(request);
+        ServicePlan reversed = Planner.plan(evening(true));
+        assertThat(again.bottles()).isEqualTo(plan.bottles());
+        for (BottlePlan bottle : plan.bottles()) {
+            BottlePlan other = reversed.bottles().stream()
+                    .filter(b -> b.order().id().equals(bottle.order().id()))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(other.verdict()).isEqualTo(bottle.verdict());
+            assertThat(other.startAt()).isEqualTo(bottle.startAt());
+            assertThat(other.pouredAtK()).isCloseTo(bottle.pouredAtK(), within(5e-3));
+        }
+    }
+
+    @Test
+    void aDrinkThatFreezesIsWarnedOf() {
+        Gear freezer = refrigerator("freezer", -20, 6);
+        BottleOrder stored = order("white", "white-light", 4, "freezer", 600);
+        ServicePlan plan = Planner.plan(room().gear(freezer).bottle(stored).build());
+        assertThat(plan.notes()).anyMatch(note -> note.contains("begins to freeze"));
+    }
+
+    @Test
+    void bucketsAreFilledToBeCarried() {
+        Bucket bucket = Bucket.of(millimetres(260), millimetres(300));
+        BucketFill plenty = BucketFill.of(bucket, Vessels.highShouldered750(), 3, 100);
+        BucketFill little = BucketFill.of(bucket, Vessels.highShouldered750(), 3, 2);
+        assertThat(plenty.iceReachesFloor()).isTrue();
+        assertThat(little.iceReachesFloor()).isFalse();
+        assertThat(little.iceKg()).isEqualTo(2);
+        assertThat(plenty.iceKg() + plenty.waterKg()).isCloseTo(little.iceKg() + little.waterKg(), within(1e-9));
+        assertThat(plenty.waterKg()).isPositive();
+        assertThatThrownBy(() -> BucketFill.of(bucket, Vessels.highShouldered750(), 40, 2))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> BucketFill.of(bucket, Vessels.highShouldered750(), 1, 0))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void badRequestsAreRefused() {
+        assertThatThrownBy(() -> room().build()).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> room().place(new Place("room", "again", ROOM)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Place(" ", "x", ROOM)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> refrigerator("cold", 5, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> room().bottle(order("a", "red-full", 18, "nowhere", 60)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("nowhere");
+        assertThatThrownBy(() -> room().bottle(order("a", "red-full", 18, "room", 0)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> room().gear(ice("bucket", 4, 4, 3)).bottle(order("a", "red-full", 18, "bucket", 60)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> room().bottle(order("a", "red-full", 18, "room", 60))
+                        .bottle(order("a", "red-full", 18, "room", 60)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> room().bottle(order("a", "red-full", 18, "room", 60 * 24 * 9)))
+                .isInstanceOf(IllegalArgumentException.class);
+        BottleOrder good = order("a", "red-full", 18, "room", 60);
+        assertThatThrownBy(() -> new BottleOrder(
+                        "a",
+                        "a",
+                        good.bottle(),
+                        "room",
+                        0,
+                        good.target(),
+                        good.servedAt(),
+                        "room",
+                        Duration.ofMinutes(5)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new BottleOrder(
+                        "a", "a", good.bottle(), "room", 1, good.target(), good.servedAt(), "room", Duration.ZERO))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}
