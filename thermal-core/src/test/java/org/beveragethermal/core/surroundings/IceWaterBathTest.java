@@ -257,6 +257,22 @@ class IceWaterBathTest {
     }
 
     @Test
+    void waterHandedDownIsTheDensestBetweenPackAndClearWater() {
+        Path melting = bath(1.5, 4, Agitation.STILL).open("bath", 0).paths(List.of()).stream()
+                .filter(path -> path.name().endsWith("melting"))
+                .findFirst()
+                .orElseThrow();
+        Water water = Water.liquid();
+        // Colder than the density maximum it is light and stays under the ice until it is warmed.
+        double[][] packClearDown = {{1, 6, 3.98}, {1, 3, 3}, {5, 9, 5}};
+        for (double[] row : packClearDown) {
+            PathEvaluation e = new PathEvaluation(melting);
+            e.evaluate(melting, 0, new double[] {ZERO + row[0], ZERO, ZERO + row[1]}, 1.0, 1.2, 0.02, 2.5);
+            assertThat(e.flowOf(4) / e.flowOf(3)).isCloseTo(water.specificEnthalpy(ZERO + row[2]), within(50.0));
+        }
+    }
+
+    @Test
     void layersExchangeOnlyWhatIsUnstable() {
         LayerExchange exchange = new LayerExchange(0.02, LiquidFit.of(Water.liquid()), ZERO + 3.98);
         HeatFlow out = new HeatFlow();
