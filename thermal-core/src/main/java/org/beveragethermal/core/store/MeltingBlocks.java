@@ -4,6 +4,7 @@ package org.beveragethermal.core.store;
 import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.network.SmoothFunction;
 
 /**
@@ -134,6 +135,51 @@ public record MeltingBlocks(
 
         /** An empty holder. */
         public Melting() {}
+
+        /**
+         * Tells a path's evaluation the three flows of melting, with their slopes: heat from the water into the ice, ice that
+         * becomes water, and the side that shrinks. The three accounts follow one another; slopes in anything but the
+         * water's temperature, the ice's temperature, mass and side, and the factor are the caller's.
+         *
+         * @param e receives the flows
+         * @param firstAccount index of the heat's account; the amount's and the side's follow
+         * @param water index of the end that is the water
+         * @param ice index of the end that is the ice, with an {@link IceStore}
+         */
+        public void tell(PathEvaluation e, int firstAccount, int water, int ice) {
+            int meltAccount = firstAccount + 1;
+            int sideAccount = firstAccount + 2;
+            e.flow(firstAccount, heat);
+            e.flow(meltAccount, melt);
+            e.flow(sideAccount, sidePerMelt * melt);
+            if (!e.wantsDerivatives()) {
+                return;
+            }
+            slopes(e, firstAccount, water, heatByWater, heatByFactor);
+            slopes(e, meltAccount, water, meltByWater, meltByFactor);
+            slopes(e, sideAccount, water, sidePerMelt * meltByWater, sidePerMelt * meltByFactor);
+            iceSlopes(e, firstAccount, ice, 0, heatByMass, heatBySide);
+            iceSlopes(e, meltAccount, ice, meltByIce, meltByMass, meltBySide);
+            iceSlopes(
+                    e,
+                    sideAccount,
+                    ice,
+                    sidePerMelt * meltByIce,
+                    sidePerMelt * meltByMass,
+                    sidePerMelt * meltBySide + sidePerMeltBySide * melt);
+        }
+
+        private static void slopes(PathEvaluation e, int account, int water, double byWater, double byFactor) {
+            e.flowByTemperature(account, water, byWater);
+            e.flowByMultiplier(account, 0, byFactor);
+        }
+
+        private static void iceSlopes(
+                PathEvaluation e, int account, int ice, double byIce, double byMass, double bySide) {
+            e.flowByTemperature(account, ice, byIce);
+            e.flowByAmount(account, ice, IceStore.MASS, byMass);
+            e.flowByAmount(account, ice, IceStore.SIDE, bySide);
+        }
     }
 
     /**

@@ -17,9 +17,6 @@ public final class MeltingPath implements Path {
 
     private static final int BATH = 0;
     private static final int ICE = 1;
-    private static final int HEAT = 0;
-    private static final int MELT = 1;
-    private static final int SHRINK = 2;
 
     private final String name;
     private final List<End> ends;
@@ -88,34 +85,6 @@ public final class MeltingPath implements Path {
                 e.multiplier(0),
                 e.scratch(0),
                 m);
-        e.flow(HEAT, m.heat);
-        e.flow(MELT, m.melt);
-        e.flow(SHRINK, m.sidePerMelt * m.melt);
-        if (!e.wantsDerivatives()) {
-            return;
-        }
-        state(e, HEAT, m.heatByWater, 0, m.heatByMass, m.heatBySide, m.heatByFactor);
-        state(e, MELT, m.meltByWater, m.meltByIce, m.meltByMass, m.meltBySide, m.meltByFactor);
-        double s = m.sidePerMelt;
-        state(
-                e,
-                SHRINK,
-                s * m.meltByWater,
-                s * m.meltByIce,
-                s * m.meltByMass,
-                s * m.meltBySide + m.sidePerMeltBySide * m.melt,
-                s * m.meltByFactor);
-    }
-
-    private static void state(
-            PathEvaluation e, int account, double byBath, double byIce, double byMass, double bySide, double byFactor) {
-        e.flowByTemperature(account, BATH, byBath);
-        e.flowByTemperature(account, ICE, byIce);
-        for (int k = 0; k < e.amountCount(BATH); k++) {
-            e.flowByAmount(account, BATH, k, 0);
-        }
-        e.flowByAmount(account, ICE, IceStore.MASS, byMass);
-        e.flowByAmount(account, ICE, IceStore.SIDE, bySide);
-        e.flowByMultiplier(account, 0, byFactor);
+        m.tell(e, 0, BATH, ICE);
     }
 }

@@ -27,9 +27,6 @@ final class MeltPath implements Path {
     private static final int PACK = 0;
     private static final int ICE = 1;
     private static final int CLEAR = 2;
-    private static final int HEAT = 0;
-    private static final int MELT = 1;
-    private static final int SHRINK = 2;
     private static final int FLOW = 3;
     private static final int FLOW_HEAT = 4;
 
@@ -96,26 +93,13 @@ final class MeltPath implements Path {
         double densest = Math.min(Math.max(densestK, Math.min(packK, clearK)), Math.max(packK, clearK));
         double sourceK = flow >= 0 ? densest : clearK;
         double h = waterEnthalpy.at(sourceK);
-        e.flow(HEAT, m.heat);
-        e.flow(MELT, m.melt);
-        e.flow(SHRINK, m.sidePerMelt * m.melt);
+        m.tell(e, 0, PACK, ICE);
         e.flow(FLOW, flow);
         e.flow(FLOW_HEAT, flow * h);
         if (!e.wantsDerivatives()) {
             return;
         }
-        double s = m.sidePerMelt;
         double flowByMass = down * m.meltByMass + packWater.curvature(mass) * m.melt;
-        state(e, HEAT, m.heatByWater, 0, m.heatByMass, m.heatBySide, m.heatByFactor);
-        state(e, MELT, m.meltByWater, m.meltByIce, m.meltByMass, m.meltBySide, m.meltByFactor);
-        state(
-                e,
-                SHRINK,
-                s * m.meltByWater,
-                s * m.meltByIce,
-                s * m.meltByMass,
-                s * m.meltBySide + m.sidePerMeltBySide * m.melt,
-                s * m.meltByFactor);
         state(
                 e,
                 FLOW,
