@@ -7,7 +7,10 @@
  * film temperature and the pressure of the place. Tables disagree by up to 3 % about the conductivity; the formulas
  * here are the reference correlations.
  *
- * <p>Use: {@code DryAir.kinematicViscosity(293.15, DryAir.STANDARD_PRESSURE_PA)}.
+ * Its moisture decides whether a cold bottle sweats ({@link org.beveragethermal.materials.air.MoistAir#dewPointK dew
+ * point}) and how far a wet cloth cools it ({@link org.beveragethermal.materials.air.MoistAir#wetBulbK wet bulb}).
+ *
+ * <p>Use: {@code MoistAir.dewPointK(298.15, 0.6)}, or {@code DryAir.kinematicViscosity(293.15, DryAir.STANDARD_PRESSURE_PA)}.
  */
 @NullMarked
 package org.beveragethermal.materials.air;

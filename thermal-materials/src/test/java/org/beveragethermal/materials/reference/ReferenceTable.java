@@ -144,7 +144,8 @@ public final class ReferenceTable {
             case "thermalExpansion" -> "1/K";
             case "specificEnthalpy" -> "J/kg";
             case "freezingCelsius" -> "°C";
-            case "prandtlNumber", "strengthByVolume" -> "1";
+            case "saturationPressure" -> "Pa";
+            case "prandtlNumber", "strengthByVolume", "humidityRatio" -> "1";
             default -> throw new IllegalArgumentException("no unit for property " + property);
         };
     }
