@@ -94,4 +94,37 @@ class LiquidProperties {
         assertThat(liquid.thermalConductivity(above)).isCloseTo(liquid.thermalConductivity(below), within(1e-8));
         assertThat(liquid.dynamicViscosity(above)).isCloseTo(liquid.dynamicViscosity(below), within(1e-9));
     }
+
+    @Property(seed = "309")
+    void solutionsKeepHeatAndExpansionConsistent(
+            @ForAll @Scale(6) @DoubleRange(min = 253.3, max = 313) double temperatureK,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double part) {
+        for (Liquid liquid : new Liquid[] {
+            Brine.ofMassFraction(part * Brine.EUTECTIC_MASS_FRACTION), SucroseSolution.ofMassFraction(part * 0.65)
+        }) {
+            assertDerivative(liquid, temperatureK);
+            double h = 0.05;
+            double slope = Math.log(liquid.density(temperatureK - h) / liquid.density(temperatureK + h)) / (2 * h);
+            assertThat(liquid.thermalExpansion(temperatureK)).isCloseTo(slope, within(2e-8));
+        }
+    }
+
+    @Property(seed = "310")
+    void moreInSolutionIsDenserMoreViscousAndFreezesLater(
+            @ForAll @Scale(6) @DoubleRange(min = 273.15, max = 313) double temperatureK,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.95) double part) {
+        double more = part + 0.05;
+        double salt = Brine.EUTECTIC_MASS_FRACTION;
+        assertDenserAndMoreViscous(Brine.ofMassFraction(part * salt), Brine.ofMassFraction(more * salt), temperatureK);
+        assertDenserAndMoreViscous(
+                SucroseSolution.ofMassFraction(part * 0.65), SucroseSolution.ofMassFraction(more * 0.65), temperatureK);
+        assertThat(Brine.freezingTemperatureK(more * salt)).isLessThan(Brine.freezingTemperatureK(part * salt));
+        assertThat(SucroseSolution.freezingTemperatureK(more / 2, part / 2))
+                .isLessThan(SucroseSolution.freezingTemperatureK(part / 2, part / 2));
+    }
+
+    private static void assertDenserAndMoreViscous(Liquid less, Liquid more, double temperatureK) {
+        assertThat(more.density(temperatureK)).isGreaterThan(less.density(temperatureK));
+        assertThat(more.dynamicViscosity(temperatureK)).isGreaterThan(less.dynamicViscosity(temperatureK));
+    }
 }
