@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 
 /**
- * Liquids as functions of temperature: water, ethanol-water mixtures and beverages made of them; brine and sugar in water.
+ * Liquids as functions of temperature: water, ethanol-water mixtures and beverages made of them; brine, sugar in water
+ * and dissolved carbon dioxide.
  *
  * <p>Problem solved: a thermal model asks for density, heat capacity, conductivity, viscosity and enthalpy millions of
  * times; a {@link org.beveragethermal.materials.liquid.Liquid} answers in SI doubles without allocating, from

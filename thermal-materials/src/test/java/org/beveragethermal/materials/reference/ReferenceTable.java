@@ -145,7 +145,7 @@ public final class ReferenceTable {
             case "specificEnthalpy" -> "J/kg";
             case "freezingCelsius" -> "°C";
             case "saturationPressure" -> "Pa";
-            case "prandtlNumber", "strengthByVolume", "humidityRatio" -> "1";
+            case "prandtlNumber", "strengthByVolume", "humidityRatio", "absorptionCoefficient" -> "1";
             default -> throw new IllegalArgumentException("no unit for property " + property);
         };
     }
