@@ -24,6 +24,8 @@ public record BucketFill(double iceKg, double waterKg, boolean iceReachesFloor) 
     private static final double RESERVE = 1.15;
     /** Ice that leaves less than this part of the volume to water is too much of it. */
     private static final double LEAST_WATER_PART = 0.3;
+    /** Ice and water together come to this part of the height at most: a hair under the rim, whatever the rounding. */
+    private static final double RIM_PART = 0.9999;
 
     /**
      * Fills a bucket for bottles that stand in it.
@@ -36,11 +38,7 @@ public record BucketFill(double iceKg, double waterKg, boolean iceReachesFloor) 
      * @throws IllegalArgumentException if the bottles leave no room or there is no ice
      */
     public static BucketFill of(Bucket bucket, Vessel bottle, int bottles, double iceAvailableKg) {
-        double depth = FILL_PART * bucket.innerHeightM();
-        double displaced = bottles
-                * bottle.profile()
-                        .outerVolumeM3(0, Math.min(depth, bottle.profile().heightM()));
-        double volume = bucket.areaM2() * depth - displaced;
+        double volume = roomM3(bucket, bottle, bottles, FILL_PART);
         if (!(volume > 0)) {
             throw new IllegalArgumentException(bottles + " bottles in a bucket of " + bucket.innerDiameterM()
                     + " m diameter: no room is left for ice and water");
@@ -52,7 +50,19 @@ public record BucketFill(double iceKg, double waterKg, boolean iceReachesFloor) 
         double solid = IceWaterBath.PACK_SOLID_FRACTION.value();
         double reachingFloor = WATER_DENSITY * solid * volume;
         double most = (1 - LEAST_WATER_PART) * volume * Ice.density(ZERO_CELSIUS_K);
-        double ice = Math.min(iceAvailableKg, Math.min(RESERVE * reachingFloor, most));
+        // What stands out of the water, because it is lighter, has to stay under the rim.
+        double standingOut = roomM3(bucket, bottle, bottles, RIM_PART) - volume;
+        double underRim = standingOut / (1 / Ice.density(ZERO_CELSIUS_K) - 1 / WATER_DENSITY);
+        double ice = Math.min(Math.min(iceAvailableKg, RESERVE * reachingFloor), Math.min(most, underRim));
         return new BucketFill(ice, WATER_DENSITY * volume - ice, ice >= reachingFloor);
+    }
+
+    /** Volume that bottles leave below a part of the bucket's height. */
+    private static double roomM3(Bucket bucket, Vessel bottle, int bottles, double part) {
+        double depth = part * bucket.innerHeightM();
+        double displaced = bottles
+                * bottle.profile()
+                        .outerVolumeM3(0, Math.min(depth, bottle.profile().heightM()));
+        return bucket.areaM2() * depth - displaced;
     }
 }
