@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
@@ -219,11 +220,11 @@ final class CoupledRun {
         return merged(all);
     }
 
-    /** Equal actions at the same moment become one instruction. */
-    private static List<Instruction> merged(List<Instruction> all) {
+    /** Equal actions at the same moment become one instruction; bottles for different places are poured apart. */
+    private List<Instruction> merged(List<Instruction> all) {
         Map<List<Object>, Instruction> byKey = new LinkedHashMap<>();
         for (Instruction next : all) {
-            List<Object> key = List.of(next.at(), next.action(), next.where(), next.reason());
+            List<Object> key = List.of(next.at(), next.action(), next.where(), next.reason(), pouredFor(next));
             byKey.merge(key, next, (a, b) -> {
                 List<String> ids = new ArrayList<>(a.bottleIds());
                 ids.addAll(b.bottleIds());
@@ -233,6 +234,16 @@ final class CoupledRun {
         return byKey.values().stream()
                 .sorted(Comparator.comparing(Instruction::at).thenComparing(Instruction::action))
                 .toList();
+    }
+
+    /** Where bottles are drunk that are poured together, which need not be where they are kept. */
+    private Set<String> pouredFor(Instruction instruction) {
+        return routes.stream()
+                .map(Route::order)
+                .filter(order -> instruction.action() == Instruction.Action.SERVE
+                        && instruction.bottleIds().contains(order.id()))
+                .map(BottleOrder::servedIn)
+                .collect(Collectors.toSet());
     }
 
     private List<GearUse> gearUses() {
