@@ -27,6 +27,8 @@ final class CoupledRun {
     private static final double VERDICT_TOLERANCE_K = 0.05;
     /** Temperatures while drinking are looked at this often. */
     private static final Duration LOOK = Duration.ofSeconds(15);
+    /** Temperatures are looked at for freezing this often. */
+    private static final Duration FREEZING_LOOK = Duration.ofMinutes(5);
     /** A difference from the prediction for the bottle alone that is worth a sentence [K]. */
     private static final double NOTABLE_K = 0.3;
 
@@ -123,8 +125,7 @@ final class CoupledRun {
             return Optional.empty();
         }
         Prediction prediction = run.vessel(order.id());
-        Duration end = prediction.end();
-        for (Duration time = Duration.ZERO; time.compareTo(end) <= 0; time = time.plus(FREEZING_LOOK)) {
+        for (Duration time : looks(Duration.ZERO, prediction.end(), FREEZING_LOOK)) {
             if (at(prediction, time) < beverage.freezingOnsetK()) {
                 return Optional.of(order.name() + " becomes colder than its drink begins to freeze ("
                         + String.format(Locale.ROOT, "%.1f °C", beverage.freezingOnsetK() - ZERO_CELSIUS_K)
@@ -133,8 +134,6 @@ final class CoupledRun {
         }
         return Optional.empty();
     }
-
-    private static final Duration FREEZING_LOOK = Duration.ofMinutes(5);
 
     private BottlePlan bottlePlan(Route route) {
         BottleOrder order = route.order();
@@ -145,7 +144,7 @@ final class CoupledRun {
         double coldest = poured;
         double warmest = poured;
         Optional<Instant> leaves = Optional.empty();
-        for (Duration time = served; time.compareTo(finished) <= 0; time = time.plus(LOOK)) {
+        for (Duration time : looks(served, finished, LOOK)) {
             double here = at(prediction, time);
             coldest = Math.min(coldest, here);
             warmest = Math.max(warmest, here);
@@ -176,6 +175,16 @@ final class CoupledRun {
                 at(prediction, finished),
                 reached ? leaves : Optional.empty(),
                 reasons);
+    }
+
+    /** Moments at equal distances, and the last one however near. */
+    private static List<Duration> looks(Duration from, Duration to, Duration every) {
+        List<Duration> looks = new ArrayList<>();
+        for (Duration time = from; time.compareTo(to) < 0; time = time.plus(every)) {
+            looks.add(time);
+        }
+        looks.add(to);
+        return looks;
     }
 
     private static double at(Prediction prediction, Duration time) {

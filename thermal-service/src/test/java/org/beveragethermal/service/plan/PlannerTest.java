@@ -314,4 +314,26 @@ class PlannerTest {
                 .hasSize(2)
                 .allMatch(i -> i.bottleIds().size() == 1);
     }
+
+    /** The last glass counts, also where it comes between two looks at the temperature. */
+    @Test
+    void theLastGlassIsLookedAt() {
+        BottleOrder like = order("red", "red-full", 18, "room", 60);
+        BottlePlan red = Planner.plan(room().bottle(new BottleOrder(
+                                "red",
+                                "red",
+                                like.bottle(),
+                                "room",
+                                1,
+                                like.target(),
+                                like.servedAt(),
+                                "room",
+                                Duration.ofSeconds(29)))
+                        .build())
+                .bottles()
+                .get(0);
+        assertThat(red.finishedAtK()).isGreaterThan(red.pouredAtK());
+        assertThat(red.warmestK()).isEqualTo(red.finishedAtK());
+        assertThat(red.coldestK()).isEqualTo(red.pouredAtK());
+    }
 }
