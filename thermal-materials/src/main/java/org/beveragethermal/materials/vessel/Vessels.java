@@ -4,8 +4,12 @@ package org.beveragethermal.materials.vessel;
 import static org.beveragethermal.materials.units.Measures.millilitres;
 
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Volume;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.materials.units.OutOfRangeException;
+import org.beveragethermal.materials.units.SiValues;
 
 /**
  * The table of generic glass bottles.
@@ -105,6 +109,14 @@ public final class Vessels {
             station(335, 15.0, 4.8),
             station(352, 15.3, 5.4));
 
+    private static final List<Vessel> DRAWN_BOTTLES =
+            List.of(HIGH_SHOULDERED_750, SLOPING_SHOULDERED_750, TALL_SLIM_750, SPARKLING_750, MAGNUM);
+
+    private static final double SMALLEST_M3 = 100e-6;
+    private static final double LARGEST_M3 = 15e-3;
+    /** Two volumes closer than this are one, whatever units they were given in. */
+    private static final double SAME_VOLUME = 1e-9;
+
     private Vessels() {}
 
     private static Station station(double heightMm, double outerRadiusMm, double wallMm) {
@@ -172,5 +184,44 @@ public final class Vessels {
      */
     public static Vessel magnum() {
         return MAGNUM;
+    }
+
+    /**
+     * A bottle by shape and volume, since the trade's names of large formats mean different volumes for different shapes. The
+     * five bottles of this table are returned as drawn; any other volume is scaled from the bottle of 750 mL by a rule of ours,
+     * which the {@linkplain Vessel#dimensionsSource() source} of its dimensions says.
+     *
+     * <p>Nominal volumes allowed for prepacked wine in the European Union (Directive 2007/45/EC) are 100, 187, 250, 375, 500,
+     * 750, 1000 and 1500 mL, for sparkling wine 125, 200, 375, 750 and 1500 mL, for spirits 100, 200, 350, 500, 700, 1000, 1500,
+     * 1750 and 2000 mL; beyond them 3 to 15 L are common practice.
+     *
+     * @param shape shape of the bottle
+     * @param nominalVolume nominal volume at 20 °C, 100 mL to 15 L
+     * @return the vessel
+     * @throws OutOfRangeException if the volume is outside 100 mL to 15 L
+     * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
+     */
+    public static Vessel of(VesselShape shape, Quantity<Volume> nominalVolume) {
+        double m3 = SiValues.volumeM3(nominalVolume, "nominal volume", SMALLEST_M3, LARGEST_M3);
+        for (Vessel drawn : DRAWN_BOTTLES) {
+            if (drawn.shape() == shape && Math.abs(m3 / drawn.nominalVolumeM3() - 1) < SAME_VOLUME) {
+                return drawn;
+            }
+        }
+        return switch (shape) {
+            case HIGH_SHOULDERED -> BottleScaling.scaled(HIGH_SHOULDERED_750, "high-shouldered bottle", m3);
+            case SLOPING_SHOULDERED -> BottleScaling.scaled(SLOPING_SHOULDERED_750, "sloping-shouldered bottle", m3);
+            case TALL_SLIM -> BottleScaling.scaled(TALL_SLIM_750, "tall slim bottle", m3);
+            case SPARKLING -> BottleScaling.scaled(SPARKLING_750, "sparkling wine bottle", m3);
+        };
+    }
+
+    /**
+     * The bottles of this table that were drawn, not scaled.
+     *
+     * @return the vessels, unmodifiable
+     */
+    public static List<Vessel> drawn() {
+        return DRAWN_BOTTLES;
     }
 }
