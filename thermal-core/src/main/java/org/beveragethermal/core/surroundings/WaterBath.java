@@ -71,6 +71,15 @@ public final class WaterBath implements Surroundings {
         return new WaterBath(bucket, volumeM3, temperatureK, room, newAgitation);
     }
 
+    /**
+     * Mass of water.
+     *
+     * @return mass [kg]
+     */
+    public double waterKg() {
+        return Water.liquid().density(temperatureK) * volumeM3;
+    }
+
     @Override
     public Medium open(String id, double originS) {
         return new Live(id, this, originS);
@@ -89,8 +98,7 @@ public final class WaterBath implements Surroundings {
             this.id = id;
             this.bath = bath;
             Water liquid = Water.liquid();
-            double mass = liquid.density(bath.temperatureK) * bath.volumeM3;
-            water = Node.of(id + " water", LiquidStore.ofMass(liquid, mass), bath.temperatureK);
+            water = Node.of(id + " water", LiquidStore.ofMass(liquid, bath.waterKg()), bath.temperatureK);
             air = new AirMedium(id + " room", bath.room, originS);
             fluid = FluidFit.of(LiquidFit.of(liquid));
         }

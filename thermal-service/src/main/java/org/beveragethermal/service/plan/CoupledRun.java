@@ -17,6 +17,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 
 /** Runs the whole plan as one scene with shared gear and reads the verdicts from it. */
@@ -272,13 +273,19 @@ final class CoupledRun {
                 .mapToDouble(GearBook.Entry::toS)
                 .max()
                 .orElse(0);
-        IceWaterBath ice = gear.surroundings() instanceof IceWaterBath bath ? bath : null;
         return new GearUse(
                 gear.id(),
                 request.startsAt().plus(filled),
-                ice == null ? 0 : ice.iceKg(),
-                ice == null ? 0 : ice.waterKg(),
+                gear.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0,
+                waterKg(gear),
                 run.iceKg(gear.id(), Forecast.duration(lastS)),
                 run.iceGone(gear.id()).map(gone -> request.startsAt().plus(gone)));
+    }
+
+    private static double waterKg(Gear gear) {
+        if (gear.surroundings() instanceof IceWaterBath bath) {
+            return bath.waterKg();
+        }
+        return gear.surroundings() instanceof WaterBath bath ? bath.waterKg() : 0;
     }
 }
