@@ -12,8 +12,8 @@ import org.beveragethermal.examples.scenario.ScenarioException;
 import org.beveragethermal.examples.scenario.ScenarioReader;
 import org.beveragethermal.examples.sheet.PlanRequests;
 import org.beveragethermal.examples.sheet.ServiceSheet;
+import org.beveragethermal.service.plan.PlanRequest;
 import org.beveragethermal.service.plan.Planner;
-import org.beveragethermal.service.plan.ServicePlan;
 
 /** The command line. One argument: the scenario file. */
 public final class Main {
@@ -55,10 +55,7 @@ public final class Main {
         }
         try {
             Scenario scenario = ScenarioReader.read(Path.of(args[0]));
-            ServicePlan plan = Planner.plan(PlanRequests.from(scenario));
-            out.print(ServiceSheet.text(scenario, plan));
-            out.flush();
-            return DONE;
+            return plan(scenario, out, err);
         } catch (ScenarioException e) {
             err.println(e.getMessage());
             return REFUSED;
@@ -66,6 +63,19 @@ public final class Main {
             err.println("the argument is not a path: " + e.getReason());
             return REFUSED;
         }
+    }
+
+    private static int plan(Scenario scenario, PrintStream out, PrintStream err) {
+        PlanRequest request;
+        try {
+            request = PlanRequests.from(scenario);
+        } catch (IllegalArgumentException e) {
+            err.println("cannot be planned: " + e.getMessage());
+            return REFUSED;
+        }
+        out.print(ServiceSheet.text(scenario, Planner.plan(request)));
+        out.flush();
+        return DONE;
     }
 
     private static PrintStream utf8(FileDescriptor descriptor) {

@@ -18,7 +18,7 @@ record Limit(String quantity, double low, double high, FieldUnit unit) {
     static final Limit REFRIGERATOR_AIR = new Limit("refrigerator air temperature", -30, 20, FieldUnit.CELSIUS);
     static final Limit DRINK = new Limit("drink temperature", -10, 45, FieldUnit.CELSIUS);
     static final Limit SERVING = new Limit("serving temperature", 0, 40, FieldUnit.CELSIUS);
-    static final Limit ICE = new Limit("ice temperature", -40, 0, FieldUnit.CELSIUS);
+    static final Limit ICE = new Limit("ice temperature", -30, 0, FieldUnit.CELSIUS);
     static final Limit FILLING_WATER = new Limit("filling water temperature", 0, 60, FieldUnit.CELSIUS);
     static final Limit ICE_MASS = new Limit("ice mass", 0.1, 500, FieldUnit.KILOGRAM);
     static final Limit BLOCK_SIDE = new Limit("ice block side", 5, 200, FieldUnit.MILLIMETRE);

@@ -23,6 +23,7 @@ import org.beveragethermal.examples.scenario.Drink;
 import org.beveragethermal.examples.scenario.IceStock;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.Serving;
+import org.beveragethermal.examples.scenario.VesselKind;
 import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.service.plan.BottleOrder;
 import org.beveragethermal.service.plan.BucketFill;
@@ -51,10 +52,13 @@ public final class PlanRequests {
      * The request for a scenario.
      *
      * <p>The ice stock is divided equally among the buckets for ice. Bottles of one drink are numbered in the order in which
-     * they are served.
+     * they are served. Bottles that no serving needs stay where they are and keep their places in a refrigerator; one that
+     * they fill is no means for others.
      *
      * @param scenario the scenario
      * @return what is at hand and what is wanted
+     * @throws IllegalArgumentException if something is served at the very start, or if a bucket cannot be filled: its bottles leave no room for ice or water, or the filling
+     *     water is too cold for a bath of water, in one line
      */
     public static PlanRequest from(Scenario scenario) {
         PlanRequest.Builder request = PlanRequest.startingAt(scenario.startsAt());
@@ -62,15 +66,18 @@ public final class PlanRequests {
             request.place(new Place(place.id(), place.name(), air(place)));
         }
         for (org.beveragethermal.examples.scenario.Refrigerator item : scenario.refrigerators()) {
-            request.gear(new Gear(
-                    item.id(),
-                    item.name(),
-                    GearKind.REFRIGERATOR,
-                    Refrigerator.at(kelvins(item.airTemperatureK())),
-                    item.capacityBottles()));
+            int places = item.capacityBottles() - placesOfUnservedBottles(scenario, item.id());
+            if (places > 0) {
+                request.gear(new Gear(
+                        item.id(),
+                        item.name(),
+                        GearKind.REFRIGERATOR,
+                        Refrigerator.at(kelvins(item.airTemperatureK())),
+                        places));
+            }
         }
         for (Bucket bucket : scenario.buckets()) {
-            request.gear(gear(scenario, bucket));
+            request.gear(filled(scenario, bucket));
         }
         Map<String, Integer> served = new LinkedHashMap<>();
         for (Serving serving : scenario.servings()) {
@@ -80,6 +87,22 @@ public final class PlanRequests {
             }
         }
         return request.build();
+    }
+
+    private static int placesOfUnservedBottles(Scenario scenario, String refrigeratorId) {
+        return scenario.drinks().stream()
+                .filter(drink -> drink.placeId().equals(refrigeratorId))
+                .mapToInt(drink -> drink.vessel().bottlePlaces() * unserved(scenario, drink))
+                .sum();
+    }
+
+    /** How many bottles of a drink no serving needs. */
+    static int unserved(Scenario scenario, Drink drink) {
+        return drink.count()
+                - scenario.servings().stream()
+                        .filter(serving -> serving.drinkId().equals(drink.id()))
+                        .mapToInt(Serving::bottles)
+                        .sum();
     }
 
     private static StillAir air(org.beveragethermal.examples.scenario.Place place) {
@@ -92,11 +115,19 @@ public final class PlanRequests {
         return StillAir.varying(air).withWalls(walls);
     }
 
+    private static Gear filled(Scenario scenario, Bucket bucket) {
+        try {
+            return gear(scenario, bucket);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("bucket " + bucket.id() + ": " + e.getMessage(), e);
+        }
+    }
+
     private static Gear gear(Scenario scenario, Bucket bucket) {
         StillAir room = air(scenario.place(bucket.placeId()));
         org.beveragethermal.core.surroundings.Bucket vessel = bucket(bucket);
-        double fillingK = scenario.fillingWaterTemperatureK()
-                .orElseThrow(() -> new IllegalArgumentException("bucket " + bucket.id() + ": no filling water"));
+        double fillingK =
+                scenario.fillingWaterTemperatureK().orElseThrow(() -> new IllegalArgumentException("no filling water"));
         boolean ice = bucket.kind() == BucketKind.ICE_AND_WATER;
         Surroundings bath = ice
                 ? iceBath(scenario, bucket, vessel, room, fillingK)
@@ -119,13 +150,16 @@ public final class PlanRequests {
             org.beveragethermal.core.surroundings.Bucket vessel,
             StillAir room,
             double fillingK) {
-        IceStock stock = scenario.iceStock()
-                .orElseThrow(() -> new IllegalArgumentException("bucket " + bucket.id() + ": no ice stock"));
+        IceStock stock = scenario.iceStock().orElseThrow(() -> new IllegalArgumentException("no ice stock"));
         long sharing = scenario.buckets().stream()
                 .filter(other -> other.kind() == BucketKind.ICE_AND_WATER)
                 .count();
+        VesselKind usual = usualBottle(scenario);
         BucketFill fill = BucketFill.of(
-                vessel, usualBottle(scenario), bucket.capacityBottles(), stock.massKg() / (double) sharing);
+                vessel,
+                usual.vessel(),
+                bucket.capacityBottles() / usual.bottlePlaces(),
+                stock.massKg() / (double) sharing);
         return IceWaterBath.in(vessel, room)
                 .ice(kilograms(fill.iceKg()), metres(stock.blockSideM()), kelvins(stock.temperatureK()))
                 .water(kilograms(fill.waterKg()), kelvins(fillingK))
@@ -134,19 +168,21 @@ public final class PlanRequests {
 
     private static double waterVolumeM3(
             Scenario scenario, Bucket bucket, org.beveragethermal.core.surroundings.Bucket vessel) {
-        Vessel bottle = usualBottle(scenario);
+        VesselKind usual = usualBottle(scenario);
+        Vessel bottle = usual.vessel();
         double depth = FILL_PART * vessel.innerHeightM();
-        double displaced = bucket.capacityBottles()
+        int bottles = bucket.capacityBottles() / usual.bottlePlaces();
+        double displaced = bottles
                 * bottle.profile()
                         .outerVolumeM3(0, Math.min(depth, bottle.profile().heightM()));
         return Math.max(0.1 * vessel.volumeM3(), vessel.areaM2() * depth - displaced);
     }
 
     /** The bottle most drinks come in, by number of bottles. */
-    private static Vessel usualBottle(Scenario scenario) {
-        Map<Vessel, Integer> counts = new LinkedHashMap<>();
+    private static VesselKind usualBottle(Scenario scenario) {
+        Map<VesselKind, Integer> counts = new LinkedHashMap<>();
         for (Drink drink : scenario.drinks()) {
-            counts.merge(drink.vessel().vessel(), drink.count(), Integer::sum);
+            counts.merge(drink.vessel(), drink.count(), Integer::sum);
         }
         return counts.entrySet().stream()
                 .max(Map.Entry.comparingByValue())

@@ -123,7 +123,7 @@ public final class ServiceSheet {
                         name(gearId),
                         use.iceKg(),
                         use.waterKg())
-                : "fill " + name(gearId) + " with water";
+                : String.format(Locale.ROOT, "fill %s with %.1f L of water", name(gearId), use.waterKg());
     }
 
     private String latest(Instruction instruction) {
@@ -141,7 +141,7 @@ public final class ServiceSheet {
         String kept = first.keptIn().equals(first.order().servedIn())
                 ? ""
                 : "; between pours keep in " + name(first.keptIn());
-        return ", " + place + kept;
+        return " for " + place + kept;
     }
 
     private List<BottlePlan> plans(List<String> ids) {
@@ -271,19 +271,17 @@ public final class ServiceSheet {
                         + " goes in.");
         limits.add("Temperatures are means of the whole bottle; what is poured warms further in the glass.");
         limits.add("No sun, draught or moisture on the glass. Sugar and carbon dioxide are not in the model yet.");
-        unused().forEach((name, count) -> limits.add(count + " × " + name + " is not needed by any serving."));
+        unused().forEach((name, count) ->
+                limits.add(count + " × " + name + " is not needed by any serving and stays where it is."));
         return List.copyOf(limits);
     }
 
     private Map<String, Integer> unused() {
         Map<String, Integer> unused = new LinkedHashMap<>();
         for (Drink drink : scenario.drinks()) {
-            int served = scenario.servings().stream()
-                    .filter(s -> s.drinkId().equals(drink.id()))
-                    .mapToInt(s -> s.bottles())
-                    .sum();
-            if (served < drink.count()) {
-                unused.put(drink.name(), drink.count() - served);
+            int bottles = PlanRequests.unserved(scenario, drink);
+            if (bottles > 0) {
+                unused.merge(drink.name(), bottles, Integer::sum);
             }
         }
         return unused;
@@ -319,12 +317,12 @@ public final class ServiceSheet {
         text.append(content).append('\n');
     }
 
-    /** Writes words after a prefix, wrapped, further lines indented like the first. */
+    /** Writes words after a prefix, wrapped, further lines indented like the first; a number keeps its unit beside it. */
     private void paragraph(String prefix, String words) {
         String indent = " ".repeat(prefix.length());
         StringBuilder current = new StringBuilder(prefix);
         boolean empty = true;
-        for (String word : words.split(" ", -1)) {
+        for (String word : words.split(" (?!°C)", -1)) {
             if (!empty && current.length() + 1 + word.length() > WIDTH) {
                 line(current.toString());
                 current = new StringBuilder(indent);

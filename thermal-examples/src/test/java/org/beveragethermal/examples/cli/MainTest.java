@@ -150,7 +150,7 @@ class MainTest {
                 "\"wallConductanceWattsPerKelvin\": 1,|\"wallConductanceWattsPerKelvin\": -1,|-1 W/K|expected 0 W/K to 20 W/K",
                 "\"massKilograms\": 5|\"massKilograms\": 0|massKilograms: 0 kg|expected 0.1 kg to 500 kg",
                 "\"blockSideMillimetres\": 30|\"blockSideMillimetres\": 3000|blockSideMillimetres: 3000 mm|expected 5 mm to 200 mm",
-                "\"temperatureCelsius\": -10|\"temperatureCelsius\": 1|$.iceStock.temperatureCelsius: 1 °C|expected -40 °C to 0 °C",
+                "\"temperatureCelsius\": -10|\"temperatureCelsius\": 1|$.iceStock.temperatureCelsius: 1 °C|expected -30 °C to 0 °C",
                 "\"fillingWaterTemperatureCelsius\": 15|\"fillingWaterTemperatureCelsius\": 99|99 °C|expected 0 °C to 60 °C",
                 "\"strengthPercentByVolume\": 14.5|\"strengthPercentByVolume\": 145|145 % vol|expected 0 % vol to 22 % vol",
                 "\"temperatureCelsius\": 20|\"temperatureCelsius\": 77|$.drinks[0].temperatureCelsius: 77 °C|expected -10 °C to 45 °C",
