@@ -2,9 +2,11 @@
 package org.beveragethermal.service.plan;
 
 import java.time.Duration;
+import java.util.Optional;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -70,19 +72,38 @@ final class Forecast {
 
     /** Temperature when poured if the bottle goes into a means at a time. */
     double pouredK(String means, double startS) {
-        double from = isFilled(means) ? Math.max(0, startS - FILLED_BEFORE_S) : startS;
-        if (servedS - from < 1) {
+        double filled = isFilled(means) ? Math.max(0, startS - FILLED_BEFORE_S) : startS;
+        if (servedS - filled < 1) {
             return stayingK();
         }
-        Scene.Builder scene =
-                Scene.builder().startingAfter(duration(from)).gear(FIRST, start).gear(SECOND, surroundings(means));
-        FilledVessel then = bottle.atTemperature(SiValues.celsiusOf(staying.meanTemperatureK(from)));
+        Optional<FilledVessel> then = anew(staying.meanTemperatureK(filled));
+        // A short prediction from then on where the bottle can be started anew, else the long one from the start.
+        double from = then.isPresent() ? filled : 0;
+        Scene.Builder scene = Scene.builder()
+                .startingAfter(duration(from))
+                .gear(FIRST, start)
+                .gear(SECOND, surroundings(means), duration(filled - from));
         if (startS - from < 1) {
-            scene.vessel(BOTTLE, then, SECOND);
+            scene.vessel(BOTTLE, then.orElse(bottle), SECOND);
         } else {
-            scene.vessel(BOTTLE, then, FIRST).move(BOTTLE, duration(startS - from), SECOND);
+            scene.vessel(BOTTLE, then.orElse(bottle), FIRST).move(BOTTLE, duration(startS - from), SECOND);
         }
         return scene.build().predict(duration(servedS - from)).vessel(BOTTLE).meanTemperatureK(millis(servedS - from));
+    }
+
+    /** Whether a prediction can begin with the bottle at a temperature. */
+    boolean canBeginAt(double temperatureK) {
+        return anew(temperatureK).isPresent();
+    }
+
+    /** The bottle at a temperature; empty if it would be frozen hard or so warm that its drink would not fit. */
+    private Optional<FilledVessel> anew(double temperatureK) {
+        try {
+            return Optional.of(bottle.atTemperature(SiValues.celsiusOf(temperatureK)));
+        } catch (OutOfRangeException e) {
+            // Only the vessel knows what fits into it.
+            return Optional.empty();
+        }
     }
 
     /**
@@ -93,8 +114,10 @@ final class Forecast {
      * @param coldestK coldest mean temperature
      * @param warmestK warmest mean temperature
      * @param outsidePart part of the time during which it is outside its range
+     * @param outsideByK how far it is outside its range, mean over the time; 0 while inside
      */
-    record Keeping(String keptIn, double pouredK, double coldestK, double warmestK, double outsidePart) {}
+    record Keeping(
+            String keptIn, double pouredK, double coldestK, double warmestK, double outsidePart, double outsideByK) {}
 
     Keeping keeping(String keptIn, double pouredK, BottleOrder order) {
         double lastS = seconds(order.finishedAfter());
@@ -110,13 +133,17 @@ final class Forecast {
         double coldest = pouredK;
         double warmest = pouredK;
         int outside = 0;
+        double outsideByK = 0;
         for (int i = 0; i <= SAMPLES; i++) {
             double here = prediction.meanTemperatureK(millis(lastS) * i / SAMPLES);
             coldest = Math.min(coldest, here);
             warmest = Math.max(warmest, here);
             outside += order.target().contains(here) ? 0 : 1;
+            outsideByK += Math.max(
+                    0, Math.max(here - order.target().highK(), order.target().lowK() - here));
         }
-        return new Keeping(keptIn, pouredK, coldest, warmest, (double) outside / (SAMPLES + 1));
+        return new Keeping(
+                keptIn, pouredK, coldest, warmest, (double) outside / (SAMPLES + 1), outsideByK / (SAMPLES + 1));
     }
 
     private static double millis(double seconds) {

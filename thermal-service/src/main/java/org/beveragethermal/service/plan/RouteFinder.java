@@ -37,8 +37,10 @@ final class RouteFinder {
 
     Route find(BottleOrder order) {
         Forecast forecast = new Forecast(request, order);
-        Keeping staying = forecast.keeping(order.servedIn(), forecast.stayingK(), order);
-        if (staying.outsidePart() == 0) {
+        if (order.target().contains(forecast.stayingK())
+                && forecast.keeping(order.servedIn(), forecast.stayingK(), order)
+                                .outsidePart()
+                        == 0) {
             return new Route(
                     order,
                     order.startsIn(),
@@ -175,7 +177,7 @@ final class RouteFinder {
                     order.startsIn(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    keeping.keptIn(),
+                    keeperOfMissed(order, forecast, forecast.stayingK(), keeping),
                     forecast.stayingK(),
                     reasons);
         }
@@ -185,9 +187,21 @@ final class RouteFinder {
                 closest.means(),
                 closest.startS(),
                 OptionalDouble.empty(),
-                closest.keptIn(),
+                keeperOfMissed(order, forecast, closest.pouredK(), keeping),
                 closest.pouredK(),
                 reasons);
+    }
+
+    /** Where a bottle that is not poured at the temperature wished for is kept: where it stays nearest to its range. */
+    private String keeperOfMissed(BottleOrder order, Forecast forecast, double pouredK, Keeping wished) {
+        if (!forecast.canBeginAt(pouredK)) {
+            return wished.keptIn();
+        }
+        return keepers(order).stream()
+                .map(keeper -> forecast.keeping(keeper, pouredK, order))
+                .min(Comparator.comparingDouble(Keeping::outsideByK))
+                .orElse(wished)
+                .keptIn();
     }
 
     private Route reached(
@@ -214,8 +228,24 @@ final class RouteFinder {
         boolean cooling = forecast.stayingK() > keeping.pouredK();
         double room = cooling ? target.highK() - keeping.warmestK() : target.lowK() - keeping.coldestK();
         double shift = cooling ? Math.max(0, room) : Math.min(0, room);
-        double limit = keeping.pouredK() + shift;
+        double limit = keeping.pouredK() + reach(order, forecast, keeping, cooling, shift);
         return cooling ? Math.min(limit, forecast.stayingK()) : Math.max(limit, forecast.stayingK());
+    }
+
+    /**
+     * How far the pouring temperature may be shifted so that the warmest glass, or when warming the coldest, is shifted to the
+     * end of the range: by more than the glass, for what is poured nearer to its surroundings changes less. One secant step.
+     */
+    private static double reach(
+            BottleOrder order, Forecast forecast, Keeping keeping, boolean cooling, double glassShiftK) {
+        if (glassShiftK == 0) {
+            return 0;
+        }
+        Keeping shifted = forecast.keeping(keeping.keptIn(), keeping.pouredK() + glassShiftK, order);
+        double moved = cooling ? shifted.warmestK() - keeping.warmestK() : shifted.coldestK() - keeping.coldestK();
+        double factor = moved / glassShiftK > 0 ? glassShiftK / moved : 1;
+        double widest = (cooling ? order.target().highK() : order.target().lowK()) - keeping.pouredK();
+        return cooling ? Math.min(widest, glassShiftK * factor) : Math.max(widest, glassShiftK * factor);
     }
 
     /** The moment to begin so that the bottle has a temperature when poured; 0 or the moment of pouring if it is not inside. */
