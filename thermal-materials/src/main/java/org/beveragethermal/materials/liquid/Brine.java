@@ -10,13 +10,14 @@ import org.beveragethermal.materials.provenance.ValidityRange;
 /**
  * A solution of common salt (NaCl) in water, 0 to 23.3 % salt by mass, -22 °C to 40 °C: what salted ice turns into.
  *
- * <p>Properties and the freezing curve follow Melinder's polynomials (IIR 2010, 0 to 23 % by mass); the curve ends at the
- * eutectic, below which everything is solid. More concentrated brine, up to saturation at about 26 % by mass, is not covered.
+ * <p>Properties and the freezing curve follow Melinder's polynomials (IIR 2010, 0 to 23 % by mass); the curve ends at
+ * the eutectic, below which everything is solid. More concentrated brine, up to saturation at about 26 % by mass
+ * ({@link Salt#solubility(double)}), is not covered.
  *
- * <p><b>Dissolving salt takes heat</b>: nearly as much per kilogram as cooling it by 50 K. The heat of solution at 25 °C is the
- * one at infinite dilution (V. B. Parker, NSRDS-NBS 2 (1965), as in the CRC Handbook) plus the relative apparent enthalpy by L. F.
- * Silvester and K. S. Pitzer; the heat capacities carry it to other temperatures. {@link #enthalpyOverWaterAndSalt(double)}
- * has it in, so that a balance of ice, water, salt and brine closes.
+ * <p><b>Dissolving salt takes heat</b>: nearly as much per kilogram as cooling it by 50 K. The heat of solution at 25
+ * °C is the one at infinite dilution (V. B. Parker, NSRDS-NBS 2 (1965), as in the CRC Handbook) plus the relative
+ * apparent enthalpy by L. F. Silvester and K. S. Pitzer; the heat capacities carry it to other temperatures. {@link
+ * #enthalpyOverWaterAndSalt(double)} has it in, so that a balance of ice, water, salt and brine closes.
  *
  * <p>Salted ice is colder than any ice: it freezes skin and bursts bottles. Immutable; equal by mass fraction.
  */
@@ -24,7 +25,10 @@ public final class Brine implements Liquid {
     private static final double CELSIUS_ZERO_K = 273.15;
     private static final double STANDARD_K = 298.15;
 
-    /** The least temperature at which brine is liquid, K: -21.1 °C (Lange's Handbook of Chemistry, 15th ed., table 5.13). */
+    /**
+     * The least temperature at which brine is liquid, K: -21.1 °C (Lange's Handbook of Chemistry, 15th ed., table
+     * 5.13).
+     */
     public static final double EUTECTIC_K = 252.05;
 
     /** Mass fraction of salt in the brine that freezes last (Lange's Handbook of Chemistry, 15th ed., table 5.13). */
@@ -47,9 +51,8 @@ public final class Brine implements Liquid {
             new ValidityRange("freezing temperature of brine", EUTECTIC_K, CELSIUS_ZERO_K, "K");
 
     // Melinder's polynomials, sum c[j][i] x^i y^j, x = 100 w - X_REFERENCE, y = t/°C - Y_REFERENCE. Range: 0 to 23 % by
-    // mass,
-    // freezing point to 40 °C. Deviation: freezing 0.18 K and density 0.27 kg/m³ from handbook tables; conductivity and
-    // viscosity were not found tabulated independently.
+    // mass, freezing point to 40 °C. Deviation: freezing 0.18 K and density 0.27 kg/m³ from handbook tables;
+    // conductivity and viscosity were not found tabulated independently.
     private static final double X_REFERENCE = 13.3897;
     private static final double Y_REFERENCE = 12.6179;
     private static final double[] FREEZING_CELSIUS = {-9.383, -0.9039, -0.02204, -0.0004827, 2.247e-06};
@@ -78,8 +81,6 @@ public final class Brine implements Liquid {
     private static final double MOLAR_MASS = 0.05844;
     /** Heat taken by dissolving one mole in much water at 25 °C, J/mol (Parker 1965). */
     private static final double INFINITE_DILUTION = 3880;
-    /** Heat capacity of solid salt, 50.5 J/(mol K) near 25 °C (CRC Handbook, from memory), here per kilogram. */
-    private static final double SALT_HEAT_CAPACITY = 50.5 / MOLAR_MASS;
 
     // Relative apparent enthalpy at 25 °C, J/mol: (A_H/b) ln(1 + b √m) - 2 R T² (m B + m² C), with
     // B = BETA_0 + BETA_1 g(2 √m), g(x) = 2 (1 - (1 + x) e^-x)/x², the slopes with temperature of the virial
@@ -199,8 +200,8 @@ public final class Brine implements Liquid {
     /**
      * Enthalpy per kilogram of brine, counted from its liquid water and its solid salt apart, both at 0 °C.
      *
-     * <p>With it the balance of salted ice reads: mass of brine times this, plus mass of ice times the (negative) enthalpy of
-     * ice over liquid water at 0 °C, stays what it was when water, salt and ice were put together.
+     * <p>With it the balance of salted ice reads: mass of brine times this, plus mass of ice times the (negative)
+     * enthalpy of ice over liquid water at 0 °C, stays what it was when water, salt and ice were put together.
      *
      * @param temperatureK temperature in K, inside {@link #temperatureRange()}
      * @return specific enthalpy in J/kg; positive at 0 °C, because dissolving takes heat
@@ -209,7 +210,7 @@ public final class Brine implements Liquid {
      */
     public double enthalpyOverWaterAndSalt(double temperatureK) {
         double apart = (1 - massFraction) * Water.liquid().specificEnthalpy(STANDARD_K)
-                + massFraction * SALT_HEAT_CAPACITY * (STANDARD_K - CELSIUS_ZERO_K);
+                + massFraction * Salt.specificEnthalpy(STANDARD_K);
         double dissolved = apart + massFraction * heatOfSolution();
         return dissolved + specificEnthalpy(temperatureK) - specificEnthalpy(STANDARD_K);
     }

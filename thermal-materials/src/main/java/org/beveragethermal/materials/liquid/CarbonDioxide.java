@@ -13,18 +13,18 @@ import org.beveragethermal.materials.units.SiValues;
 /**
  * Carbon dioxide dissolved in a drink, and the pressure it makes in a closed vessel, -5 °C to 40 °C.
  *
- * <p>How much dissolves per pressure: in water by R. F. Weiss (Marine Chemistry 2 (1974) 203-215), in beer by a fit to brewing
- * tables, in wine by Commission Regulation (EEC) No 2676/90 at 20 °C. How the solubility in wine falls with temperature is
- * unsettled between sources; it follows van 't Hoff with an <b>enthalpy of solution that is itself uncertain</b>
- * ({@link #ENTHALPY_OF_SOLUTION}), to be varied with
- * {@link #inWine(Quantity, Quantity, double)}. The gas is ideal, which at 10 bar is 5 % wrong; liquid and headspace are taken to be
- * in balance, which an undisturbed bottle reaches in hours to days.
+ * <p>How much dissolves per pressure: in water by R. F. Weiss (Marine Chemistry 2 (1974) 203-215), in beer by a fit to
+ * brewing tables, in wine by Commission Regulation (EEC) No 2676/90 at 20 °C. How the solubility in wine falls with
+ * temperature is unsettled between sources; it follows van 't Hoff with an <b>enthalpy of solution that is itself
+ * uncertain</b> ({@link #ENTHALPY_OF_SOLUTION}), to be varied with {@link #inWine(Quantity, Quantity, double)}. The gas
+ * is ideal, which at 10 bar is 5 % wrong; liquid and headspace are taken to be in balance, which an undisturbed bottle
+ * reaches in hours to days.
  *
- * <p>A warm sparkling bottle stands under several bar and can burst, so can a frozen one: handle it cold, point it away from
- * people, and do not use vessels that were not made for pressure.
+ * <p>A warm sparkling bottle stands under several bar and can burst, so can a frozen one: handle it cold, point it away
+ * from people, and do not use vessels that were not made for pressure.
  *
- * <p>Immutable. Pressures are absolute partial pressures of carbon dioxide in Pa; a gauge on a bottle whose headspace holds nothing
- * else shows this less the pressure of the atmosphere.
+ * <p>Immutable. Pressures are absolute partial pressures of carbon dioxide in Pa; a gauge on a bottle whose headspace
+ * holds nothing else shows this less the pressure of the atmosphere.
  */
 public final class CarbonDioxide {
     /** Molar mass in kg/mol (IUPAC atomic weights). */
@@ -43,8 +43,8 @@ public final class CarbonDioxide {
             "brewing table fit", "fit of the customary table of carbonation against pressure and temperature of beer");
 
     /**
-     * Heat released when a mole dissolves in wine, J/mol: 20 to 25 kJ/mol. Weiss's formula for water corresponds to 20, another
-     * value in use (from memory) to 24.8; the published pressures of sealed bottles fall between.
+     * Heat released when a mole dissolves in wine, J/mol: 20 to 25 kJ/mol. Weiss's formula for water corresponds to 20,
+     * another value in use (from memory) to 24.8; the published pressures of sealed bottles fall between.
      */
     public static final Constant ENTHALPY_OF_SOLUTION = new Constant(
             "enthalpy of solution of carbon dioxide in wine",
@@ -62,8 +62,8 @@ public final class CarbonDioxide {
     private static final ValidityRange CONTENTS = new ValidityRange("content of carbon dioxide", 0, 30, "kg/m³");
     private static final ValidityRange HEADSPACES = new ValidityRange("headspace per volume of liquid", 0, 100, "1");
     private static final ValidityRange ENTHALPIES = new ValidityRange("enthalpy of solution", 15_000, 30_000, "J/mol");
-    private static final double HIGHEST_STRENGTH = 0.25;
-    private static final double HIGHEST_SUGAR = 300;
+    static final double HIGHEST_STRENGTH = 0.25;
+    static final double HIGHEST_SUGAR = 300;
 
     // Weiss, ln(K0/(mol/(L atm))) = A1 + A2 (100/T) + A3 ln(T/100) without salt; 0 to 40 °C, within 0.3 % of his data.
     private static final double A_1 = -58.0931;
@@ -77,8 +77,7 @@ public final class CarbonDioxide {
     private static final double WINE_PER_SUGAR = 0.00144;
 
     // Beer: volumes = p/psi (0.01821 + 0.090115 exp(-(F - 32)/43.11)) - 0.003342; the last term, 0.01 g/L, is left out
-    // so that no
-    // pressure means no gas. A volume is 1.977 kg/m³ (gas at 0 °C and 1 atm).
+    // so that no pressure means no gas. A volume is 1.977 kg/m³ (gas at 0 °C and 1 atm).
     private static final double BEER_BASE = 0.01821;
     private static final double BEER_FALL = 0.090115;
     private static final double BEER_FALL_RANKINE = 43.11;
@@ -185,7 +184,8 @@ public final class CarbonDioxide {
     /**
      * Pressure in a closed vessel.
      *
-     * @param contentKgPerM3 all carbon dioxide in the vessel, dissolved or not, per volume of liquid, 0 to 30 kg/m³ (= g/L)
+     * @param contentKgPerM3 all carbon dioxide in the vessel, dissolved or not, per volume of liquid, 0 to 30 kg/m³ (=
+     *     g/L)
      * @param headspacePerLiquid volume of gas per volume of liquid, 0 to 100
      * @param temperatureK temperature of both in K, 268.15 to 313.15
      * @return partial pressure of carbon dioxide in Pa
@@ -194,6 +194,22 @@ public final class CarbonDioxide {
      */
     public double pressure(double contentKgPerM3, double headspacePerLiquid, double temperatureK) {
         return CONTENTS.require(contentKgPerM3, source) / contentPerPressure(headspacePerLiquid, temperatureK);
+    }
+
+    /**
+     * What a gauge on a closed vessel shows whose headspace holds carbon dioxide alone: {@link #pressure} less the
+     * standard atmosphere of 101 325 Pa.
+     *
+     * @param contentKgPerM3 all carbon dioxide in the vessel, dissolved or not, per volume of liquid, 0 to 30 kg/m³ (=
+     *     g/L)
+     * @param headspacePerLiquid volume of gas per volume of liquid, 0 to 100
+     * @param temperatureK temperature of both in K, 268.15 to 313.15
+     * @return gauge pressure in Pa, negative where the drink would take up more gas
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if an argument is outside its range
+     * @throws IllegalArgumentException if an argument is NaN or infinite
+     */
+    public double gaugePressure(double contentKgPerM3, double headspacePerLiquid, double temperatureK) {
+        return pressure(contentKgPerM3, headspacePerLiquid, temperatureK) - ATMOSPHERE_PA;
     }
 
     /**
@@ -216,7 +232,8 @@ public final class CarbonDioxide {
     }
 
     /**
-     * How well the solubility is known: a factor of 1 with its uncertainty. In wine {@link #ENTHALPY_OF_SOLUTION} adds its own.
+     * How well the solubility is known: a factor of 1 with its uncertainty. In wine {@link #ENTHALPY_OF_SOLUTION} adds
+     * its own.
      *
      * @return the factor
      */

@@ -11,7 +11,7 @@ import org.beveragethermal.materials.units.AlcoholicStrength;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
- * A liquid mixture of ethanol and water, 0 to 60 % ethanol by mass, -20 °C to 70 °C.
+ * A liquid mixture of ethanol and water, 0 to 60 % ethanol by mass, -20 °C to 80 °C.
  *
  * <p>Density and alcoholic strength follow the general formula of OIML R 22 (-20 to 40 °C, tables reproduced to
  * 0.005 kg/m³); specific heat capacity, thermal conductivity and viscosity follow Melinder's polynomials (IIR 2010, up
@@ -19,11 +19,11 @@ import org.beveragethermal.materials.units.SiValues;
  * continued towards water, which at 0 % they meet within 0.6 % (heat capacity), 1.1 % (conductivity) and 0.3 %
  * (viscosity). Use {@link Water} for water itself.
  *
- * <p><b>Above 40 °C</b> no formula is published; up to 70 °C the properties are continued from their value at 40 °C:
- * density along the parabola that touches it there, conductivity and the logarithm of viscosity along their tangent, the
- * specific heat capacity unchanged. Below
- * the freezing point the mixture is described as a supercooled liquid. {@link #properties()} lists the larger
- * uncertainty of the continuation.
+ * <p><b>Above 40 °C</b> no formula is published; up to 80 °C the properties are continued from their value at 40 °C:
+ * density along the parabola that touches it there, conductivity and the logarithm of viscosity along their tangent,
+ * the specific heat capacity unchanged. Without ethanol that continuation can be held against water: at 80 °C it is 0.1
+ * % off in density, 13 % in viscosity. Below the freezing point the mixture is described as a supercooled liquid.
+ * {@link #properties()} lists the larger uncertainty of the continuation.
  *
  * <p>Unlike water, the mixture has its greatest density near or below the freezing point (near -0.6 °C at 12.5 % vol):
  * do not expect an inversion at 4 °C. Immutable; equal by mass fraction.
@@ -33,13 +33,13 @@ public final class EthanolWater implements Liquid {
     private static final double DENSITY_REFERENCE_CELSIUS = 20;
     private static final double LAST_PUBLISHED_CELSIUS = 40;
     private static final double LAST_PUBLISHED_K = 313.15;
-    private static final double HIGHEST_MASS_FRACTION = 0.6;
+    static final double HIGHEST_MASS_FRACTION = 0.6;
 
-    private static final ValidityRange RANGE = new ValidityRange("temperature of ethanol-water", 253.15, 343.15, "K");
+    private static final ValidityRange RANGE = new ValidityRange("temperature of ethanol-water", 253.15, 353.15, "K");
     private static final ValidityRange PUBLISHED =
             new ValidityRange("temperature of ethanol-water", 253.15, LAST_PUBLISHED_K, "K");
     private static final ValidityRange CONTINUED =
-            new ValidityRange("temperature of ethanol-water", LAST_PUBLISHED_K, 343.15, "K");
+            new ValidityRange("temperature of ethanol-water", LAST_PUBLISHED_K, 353.15, "K");
     private static final ValidityRange MASS_FRACTIONS =
             new ValidityRange("mass fraction of ethanol", 0, HIGHEST_MASS_FRACTION, "1");
     private static final ValidityRange ANY_FRACTION = new ValidityRange("mass fraction of ethanol", 0, 1, "1");
@@ -49,7 +49,7 @@ public final class EthanolWater implements Liquid {
      * Density of ethanol at 20 °C by the formula itself, 789.2391 kg/m³ (printed as 789.24), so that a mass fraction of
      * 1 is a strength of exactly 1.
      */
-    private static final double ETHANOL_DENSITY_20 = Polynomials.value(EthanolWaterTables.A, 1);
+    static final double ETHANOL_DENSITY_20 = Polynomials.value(EthanolWaterTables.A, 1);
 
     private static final Source CONTINUATION = new Source(
             "continued above 40 °C",
@@ -85,7 +85,7 @@ public final class EthanolWater implements Liquid {
                     PUBLISHED,
                     Uncertainty.rectangularRelative(0.035),
                     EthanolWaterTables.MELINDER),
-            record("dynamic viscosity", "Pa s", CONTINUED, Uncertainty.rectangularRelative(0.2), CONTINUATION),
+            record("dynamic viscosity", "Pa s", CONTINUED, Uncertainty.rectangularRelative(0.3), CONTINUATION),
             record(
                     "freezing temperature",
                     "K",
@@ -124,13 +124,27 @@ public final class EthanolWater implements Liquid {
         return new PropertyRecord(property, unit, validity, uncertainty, source);
     }
 
+    /** Density of any mixture in kg/m³ straight from the formula, -25 to 40 °C, without allocating. */
+    static double density(double p, double temperatureK) {
+        double d = temperatureK - CELSIUS_ZERO_K - DENSITY_REFERENCE_CELSIUS;
+        double sum = 0;
+        for (int i = EthanolWaterTables.B.length - 1; i >= 0; i--) {
+            sum = (sum + densityTerm(p, i)) * d;
+        }
+        return Polynomials.value(EthanolWaterTables.A, p) + sum;
+    }
+
+    private static double densityTerm(double p, int i) {
+        double mixed = i < EthanolWaterTables.C.length ? p * Polynomials.value(EthanolWaterTables.C[i], p) : 0;
+        return EthanolWaterTables.B[i] + mixed;
+    }
+
     /** Terms of the density at a mass fraction from 0 to 1, as a polynomial in t/°C - 20. */
     static double[] densityTerms(double p) {
         double[] terms = new double[EthanolWaterTables.B.length + 1];
         terms[0] = Polynomials.value(EthanolWaterTables.A, p);
         for (int i = 0; i < EthanolWaterTables.B.length; i++) {
-            double mixed = i < EthanolWaterTables.C.length ? p * Polynomials.value(EthanolWaterTables.C[i], p) : 0;
-            terms[i + 1] = EthanolWaterTables.B[i] + mixed;
+            terms[i + 1] = densityTerm(p, i);
         }
         return terms;
     }
@@ -226,7 +240,20 @@ public final class EthanolWater implements Liquid {
     }
 
     static double melinderFreezingCelsius(double percent) {
-        return Math.min(0, Polynomials.value(EthanolWaterTables.FREEZING, percent - EthanolWaterTables.X_REFERENCE));
+        return Math.min(0, freezingCelsius(percent));
+    }
+
+    /**
+     * Melinder's polynomial as it stands, in °C by per cent ethanol by mass; without ethanol it ends near, not at, 0
+     * °C.
+     */
+    static double freezingCelsius(double percent) {
+        return Polynomials.value(EthanolWaterTables.FREEZING, percent - EthanolWaterTables.X_REFERENCE);
+    }
+
+    /** Derivative of {@link #freezingCelsius}, K per per cent, less than 0. */
+    static double freezingSlope(double percent) {
+        return Polynomials.derivative(EthanolWaterTables.FREEZING, percent - EthanolWaterTables.X_REFERENCE);
     }
 
     private static double langeFreezingCelsius(double percent) {

