@@ -26,12 +26,12 @@ public final class ReferenceTable {
     private static final double STANDARD_DEVIATIONS = 3;
 
     private final String source;
-    private final boolean fromMemory;
+    private final String kind;
     private final List<Row> rows;
 
-    private ReferenceTable(String source, boolean fromMemory, List<Row> rows) {
+    private ReferenceTable(String source, String kind, List<Row> rows) {
         this.source = source;
-        this.fromMemory = fromMemory;
+        this.kind = kind;
         this.rows = rows;
     }
 
@@ -90,9 +90,9 @@ public final class ReferenceTable {
             }
         }
         assertThat(source).as("source of " + path).isNotBlank();
-        assertThat(kind).as("kind of " + path).isIn("published", "from memory");
+        assertThat(kind).as("kind of " + path).isIn("published", "from memory", "reference library");
         assertThat(rows).as("rows of " + path).isNotEmpty();
-        return new ReferenceTable(source, kind.equals("from memory"), rows);
+        return new ReferenceTable(source, kind, rows);
     }
 
     private static List<String> lines(String resource) {
@@ -128,8 +128,11 @@ public final class ReferenceTable {
 
     private OutsideChecks.Check outsideCheck(Row row) {
         String id = row.text("id");
-        OutsideChecks.Check check =
-                fromMemory ? OutsideChecks.fromMemory(id, source) : OutsideChecks.published(id, source);
+        OutsideChecks.Check check = switch (kind) {
+            case "from memory" -> OutsideChecks.fromMemory(id, source);
+            case "reference library" -> OutsideChecks.referenceLibrary(id, source);
+            default -> OutsideChecks.published(id, source);
+        };
         return check.what(row.property() + " at " + row.state())
                 .unit(unit(row.property()))
                 .expected(row.number("expected"))
@@ -138,14 +141,14 @@ public final class ReferenceTable {
 
     private static String unit(String property) {
         return switch (property) {
-            case "density" -> "kg/m³";
+            case "density", "liquidDensity", "vapourDensity" -> "kg/m³";
             case "specificHeatCapacity" -> "J/(kg K)";
             case "dynamicViscosity" -> "Pa s";
             case "thermalConductivity" -> "W/(m K)";
             case "thermalExpansion" -> "1/K";
-            case "specificEnthalpy" -> "J/kg";
-            case "freezingCelsius" -> "°C";
-            case "saturationPressure" -> "Pa";
+            case "specificEnthalpy", "latentHeat" -> "J/kg";
+            case "freezingCelsius", "wetBulbCelsius", "dewPointCelsius" -> "°C";
+            case "saturationPressure", "pressure" -> "Pa";
             case "prandtlNumber", "strengthByVolume", "humidityRatio", "absorptionCoefficient" -> "1";
             default -> throw new IllegalArgumentException("no unit for property " + property);
         };
