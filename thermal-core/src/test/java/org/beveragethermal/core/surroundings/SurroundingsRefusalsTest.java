@@ -1,0 +1,128 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.fraction;
+import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.kilopascals;
+import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.metresPerSecond;
+import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
+
+import java.time.Duration;
+import java.util.Map;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.beveragethermal.materials.units.OutOfRangeException;
+import org.junit.jupiter.api.Test;
+
+/** What surroundings refuse, one by one. */
+class SurroundingsRefusalsTest {
+
+    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Bucket BUCKET = Bucket.of(millimetres(200), millimetres(220));
+
+    private static void outOfRange(ThrowingCallable call) {
+        OutOfRangeException refusal = catchThrowableOfType(OutOfRangeException.class, call);
+        assertThat(refusal).isNotNull();
+        assertThat(refusal.low()).isLessThan(refusal.high());
+        assertThat(refusal.given() >= refusal.low() && refusal.given() <= refusal.high())
+                .isFalse();
+        assertThat(refusal).hasMessageContaining(refusal.parameter());
+    }
+
+    private static IceWaterBath.Builder bath() {
+        return IceWaterBath.in(BUCKET, ROOM);
+    }
+
+    @Test
+    void rooms() {
+        outOfRange(() -> StillAir.at(celsius(-41)));
+        outOfRange(() -> StillAir.at(celsius(81)));
+        outOfRange(() -> StillAir.varying(Map.of(Duration.ZERO, celsius(20), Duration.ofHours(1), celsius(90))));
+        outOfRange(() -> ROOM.withWalls(celsius(-50)));
+        outOfRange(() -> ROOM.withWalls(Map.of(Duration.ZERO, celsius(85))));
+        outOfRange(() -> ROOM.withPressure(kilopascals(49)));
+        outOfRange(() -> ROOM.withPressure(kilopascals(111)));
+        assertThatThrownBy(() -> StillAir.varying(Map.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ROOM.withWalls(Map.of())).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void refrigerators() {
+        outOfRange(() -> Refrigerator.at(celsius(-31)));
+        outOfRange(() -> Refrigerator.at(celsius(20.1)));
+    }
+
+    @Test
+    void buckets() {
+        outOfRange(() -> Bucket.of(millimetres(49), millimetres(200)));
+        outOfRange(() -> Bucket.of(millimetres(2001), millimetres(200)));
+        outOfRange(() -> Bucket.of(millimetres(200), millimetres(49)));
+        outOfRange(() -> Bucket.of(millimetres(200), millimetres(1501)));
+        outOfRange(() -> BUCKET.withWall(wattsPerSquareMetreKelvin(0.04)));
+        outOfRange(() -> BUCKET.withWall(wattsPerSquareMetreKelvin(2e5)));
+        outOfRange(() -> BUCKET.withEmissivity(fraction(1.01)));
+        outOfRange(() -> BUCKET.withEmissivity(fraction(-0.01)));
+    }
+
+    @Test
+    void agitations() {
+        outOfRange(() -> Agitation.stirred(metresPerSecond(2.1)));
+        outOfRange(() -> Agitation.stirred(metresPerSecond(-0.1)));
+        outOfRange(() -> new Agitation(-1e-9));
+        assertThatThrownBy(() -> new Agitation(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Agitation.stirred(metresPerSecond(0))).isEqualTo(Agitation.STILL);
+    }
+
+    @Test
+    void iceAndWater() {
+        outOfRange(() -> bath().ice(kilograms(0.009), millimetres(25), celsius(-5)));
+        outOfRange(() -> bath().ice(kilograms(2001), millimetres(25), celsius(-5)));
+        outOfRange(() -> bath().ice(kilograms(1), millimetres(2.9), celsius(-5)));
+        outOfRange(() -> bath().ice(kilograms(1), millimetres(301), celsius(-5)));
+        outOfRange(() -> bath().ice(kilograms(1), millimetres(25), celsius(-31)));
+        outOfRange(() -> bath().ice(kilograms(1), millimetres(25), celsius(0.1)));
+        outOfRange(() -> bath().water(kilograms(-0.1), celsius(10)));
+        outOfRange(() -> bath().water(kilograms(2001), celsius(10)));
+        outOfRange(() -> bath().water(kilograms(1), celsius(-0.1)));
+        outOfRange(() -> bath().water(kilograms(1), celsius(61)));
+        outOfRange(() -> bath().solidFraction(0.19));
+        outOfRange(() -> bath().solidFraction(0.91));
+        assertThatThrownBy(() -> bath().solidFraction(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void wholeBaths() {
+        // A little more than the bucket holds: 6.91 L.
+        outOfRange(() -> IceWaterBath.of(BUCKET, kilograms(3), kilograms(3.7), ROOM));
+        assertThat(IceWaterBath.of(BUCKET, kilograms(3), kilograms(3.6), ROOM).waterKg())
+                .isEqualTo(3.6);
+        // Less water than a tenth of the ice.
+        outOfRange(() -> IceWaterBath.of(BUCKET, kilograms(3), kilograms(0.29), ROOM));
+        assertThat(IceWaterBath.of(BUCKET, kilograms(3), kilograms(0.31), ROOM).iceKg())
+                .isEqualTo(3);
+        // Blocks wider than the bucket.
+        outOfRange(() -> bath().ice(kilograms(1), millimetres(210), celsius(-5))
+                .water(kilograms(1), celsius(10))
+                .build());
+        assertThatThrownBy(() -> bath().water(kilograms(1), celsius(10)).build())
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("ice(");
+        assertThatThrownBy(() ->
+                        bath().ice(kilograms(1), millimetres(25), celsius(-5)).build())
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("water(");
+    }
+
+    @Test
+    void waterBaths() {
+        outOfRange(() -> WaterBath.of(BUCKET, litres(0.05), celsius(20), ROOM));
+        outOfRange(() -> WaterBath.of(BUCKET, litres(7), celsius(20), ROOM));
+        outOfRange(() -> WaterBath.of(BUCKET, litres(3), celsius(0.4), ROOM));
+        outOfRange(() -> WaterBath.of(BUCKET, litres(3), celsius(70.1), ROOM));
+    }
+}
