@@ -92,10 +92,18 @@ public final class AxisymmetricBlock {
             throw new IllegalArgumentException("conductivity " + conductivity + " W/(m K), volumetric heat capacity "
                     + volumetricHeatCapacity + " J/(m³ K): expected finite values above 0");
         }
+        if (!(holeRadiusM >= 0)) {
+            throw new IllegalArgumentException(
+                    "radius of the hole " + holeRadiusM + " m: expected 0 for none, or above");
+        }
         if (holeRadiusM > 0) {
             requireAmong("radius of the hole", holeRadiusM, radii);
             requireAmong("top of the hole", holeTopM, depths);
             requireAmong("bottom of the hole", holeBottomM, depths);
+            if (!(holeBottomM > holeTopM)) {
+                throw new IllegalArgumentException("hole from depth " + holeTopM + " m to " + holeBottomM
+                        + " m: expected the bottom below the top");
+            }
         }
         return new AxisymmetricBlock(
                 name,
@@ -211,22 +219,58 @@ public final class AxisymmetricBlock {
      * @param end what touches the top
      * @param coefficient heat transfer coefficient [W/(m² K)], > 0
      * @return one path per ring
+     * @throws IllegalArgumentException if the coefficient is not finite and positive
      */
     public List<Path> top(End end, double coefficient) {
+        return flat(end, coefficient, 0, "top");
+    }
+
+    /**
+     * Joins the bottom face, at the last depth, to something by a constant coefficient.
+     *
+     * @param end what touches the bottom
+     * @param coefficient heat transfer coefficient [W/(m² K)], > 0
+     * @return one path per ring
+     * @throws IllegalArgumentException if the coefficient is not finite and positive
+     */
+    public List<Path> bottom(End end, double coefficient) {
+        return flat(end, coefficient, depths.length - 2, "bottom");
+    }
+
+    private List<Path> flat(End end, double coefficient, int j, String what) {
+        requireCoefficient(coefficient);
+        double half = 0.5 * (depths[j + 1] - depths[j]) / conductivity;
         List<Path> all = new ArrayList<>();
         for (int i = 0; i < grid.length; i++) {
-            Node node = grid[i][0];
-            if (node != null) {
-                double half = 0.5 * (depths[1] - depths[0]) / conductivity;
-                all.add(DirectPath.of(
-                        node.name() + " top",
-                        node,
-                        end,
-                        "convection",
-                        HeatLaw.conductance(ring(i) / (half + 1 / coefficient))));
-            }
+            outside(all, grid[i][j], end, ring(i) / (half + 1 / coefficient), what);
         }
         return all;
+    }
+
+    /**
+     * Joins the round outer face, at the last radius, to something by a constant coefficient.
+     *
+     * @param end what touches the side
+     * @param coefficient heat transfer coefficient [W/(m² K)], > 0
+     * @return one path per layer
+     * @throws IllegalArgumentException if the coefficient is not finite and positive
+     */
+    public List<Path> side(End end, double coefficient) {
+        requireCoefficient(coefficient);
+        int i = grid.length - 1;
+        List<Path> all = new ArrayList<>();
+        for (int j = 0; j < grid[i].length; j++) {
+            double area = 2 * Math.PI * radii[i + 1] * (depths[j + 1] - depths[j]);
+            double half = radialHalf(middleRadius(i), radii[i + 1], j);
+            outside(all, grid[i][j], end, 1 / (half + 1 / (coefficient * area)), "side");
+        }
+        return all;
+    }
+
+    private static void outside(List<Path> all, @Nullable Node node, End end, double conductance, String what) {
+        if (node != null) {
+            all.add(DirectPath.of(node.name() + " " + what, node, end, "convection", HeatLaw.conductance(conductance)));
+        }
     }
 
     /**
@@ -235,8 +279,10 @@ public final class AxisymmetricBlock {
      * @param end what sits in the hole
      * @param coefficient heat transfer coefficient [W/(m² K)], > 0
      * @return one path per face
+     * @throws IllegalArgumentException if the coefficient is not finite and positive
      */
     public List<Path> hole(End end, double coefficient) {
+        requireCoefficient(coefficient);
         List<Path> all = new ArrayList<>();
         for (int i = 0; i < grid.length; i++) {
             for (int j = 0; j < grid[i].length; j++) {
@@ -246,7 +292,12 @@ public final class AxisymmetricBlock {
                 }
                 if (i > 0 && grid[i - 1][j] == null) {
                     double area = 2 * Math.PI * radii[i] * (depths[j + 1] - depths[j]);
-                    face(all, node, end, radialHalf(radii[i], middleRadius(i), j) + 1 / (coefficient * area), "side");
+                    face(
+                            all,
+                            node,
+                            end,
+                            radialHalf(radii[i], middleRadius(i), j) + 1 / (coefficient * area),
+                            "side of hole");
                 }
                 double half =
                         0.5 * (depths[j + 1] - depths[j]) / (conductivity * ring(i)) + 1 / (coefficient * ring(i));
@@ -266,7 +317,8 @@ public final class AxisymmetricBlock {
     }
 
     /**
-     * Temperature at a point, by straight lines between the middles of the rings.
+     * Temperature at a point, by straight lines between the middles of the rings; nearer to a face than the middle of its ring,
+     * that of the ring.
      *
      * @param radiusM radius [m], 0 to the last radius
      * @param depthM depth [m], 0 to the last depth, outside the hole
@@ -276,6 +328,8 @@ public final class AxisymmetricBlock {
      * @throws IllegalArgumentException if the point lies outside the block or beside the hole's wall
      */
     public double atK(double radiusM, double depthM, Trajectory run, double timeS) {
+        requireInside("radius", radiusM, radii);
+        requireInside("depth", depthM, depths);
         int i = interval(radii.length - 1, this::middleRadius, radiusM);
         int j = interval(depths.length - 1, this::middleDepth, depthM);
         double u = part(middleRadius(i), middleRadius(i + 1), radiusM);
@@ -306,6 +360,20 @@ public final class AxisymmetricBlock {
     /** Where a point lies between two middles; beyond the first middle the value there is kept. */
     private static double part(double a, double b, double x) {
         return Math.min(1, Math.max(0, (x - a) / (b - a)));
+    }
+
+    private static void requireInside(String what, double value, double[] edges) {
+        double last = edges[edges.length - 1];
+        if (!(value >= 0 && value <= last)) {
+            throw new IllegalArgumentException(what + " " + value + " m: expected 0 m to " + last + " m");
+        }
+    }
+
+    private static void requireCoefficient(double coefficient) {
+        if (!(coefficient > 0) || Double.isInfinite(coefficient)) {
+            throw new IllegalArgumentException(
+                    "heat transfer coefficient " + coefficient + " W/(m² K): expected a finite value above 0");
+        }
     }
 
     private static void requireAscending(String what, double[] edges) {

@@ -61,6 +61,7 @@ public final class LayerStack {
      * @param areaM2 area [m²], > 0
      * @param innerM where the stack begins [m], ≥ 0
      * @return a builder
+     * @throws IllegalArgumentException if an argument is outside its range
      */
     public static Builder plane(double areaM2, double innerM) {
         return new Builder(Geometry.PLANE, areaM2, innerM);
@@ -72,6 +73,7 @@ public final class LayerStack {
      * @param lengthM length [m], > 0
      * @param innerRadiusM where the stack begins [m], ≥ 0
      * @return a builder
+     * @throws IllegalArgumentException if an argument is outside its range
      */
     public static Builder cylinder(double lengthM, double innerRadiusM) {
         return new Builder(Geometry.CYLINDER, lengthM, innerRadiusM);
@@ -82,6 +84,7 @@ public final class LayerStack {
      *
      * @param innerRadiusM where the stack begins [m], ≥ 0
      * @return a builder
+     * @throws IllegalArgumentException if an argument is outside its range
      */
     public static Builder sphere(double innerRadiusM) {
         return new Builder(Geometry.SPHERE, 1, innerRadiusM);
@@ -98,6 +101,7 @@ public final class LayerStack {
      * @param shortestTimeS shortest time of interest [s], > 0
      * @param relativeError wanted error as a part of a temperature step, > 0
      * @return number of cells, at least 2
+     * @throws IllegalArgumentException if an argument is outside its range
      */
     public static int cellsFor(double thicknessM, double diffusivity, double shortestTimeS, double relativeError) {
         requirePositive("thickness", thicknessM);
@@ -204,8 +208,8 @@ public final class LayerStack {
         /**
          * Adds a medium without an outer end, cut off where nothing arrives in the time of the run.
          *
-         * <p>The cut lies at six diffusion depths, where a step at the inner side has fallen to 2e-5; cells grow by a tenth each
-         * from a first of a twentieth of a diffusion depth.
+         * <p>The cut lies at six diffusion depths, where a step at the inner side has fallen to 2e-5; cells grow by a twentieth
+         * each from a first of a fiftieth of a diffusion depth.
          *
          * @param name name of the medium
          * @param conductivity thermal conductivity [W/(m K)], > 0
@@ -233,6 +237,7 @@ public final class LayerStack {
          * @param name what the nodes' names begin with
          * @param temperatureK temperature at the start [K], > 0
          * @return the stack
+         * @throws IllegalArgumentException if the name is blank or the temperature is not finite and positive
          * @throws IllegalStateException if there is no layer
          */
         public LayerStack build(String name, double temperatureK) {
