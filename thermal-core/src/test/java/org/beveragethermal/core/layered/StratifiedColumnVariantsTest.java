@@ -1,0 +1,116 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.layered;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.Network;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.materials.liquid.EthanolWater;
+import org.beveragethermal.materials.liquid.Liquid;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A bottle-size column of wine in ice water, in a refrigerator and in warm water: number of slices, heat capacity, refusals. */
+final class StratifiedColumnVariantsTest {
+
+    private static final double ZERO = 273.15;
+    private static final double RADIUS = 0.035;
+    private static final double HEIGHT = 0.2;
+    private static final Liquid WINE = EthanolWater.ofMassFraction(0.10049);
+
+    /** Time for the mean to reach a temperature. */
+    private static double timeTo(
+            double startC, double outsideC, double coefficient, double targetC, int slices, double heatCapacity) {
+        Boundary outside = Boundary.constant("outside", ZERO + outsideC);
+        double[] faces = StratifiedLiquid.faces(0, HEIGHT, slices);
+        List<Slice> parts = StratifiedLiquid.cylinder(RADIUS, faces, i -> outside, i -> coefficient);
+        StratifiedLiquid column = Double.isNaN(heatCapacity)
+                ? StratifiedLiquid.of("wine", WINE, WINE.density(ZERO + 15), ZERO + startC, parts)
+                : StratifiedLiquid.ofConstantHeatCapacity("wine", WINE, heatCapacity, ZERO + startC, parts);
+        List<Path> paths = new ArrayList<>(column.paths());
+        paths.add(column.bottom("bottom", WINE, Math.PI * RADIUS * RADIUS, outside, coefficient));
+        double end = 20_000;
+        Trajectory run = NetworkSolver.standard().solve(Network.of(column.nodes(), paths), end);
+        assertThat(run.ledger(end).closure()).isLessThan(1e-9);
+        return run.firstCrossing(0, t -> column.meanK(run, t) - ZERO - targetC).orElseThrow();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"22, 0, 168, 10", "22, 5, 8, 10", "8, 21, 168, 16"})
+    void ownHeatCapacityMatchesTheConstantOneWithinTwoPercent(
+            double startC, double outsideC, double coefficient, double targetC) {
+        // The constant one is the wine's own at the middle of what it passes through.
+        double middle = ZERO + 0.5 * (startC + targetC);
+        double constant = WINE.density(ZERO + 15) * WINE.specificHeatCapacity(middle);
+        double own = timeTo(startC, outsideC, coefficient, targetC, 20, Double.NaN);
+        assertThat(timeTo(startC, outsideC, coefficient, targetC, 20, constant)).isCloseTo(own, within(0.02 * own));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"22, 0, 168, 10", "22, 5, 8, 10"})
+    void timesOfCoolingSettleAsSlicesGetThinner(double startC, double outsideC, double coefficient, double targetC) {
+        double coarse = timeTo(startC, outsideC, coefficient, targetC, 20, 4.26e6);
+        double fine = timeTo(startC, outsideC, coefficient, targetC, 40, 4.26e6);
+        double finer = timeTo(startC, outsideC, coefficient, targetC, 80, 4.26e6);
+        assertThat(Math.abs(finer - fine)).isLessThan(Math.abs(fine - coarse)).isLessThan(0.01 * finer);
+    }
+
+    @Test
+    void warmingFromBelowChangesLittleWithTwiceAsManySlices() {
+        // Not shown to settle: the difference does not fall from here on, because conduction from a warm bottom counts
+        // over half
+        // of the lowest slice.
+        double coarse = timeTo(8, 21, 168, 16, 20, 4.26e6);
+        double fine = timeTo(8, 21, 168, 16, 40, 4.26e6);
+        assertThat(fine).isCloseTo(coarse, within(0.02 * coarse));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
+    void numberOfASliceThatIsNone(double bad) {
+        Boundary wall = Boundary.constant("wall", 280);
+        refused(() -> new Slice(0, 0.01, bad, 1e-3, 1e-3, wall, 100));
+        refused(() -> new Slice(0, 0.01, 1e-5, bad, 1e-3, wall, 100));
+        refused(() -> new Slice(0, 0.01, 1e-5, 1e-3, bad, wall, 100));
+        refused(() -> new Slice(0, 0.01, 1e-5, 1e-3, 1e-3, wall, bad));
+        refused(() -> new Slice(0, bad, 1e-5, 1e-3, 1e-3, wall, 100));
+    }
+
+    @Test
+    void facesAndSlicesThatDoNotFit() {
+        Boundary wall = Boundary.constant("wall", 280);
+        refused(() -> StratifiedLiquid.faces(0, 0, 5));
+        refused(() -> StratifiedLiquid.faces(0, Double.NaN, 5));
+        refused(() -> StratifiedLiquid.faces(0, Double.POSITIVE_INFINITY, 5));
+        refused(() -> StratifiedLiquid.faces(0, 0.1, 1));
+        Slice low = new Slice(0, 0.1, 1e-4, 0.01, 1e-3, wall, 100);
+        Slice gap = new Slice(0.11, 0.2, 1e-4, 0.01, 1e-3, wall, 100);
+        refused(() -> StratifiedLiquid.of("x", WINE, 980, 290, List.of(low)));
+        refused(() -> StratifiedLiquid.ofConstantHeatCapacity("x", WINE, 4e6, 290, List.of()));
+        refused(() -> StratifiedLiquid.of("x", WINE, 980, 290, List.of(low, gap)));
+        refused(() -> StratifiedLiquid.ofConstantHeatCapacity("x", WINE, 4e6, 290, List.of(low, gap)));
+    }
+
+    @Test
+    void waterlinesOutsideTheLiquidAreIgnored() {
+        assertThat(StratifiedLiquid.faces(0, 0.2, 10, -0.1, 0.2, 0.5))
+                .containsExactly(StratifiedLiquid.faces(0, 0.2, 10));
+        assertThat(StratifiedLiquid.faces(0, 0.2, 10, 0.05, 0.15))
+                .contains(0.05, 0.15)
+                .isSorted();
+    }
+
+    private static void refused(ThrowingCallable call) {
+        assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("expected");
+    }
+}
