@@ -71,7 +71,7 @@ final class SteadyConductionTest {
                 453.15,
                 22.697193,
                 301.15);
-        String source = "closed form: composite cylinder; also the open test suite of a general heat-transfer library";
+        String source = "closed form: composite cylinder, logarithmic series resistances";
         OutsideChecks.published("conduction-pipe-conductance", source)
                 .what("conductance of an insulated steel pipe per metre")
                 .unit("W/K")
