@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.provenance;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 
 /**
@@ -224,6 +225,13 @@ public final class Uncertainty {
         return x;
     }
 
+    private String widthInWords() {
+        BigDecimal exact = BigDecimal.valueOf(width);
+        return relative
+                ? exact.movePointRight(2).stripTrailingZeros().toPlainString() + " %"
+                : exact.stripTrailingZeros().toPlainString();
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Uncertainty that
@@ -253,8 +261,6 @@ public final class Uncertainty {
             case RECTANGULAR -> "rectangular half-width ";
             case TRIANGULAR -> "triangular half-width ";
         };
-        return name
-                + (relative ? width * 100 + " %" : Double.toString(width))
-                + (scope == Scope.PER_VESSEL ? " per vessel" : "");
+        return name + widthInWords() + (scope == Scope.PER_VESSEL ? " per vessel" : "");
     }
 }

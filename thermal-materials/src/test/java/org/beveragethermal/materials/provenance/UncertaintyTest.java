@@ -103,7 +103,7 @@ class UncertaintyTest {
         assertThat(shared.isRelative()).isFalse();
         assertThat(Uncertainty.rectangularRelative(0.1).isRelative()).isTrue();
         assertThat(shared.shape()).isEqualTo(Uncertainty.Shape.RECTANGULAR);
-        assertThat(shared.perVessel()).hasToString("rectangular half-width 1.0 per vessel");
+        assertThat(shared.perVessel()).hasToString("rectangular half-width 1 per vessel");
         assertThat(Uncertainty.exact()).hasToString("exact");
     }
 

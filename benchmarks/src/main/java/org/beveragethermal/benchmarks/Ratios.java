@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.benchmarks;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Runs the benchmarks and prints what counts: ratios inside the run, and bytes allocated. */
+public final class Ratios {
+
+    private static final String BYTES = "gc.alloc.rate.norm";
+
+    private Ratios() {}
+
+    /**
+     * Runs and prints.
+     *
+     * @param arguments {@code properties}, {@code solver}, or nothing for both
+     * @throws RunnerException if the harness fails
+     */
+    public static void main(String[] arguments) throws RunnerException {
+        List<String> wanted = arguments.length == 0 ? List.of("properties", "solver") : List.of(arguments);
+        if (wanted.contains("properties")) {
+            properties(run(PropertyBenchmark.class));
+        }
+        if (wanted.contains("solver")) {
+            solver(run(SolverBenchmark.class));
+        }
+    }
+
+    private static Collection<RunResult> run(Class<?> benchmark) throws RunnerException {
+        return new Runner(new OptionsBuilder()
+                        .include(benchmark.getName().replace(".", "\\.") + "\\.")
+                        .addProfiler(GCProfiler.class)
+                        .build())
+                .run();
+    }
+
+    private static void properties(Collection<RunResult> results) {
+        double reference = results.stream()
+                .filter(result -> parameter(result, "subject").equals(PropertyBenchmark.REFERENCE))
+                .mapToDouble(Ratios::score)
+                .findFirst()
+                .orElseThrow();
+        print("| Property | Time ÷ time of Math.exp | Bytes per call |");
+        print("|---|---|---|");
+        for (RunResult result : results) {
+            print(String.format(
+                    Locale.ROOT,
+                    "| %s | %.1f | %.0f |",
+                    parameter(result, "subject"),
+                    score(result) / reference,
+                    bytes(result)));
+        }
+    }
+
+    private static void solver(Collection<RunResult> results) {
+        print("| Model | Steps | Time of DP853 ÷ own time | Bytes per step, own | Bytes in all, own |");
+        print("|---|---|---|---|---|");
+        for (String model : List.of(SolverBenchmark.REFRIGERATOR, SolverBenchmark.ICE_WATER)) {
+            SolverBenchmark subject = new SolverBenchmark();
+            subject.model = model;
+            subject.prepare();
+            RunResult own = of(results, model, "own");
+            print(String.format(
+                    Locale.ROOT,
+                    "| %s | %d | %.2f | %.0f | %.0f |",
+                    model,
+                    subject.steps(),
+                    score(of(results, model, "dormandPrince853")) / score(own),
+                    bytes(own) / subject.steps(),
+                    bytes(own)));
+        }
+    }
+
+    private static RunResult of(Collection<RunResult> results, String model, String method) {
+        return results.stream()
+                .filter(result -> parameter(result, "model").equals(model)
+                        && result.getPrimaryResult().getLabel().equals(method))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String parameter(RunResult result, String name) {
+        return result.getParams().getParam(name);
+    }
+
+    private static double score(RunResult result) {
+        return result.getPrimaryResult().getScore();
+    }
+
+    private static double bytes(RunResult result) {
+        return Objects.requireNonNull(result.getSecondaryResults().get(BYTES), BYTES)
+                .getScore();
+    }
+
+    private static void print(String line) {
+        System.out.println(line);
+    }
+}
