@@ -1,14 +1,33 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 
 /**
- * Solids: what walls are made of, and ice.
+ * Solids: what walls, gear and surroundings are made of, and ice.
  *
- * <p>Problem solved: handbooks disagree about glass and steel by more than a model may ignore, so a
- * {@link org.beveragethermal.materials.solid.Solid} carries each property as a constant with its source and the spread
- * between sources as its uncertainty. Ice, whose enthalpy decides how much of it is needed, follows the reference
- * formulation in {@link org.beveragethermal.materials.solid.Ice}.
+ * <p>Problem solved: handbooks disagree about glass, plastic and wood by more than a model may ignore, and often copy
+ * each other where they agree. A {@link org.beveragethermal.materials.solid.Solid} therefore carries each property as a
+ * constant whose uncertainty reaches all tables that were read and whose source names each with the row and the number
+ * found there; it also says at which temperatures the figures hold. {@link org.beveragethermal.materials.solid.Solids}
+ * lists them.
  *
- * <p>Use: {@code Solids.sodaLimeGlass().thermalConductivity().value()}, {@code Ice.specificEnthalpy(263.15)}.
+ * <p>Three things want more than constants. A porous solid with water in it follows a rule of ours, {@link
+ * org.beveragethermal.materials.solid.Solids#wetted}. A gel pack melts over a range: {@link
+ * org.beveragethermal.materials.solid.LatentSolid} turns temperature into enthalpy and back. Ice, whose enthalpy
+ * decides how much of it is needed, follows the reference formulation in {@link
+ * org.beveragethermal.materials.solid.Ice}.
+ *
+ * <p>Use:
+ *
+ * <pre>{@code
+ * Solid glass = Solids.sodaLimeGlass();
+ * double conductivity = glass.thermalConductivity().value();              // W/(m K)
+ * double standard = glass.thermalConductivity().standardUncertainty();    // W/(m K)
+ * String read = glass.thermalConductivity().source().citation();          // which tables, which numbers
+ * Source.Kind kind = Solids.named("neoprene foam").density().source().kind();   // FROM_MEMORY
+ * double heat = -Solids.gelPack().specificEnthalpy(255.15);               // J/kg, from -18 °C until thawed
+ * }</pre>
+ *
+ * <p>Within the package, {@code SolidTable} holds the figures beside their {@code SolidSources}, {@code Spread} makes
+ * one constant of several figures, {@code Wetting} is the rule for wet solids.
  */
 @NullMarked
 package org.beveragethermal.materials.solid;
