@@ -157,14 +157,31 @@ public final class FreezingCurve {
      */
     public double apparentHeatCapacity(double temperatureK) {
         double t = checked(temperatureK);
-        double liquid = beverage.specificHeatCapacity(inLiquidRange(t));
-        if (t >= onsetK) {
-            return liquid;
-        }
         double ice = ice(t);
-        double sensible =
-                liquid - ice * (Water.liquid().specificHeatCapacity(inLiquidRange(t)) - Ice.specificHeatCapacity(t));
-        return liquidus.hasSolute() ? sensible + fusionHeat(t) / liquidus.slopeK(water - ice) : sensible;
+        double sensible = sensible(t, ice);
+        return t < onsetK && liquidus.hasSolute() ? sensible + fusionHeat(t) / liquidus.slopeK(water - ice) : sensible;
+    }
+
+    /**
+     * Heat per kilogram and kelvin of the liquid and the ice as they are, without any freezing or melting: what tables of
+     * foods print as the specific heat below freezing.
+     *
+     * @param temperatureK temperature in K, inside {@link #temperatureRange()}
+     * @return specific heat capacity in J/(kg K), greater than 0, at most {@link #apparentHeatCapacity(double)}
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside the range
+     * @throws IllegalArgumentException if the temperature is NaN or infinite
+     */
+    public double sensibleHeatCapacity(double temperatureK) {
+        double t = checked(temperatureK);
+        return sensible(t, ice(t));
+    }
+
+    private double sensible(double temperatureK, double ice) {
+        double inside = inLiquidRange(temperatureK);
+        double liquid = beverage.specificHeatCapacity(inside);
+        return ice == 0
+                ? liquid
+                : liquid - ice * (Water.liquid().specificHeatCapacity(inside) - Ice.specificHeatCapacity(temperatureK));
     }
 
     /**
