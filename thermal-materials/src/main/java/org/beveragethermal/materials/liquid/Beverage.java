@@ -292,7 +292,7 @@ public final class Beverage implements Liquid {
 
     /**
      * Still wine without sugar, with {@link #SUGAR_FREE_EXTRACT_OF_WINE}: {@link #wine(Quantity, Quantity)} at 0 g/L. About
-     * 1 % denser and 0.3 K later to freeze than {@link #wine(Quantity)}, which leaves the extract out.
+     * 1 % denser and 0.2 K later to freeze than {@link #wine(Quantity)}, which leaves the extract out.
      *
      * @param strength alcoholic strength, 0 to 25 % vol
      * @return the beverage

@@ -377,7 +377,8 @@ public final class EthanolWater implements Liquid {
     }
 
     private static double celsius(double temperatureK) {
-        return RANGE.require(temperatureK, EthanolWaterTables.OIML_R_22) - CELSIUS_ZERO_K;
+        Source limit = temperatureK > LAST_PUBLISHED_K ? CONTINUATION : EthanolWaterTables.OIML_R_22;
+        return RANGE.require(temperatureK, limit) - CELSIUS_ZERO_K;
     }
 
     private static double melinderY(double t) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.liquid;
 
+import java.math.BigDecimal;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.beveragethermal.materials.provenance.Source;
@@ -14,7 +15,6 @@ import org.beveragethermal.materials.units.SiValues;
  * source that sets it, in the units of labels (% vol, g/L, % by mass).
  */
 final class Inputs {
-    private static final double PER_CENT = 100;
     private static final double ANY = Double.MAX_VALUE;
 
     /** Who sets the limits of what a drink may be made of, where no formula does. */
@@ -46,8 +46,13 @@ final class Inputs {
     private static double percentage(String name, double fraction, double highest, String unit, Source source) {
         ValidityRange allowed = new ValidityRange(name, 0, highest, "1");
         if (!allowed.contains(fraction)) {
-            new ValidityRange(name, 0, PER_CENT * highest, unit).require(PER_CENT * fraction, source);
+            new ValidityRange(name, 0, perCent(highest), unit).require(perCent(fraction), source);
         }
         return Math.min(highest, Math.max(0, fraction));
+    }
+
+    /** Shifts the decimal point, so that 0.55 is 55 and not 55.00000000000001. */
+    private static double perCent(double fraction) {
+        return BigDecimal.valueOf(fraction).movePointRight(2).doubleValue();
     }
 }

@@ -141,6 +141,75 @@ class BeverageReferenceTest {
         }
     }
 
+    /**
+     * What leaving out the heat of mixing does: the ethanol's heat of solution at the strength of the liquid that is left,
+     * less that at the strength of the drink, at 25 °C, carried to the temperature by the heat capacities of the three liquids.
+     */
+    @Test
+    void theHeatOfMixingLeftOutIsInsideTheStatedUncertainty() {
+        for (int tenths : new int[] {50, 125, 150, 200}) {
+            FreezingCurve curve = FreezingCurve.of(Beverage.spirit(percentByVolume(tenths / 10.0)));
+            double halfWidth = Math.sqrt(3)
+                    * curve.properties().stream()
+                            .filter(record -> record.property().equals("enthalpy with ice"))
+                            .findFirst()
+                            .orElseThrow()
+                            .uncertainty()
+                            .standardUncertainty(1);
+            for (int celsius : new int[] {-10, -20}) {
+                double t = ZERO + celsius;
+                double enthalpy = curve.specificEnthalpyWithIce(t);
+                double mixed = enthalpy + heatOfMixingLeftOut(curve, t);
+                assertThat(mixed).isGreaterThan(enthalpy);
+                OutsideChecks.published(
+                                "freezing-heat-of-mixing-" + tenths + "-m" + -celsius,
+                                "heats of solution of ethanol in water at 25 °C: 0.1 mol in 4.9 mol of water, -980 J (J. P. Novák et"
+                                        + " al., Physical Chemistry, ICT Prague, worked example), mole fraction 0.15, -810 J/mol (J. A."
+                                        + " Larkin, J. Chem. Thermodynamics 7 (1975) 137-148), between them by the logarithm of the mole"
+                                        + " fraction; allowed is our stated uncertainty")
+                        .what("enthalpy of ethanol-water of " + tenths / 10.0 + " % vol with its ice at " + celsius
+                                + " °C")
+                        .unit("J/kg")
+                        .expected(mixed)
+                        .within(halfWidth * Math.abs(mixed))
+                        .check(enthalpy);
+            }
+        }
+        // As the documentation says of wine: 4 % of the heat of freezing at -10 °C, 7 % at -20 °C.
+        FreezingCurve wine = FreezingCurve.of(Beverage.wine(percentByVolume(12.5)));
+        assertThat(shareOfFreezing(wine, ZERO - 10)).isCloseTo(0.04, within(0.005));
+        assertThat(shareOfFreezing(wine, ZERO - 20)).isCloseTo(0.07, within(0.005));
+    }
+
+    private static double shareOfFreezing(FreezingCurve curve, double t) {
+        double fusion = Water.liquid().specificEnthalpy(t) - Ice.specificEnthalpy(t);
+        return heatOfMixingLeftOut(curve, t) / (curve.iceFraction(t) * fusion);
+    }
+
+    private static double heatOfMixingLeftOut(FreezingCurve curve, double t) {
+        double ethanol = curve.beverage().composition().ethanol();
+        double ice = curve.iceFraction(t);
+        double remaining = ethanol / (1 - ice);
+        double at25 = ethanol / 0.046068 * (heatOfSolution(remaining) - heatOfSolution(ethanol));
+        return at25
+                + (1 - ice) * warming(EthanolWater.ofMassFraction(remaining), t)
+                + ice * warming(Water.liquid(), t)
+                - warming(EthanolWater.ofMassFraction(ethanol), t);
+    }
+
+    private static double warming(Liquid liquid, double t) {
+        return liquid.specificEnthalpy(t) - liquid.specificEnthalpy(ZERO + 25);
+    }
+
+    /** Heat of solution of ethanol at 25 °C, J/mol of ethanol. */
+    private static double heatOfSolution(double massFraction) {
+        double moles = massFraction / 46.068;
+        double x = moles / (moles + (1 - massFraction) / 18.015);
+        double thin = -980 / 0.1;
+        double strong = -810 / 0.15;
+        return thin + (strong - thin) * Math.log(x / 0.02) / Math.log(0.15 / 0.02);
+    }
+
     @Test
     void waterGrowsByAnEleventhPartOnFreezing() {
         OutsideChecks.commonPractice("water-expansion-on-freezing")
