@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.PropertyRecord;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -13,7 +14,6 @@ import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.units.AlcoholicStrength;
 import org.beveragethermal.materials.units.MassConcentration;
 import org.beveragethermal.materials.units.Measures;
-import org.beveragethermal.materials.units.SiValues;
 
 /**
  * A drink: what it is, what it is made of, and its thermal properties.
@@ -27,11 +27,13 @@ import org.beveragethermal.materials.units.SiValues;
  * differs from ethanol-water of vanishing strength by up to 0.6 % in heat capacity and 1.1 % in conductivity. Dissolved
  * carbon dioxide has no effect on these properties; its pressure is told by {@link CarbonDioxide}.
  *
- * <p><b>{@link #wine(Quantity)} and {@link #sparklingWine(Quantity)} without sugar given are plain ethanol-water.</b>
- * They leave out the extract of a dry wine, 20 to 30 g/L, which leaves the density about 1 % too low, the specific heat
- * capacity about 2 % too high, the conductivity about 1.5 % too high, the viscosity up to 10 % too low and the freezing
- * point a few tenths of a kelvin too high (the safe side for a warning); their records say so. The factories that take
- * a sugar content add the usual extract.
+ * <p><b>{@link #wine(Quantity)} and {@link #sparklingWine(Quantity)} without sugar given are plain ethanol-water</b>, for
+ * a label that tells the strength alone. They leave out the extract of a dry wine, 20 to 30 g/L, which leaves the density
+ * about 1 % too low, the specific heat capacity about 2 % too high, the conductivity about 1.5 % too high, the viscosity up
+ * to 10 % too low and the freezing point a few tenths of a kelvin too high (the safe side for a warning); their records
+ * carry that as uncertainty. <b>The factories that take a sugar content add the usual extract</b>, even for 0 g/L:
+ * {@link #dryWine(Quantity)} is that wine, and the better description of a dry one. The two lie within the stated
+ * uncertainty of each other.
  *
  * <p>The typical contents used where a drink is named without an analysis are constants here, most of them from memory.
  * Above the temperatures at which a drink boils (about 78 °C for spirits, 90 °C for wine) the properties are those of a
@@ -117,21 +119,21 @@ public final class Beverage implements Liquid {
     public static final double CARBON_DIOXIDE_OF_BEER = 5.5;
 
     /** Share of protein and of minerals in the real extract of beer (from memory). */
-    private static final double PROTEIN_IN_BEER_EXTRACT = 0.11;
+    static final double PROTEIN_IN_BEER_EXTRACT = 0.11;
 
-    private static final double ASH_IN_BEER_EXTRACT = 0.04;
+    static final double ASH_IN_BEER_EXTRACT = 0.04;
 
     /** Protein, milk sugar and minerals per mass of fat-free milk (from memory; whole milk has 3.4, 4.8 and 0.7 %). */
-    private static final double PROTEIN_IN_SKIM_MILK = 0.0352;
+    static final double PROTEIN_IN_SKIM_MILK = 0.0352;
 
-    private static final double LACTOSE_IN_SKIM_MILK = 0.0497;
-    private static final double ASH_IN_SKIM_MILK = 0.0074;
+    static final double LACTOSE_IN_SKIM_MILK = 0.0497;
+    static final double ASH_IN_SKIM_MILK = 0.0074;
 
     /** Protein of cream liqueur, kg/m³ (from memory). */
-    private static final double PROTEIN_OF_CREAM_LIQUEUR = 30;
+    static final double PROTEIN_OF_CREAM_LIQUEUR = 30;
 
     /** Part of the sugar of juice that is sucrose; it varies from nearly none to most of it (our middle). */
-    private static final double SUCROSE_IN_JUICE = 0.5;
+    static final double SUCROSE_IN_JUICE = 0.5;
 
     private static final double HIGHEST_WINE_STRENGTH = 0.25;
     private static final double HIGHEST_LOW_ALCOHOL_WINE = 0.085;
@@ -250,24 +252,34 @@ public final class Beverage implements Liquid {
         return new Beverage(kind, composition, Recipe.strengthByVolume(composition));
     }
 
+    /**
+     * The typical contents and rules of thumb that stand in for an analysis, each with its uncertainty and source.
+     *
+     * @return the constants, unmodifiable
+     */
+    public static List<Constant> usualContents() {
+        return UsualContents.CONSTANTS;
+    }
+
     private static Beverage of(Kind kind, Recipe recipe) {
         return new Beverage(kind, recipe.composition(), recipe.strength());
     }
 
     private static Beverage ofWine(
             Kind kind, Quantity<AlcoholicStrength> strength, Quantity<MassConcentration> sugar, double extract) {
-        double fraction = SiValues.strengthByVolume(strength, "alcoholic strength", 0, HIGHEST_WINE_STRENGTH);
-        double kgPerM3 = SiValues.concentrationKgPerM3(sugar, "sugar", 0, HIGHEST_WINE_SUGAR);
+        double fraction = Inputs.strength(strength, HIGHEST_WINE_STRENGTH, Inputs.LIMITS);
+        double kgPerM3 = Inputs.concentration(sugar, "sugar", HIGHEST_WINE_SUGAR, Inputs.LIMITS);
         return of(kind, Recipe.of(fraction, 0, kgPerM3, extract));
     }
 
     private static Beverage ofEthanolWater(Kind kind, Quantity<AlcoholicStrength> strength) {
-        double fraction = SiValues.strengthByVolume(strength, "alcoholic strength", 0, HIGHEST_WINE_STRENGTH);
+        double fraction = Inputs.strength(strength, HIGHEST_WINE_STRENGTH, Inputs.LIMITS);
         return of(kind, Recipe.of(fraction, 0, 0, 0));
     }
 
     /**
-     * Still wine as plain ethanol-water, its extract left out.
+     * Still wine of which only the strength is known: plain ethanol-water, its extract left out, which its records carry
+     * as uncertainty. {@link #dryWine(Quantity)} has the extract in.
      *
      * @param strength alcoholic strength, 0 to 25 % vol
      * @return the beverage
@@ -279,7 +291,21 @@ public final class Beverage implements Liquid {
     }
 
     /**
-     * Still wine with {@link #SUGAR_FREE_EXTRACT_OF_WINE} beside its sugar, which is glucose and fructose.
+     * Still wine without sugar, with {@link #SUGAR_FREE_EXTRACT_OF_WINE}: {@link #wine(Quantity, Quantity)} at 0 g/L. About
+     * 1 % denser and 0.2 K later to freeze than {@link #wine(Quantity)}, which leaves the extract out.
+     *
+     * @param strength alcoholic strength, 0 to 25 % vol
+     * @return the beverage
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the strength is outside 0 to 25 % vol
+     * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
+     */
+    public static Beverage dryWine(Quantity<AlcoholicStrength> strength) {
+        return wine(strength, Measures.gramsPerLitre(0));
+    }
+
+    /**
+     * Still wine with {@link #SUGAR_FREE_EXTRACT_OF_WINE} beside its sugar, which is glucose and fructose; at 0 g/L it is
+     * {@link #dryWine(Quantity)}, not {@link #wine(Quantity)}.
      *
      * @param strength alcoholic strength, 0 to 25 % vol
      * @param sugar residual sugar, 0 to 400 g/L
@@ -292,7 +318,7 @@ public final class Beverage implements Liquid {
     }
 
     /**
-     * Sparkling wine as plain ethanol-water, its extract left out, with {@link #CARBON_DIOXIDE_OF_SPARKLING_WINE}.
+     * Sparkling wine of which only the strength is known: plain ethanol-water, its extract left out, with {@link #CARBON_DIOXIDE_OF_SPARKLING_WINE}.
      *
      * @param strength alcoholic strength, 0 to 25 % vol
      * @return the beverage
@@ -396,7 +422,7 @@ public final class Beverage implements Liquid {
      * @throws IllegalArgumentException if a quantity is null, of another dimension or not finite
      */
     public static Beverage lowAlcoholWine(Quantity<AlcoholicStrength> strength, Quantity<MassConcentration> sugar) {
-        SiValues.strengthByVolume(strength, "alcoholic strength", 0, HIGHEST_LOW_ALCOHOL_WINE);
+        Inputs.strength(strength, HIGHEST_LOW_ALCOHOL_WINE, Inputs.LIMITS);
         return ofWine(Kind.LOW_ALCOHOL_WINE, strength, sugar, SUGAR_FREE_EXTRACT_OF_WINE);
     }
 
@@ -458,8 +484,8 @@ public final class Beverage implements Liquid {
             Quantity<AlcoholicStrength> strength,
             double highestStrength,
             Quantity<MassConcentration> realExtract) {
-        double fraction = SiValues.strengthByVolume(strength, "alcoholic strength", 0, highestStrength);
-        double extract = SiValues.concentrationKgPerM3(realExtract, "real extract", 0, HIGHEST_BEER_EXTRACT);
+        double fraction = Inputs.strength(strength, highestStrength, Inputs.LIMITS);
+        double extract = Inputs.concentration(realExtract, "real extract", HIGHEST_BEER_EXTRACT, Inputs.LIMITS);
         double protein = PROTEIN_IN_BEER_EXTRACT * extract;
         double ash = ASH_IN_BEER_EXTRACT * extract;
         return of(kind, new Recipe(fraction, 0, 0, extract - protein - ash, protein, ash, 0))
@@ -488,7 +514,7 @@ public final class Beverage implements Liquid {
      */
     public static Beverage spirit(Quantity<AlcoholicStrength> strength) {
         double highest = EthanolWater.strengthFromMassFraction(EthanolWater.HIGHEST_MASS_FRACTION);
-        double fraction = SiValues.strengthByVolume(strength, "alcoholic strength", 0, highest);
+        double fraction = Inputs.strength(strength, highest, EthanolWaterTables.MELINDER);
         return of(Kind.SPIRIT, Recipe.of(fraction, 0, 0, 0));
     }
 
@@ -503,8 +529,8 @@ public final class Beverage implements Liquid {
      * @throws IllegalArgumentException if a quantity is null, of another dimension or not finite
      */
     public static Beverage liqueur(Quantity<AlcoholicStrength> strength, Quantity<MassConcentration> sugar) {
-        double fraction = SiValues.strengthByVolume(strength, "alcoholic strength", 0, HIGHEST_LIQUEUR_STRENGTH);
-        double kgPerM3 = SiValues.concentrationKgPerM3(sugar, "sugar", 0, HIGHEST_LIQUEUR_SUGAR);
+        double fraction = Inputs.strength(strength, HIGHEST_LIQUEUR_STRENGTH, Inputs.LIMITS);
+        double kgPerM3 = Inputs.concentration(sugar, "sugar", HIGHEST_LIQUEUR_SUGAR, Inputs.LIMITS);
         return of(Kind.LIQUEUR, Recipe.of(fraction, kgPerM3, 0, 0));
     }
 
@@ -522,9 +548,9 @@ public final class Beverage implements Liquid {
      */
     public static Beverage creamLiqueur(
             Quantity<AlcoholicStrength> strength, Quantity<MassConcentration> sugar, Quantity<Dimensionless> fat) {
-        double fraction = SiValues.strengthByVolume(strength, "alcoholic strength", 0, HIGHEST_LIQUEUR_STRENGTH);
-        double kgPerM3 = SiValues.concentrationKgPerM3(sugar, "sugar", 0, HIGHEST_LIQUEUR_SUGAR);
-        double fatFraction = SiValues.fraction(fat, "fat", 0, HIGHEST_FAT);
+        double fraction = Inputs.strength(strength, HIGHEST_LIQUEUR_STRENGTH, Inputs.LIMITS);
+        double kgPerM3 = Inputs.concentration(sugar, "sugar", HIGHEST_LIQUEUR_SUGAR, Inputs.LIMITS);
+        double fatFraction = Inputs.massFraction(fat, "fat", HIGHEST_FAT, Inputs.LIMITS);
         return of(Kind.CREAM_LIQUEUR, new Recipe(fraction, kgPerM3, 0, 0, PROTEIN_OF_CREAM_LIQUEUR, 0, fatFraction));
     }
 
@@ -537,7 +563,7 @@ public final class Beverage implements Liquid {
      * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
      */
     public static Beverage softDrink(Quantity<MassConcentration> sugar) {
-        double kgPerM3 = SiValues.concentrationKgPerM3(sugar, "sugar", 0, HIGHEST_SOFT_DRINK_SUGAR);
+        double kgPerM3 = Inputs.concentration(sugar, "sugar", HIGHEST_SOFT_DRINK_SUGAR, Inputs.LIMITS);
         return of(Kind.SOFT_DRINK, Recipe.of(0, kgPerM3, 0, 0));
     }
 
@@ -552,7 +578,7 @@ public final class Beverage implements Liquid {
      * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
      */
     public static Beverage juice(Quantity<Dimensionless> solubleSolids) {
-        double solids = SiValues.fraction(solubleSolids, "soluble solids", 0, HIGHEST_SOLUBLE_SOLIDS);
+        double solids = Inputs.massFraction(solubleSolids, "soluble solids", HIGHEST_SOLUBLE_SOLIDS, Inputs.LIMITS);
         double sucrose = SUCROSE_IN_JUICE * solids;
         return of(Kind.JUICE, new Composition(1 - solids, 0, sucrose, solids - sucrose, 0, 0, 0, 0, 0));
     }
@@ -566,7 +592,7 @@ public final class Beverage implements Liquid {
      * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
      */
     public static Beverage milk(Quantity<Dimensionless> fat) {
-        double fatFraction = SiValues.fraction(fat, "fat", 0, HIGHEST_FAT);
+        double fatFraction = Inputs.massFraction(fat, "fat", HIGHEST_FAT, Inputs.LIMITS);
         double skim = 1 - fatFraction;
         double protein = PROTEIN_IN_SKIM_MILK * skim;
         double lactose = LACTOSE_IN_SKIM_MILK * skim;
@@ -613,7 +639,7 @@ public final class Beverage implements Liquid {
      */
     public Beverage withCarbonDioxide(Quantity<MassConcentration> carbonDioxide) {
         return withCarbonDioxide(
-                SiValues.concentrationKgPerM3(carbonDioxide, "dissolved carbon dioxide", 0, HIGHEST_CARBON_DIOXIDE));
+                Inputs.concentration(carbonDioxide, "dissolved carbon dioxide", HIGHEST_CARBON_DIOXIDE, Inputs.LIMITS));
     }
 
     private Beverage withCarbonDioxide(double kgPerM3) {

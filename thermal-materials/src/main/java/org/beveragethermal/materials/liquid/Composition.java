@@ -34,7 +34,6 @@ public record Composition(
     private static final double SUM_TOLERANCE = 1e-6;
 
     private static final double HIGHEST_SUGAR = 0.6;
-    private static final String WHY = "Composition";
 
     /**
      * Checks the parts.
@@ -60,18 +59,19 @@ public record Composition(
         require("fat", fat, 0, 0.4);
         require("carbohydrate", carbohydrate, 0, 1);
         require("ash", ash, 0, 0.02);
-        range("dissolved carbon dioxide", 30, "kg/m³").require(carbonDioxideKgPerM3, WHY);
+        range("dissolved carbon dioxide", 30, "kg/m³").require(carbonDioxideKgPerM3, Inputs.LIMITS);
         double sugars = sucrose + invertSugar + carbohydrate;
         double sum = water + ethanol + sugars + protein + fat + ash;
-        new ValidityRange("sum of the mass fractions", 1 - SUM_TOLERANCE, 1 + SUM_TOLERANCE, "1").require(sum, WHY);
+        new ValidityRange("sum of the mass fractions", 1 - SUM_TOLERANCE, 1 + SUM_TOLERANCE, "1")
+                .require(sum, Inputs.LIMITS);
         range("mass fraction of ethanol in ethanol and water", EthanolWater.HIGHEST_MASS_FRACTION, "1")
                 .require(ethanol / (ethanol + water), EthanolWaterTables.MELINDER);
         range("mass fraction of sugar and other extract in water, ethanol and extract", HIGHEST_SUGAR, "1")
-                .require(sugars / (water + ethanol + sugars), WHY);
+                .require(sugars / (water + ethanol + sugars), Inputs.LIMITS);
     }
 
     private static void require(String component, double fraction, double low, double high) {
-        new ValidityRange("mass fraction of " + component, low, high, "1").require(fraction, WHY);
+        new ValidityRange("mass fraction of " + component, low, high, "1").require(fraction, Inputs.LIMITS);
     }
 
     private static ValidityRange range(String quantity, double high, String unit) {

@@ -32,8 +32,8 @@ final class DrinkMixture implements Liquid {
     // Eilers: relative viscosity (1 + 1.25 f/(1 - f/f_max))² of a dispersion with volume fraction f. The figures for
     // milk, f_max and the volume of swollen protein, are from memory of the dairy literature.
     private static final double EILERS = 1.25;
-    private static final double HIGHEST_PACKING = 0.79;
-    private static final double SWOLLEN_PROTEIN_M3_PER_KG = 3.9e-3;
+    static final double HIGHEST_PACKING = 0.79;
+    static final double SWOLLEN_PROTEIN_M3_PER_KG = 3.9e-3;
 
     private static final Source MIXING = new Source(
             "mixing rules for drinks",

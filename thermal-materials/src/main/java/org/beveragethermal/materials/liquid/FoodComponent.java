@@ -1,7 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.liquid;
 
+import java.util.List;
+import org.beveragethermal.materials.provenance.PropertyRecord;
 import org.beveragethermal.materials.provenance.Source;
+import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
 /**
@@ -48,10 +51,18 @@ public enum FoodComponent {
     /** Where the coefficients come from. */
     static final Source CHOI_OKOS = Source.published(
             "Choi-Okos",
-            "ASHRAE Handbook, Refrigeration, chapter 19, thermal properties of food components (Choi and Okos), -40 to 150 °C");
+            "ASHRAE Handbook, Refrigeration, chapter 19, thermal properties of food components (Choi and Okos), -40 to 150 °C;"
+                    + " it states no uncertainty: given is an estimate of ours, from water and milk");
 
     private static final double CELSIUS_ZERO_K = 273.15;
     private static final ValidityRange RANGE = new ValidityRange("temperature of a food", 233.15, 423.15, "K");
+
+    private static final List<PropertyRecord> PROPERTIES = List.of(
+            new PropertyRecord("density", "kg/m³", RANGE, Uncertainty.rectangularRelative(0.01), CHOI_OKOS),
+            new PropertyRecord(
+                    "specific heat capacity", "J/(kg K)", RANGE, Uncertainty.rectangularRelative(0.03), CHOI_OKOS),
+            new PropertyRecord(
+                    "thermal conductivity", "W/(m K)", RANGE, Uncertainty.rectangularRelative(0.04), CHOI_OKOS));
 
     // Polynomials in t/°C: density in kg/m³, specific heat capacity in J/(kg K), conductivity in W/(m K). The handbook
     // states no uncertainty; its worked example is reproduced to five figures.
@@ -124,6 +135,15 @@ public enum FoodComponent {
      */
     public double thermalConductivity(double temperatureK) {
         return conductivityTerms.value(celsius(temperatureK));
+    }
+
+    /**
+     * Where the formulas come from, one record per property, the same for all components.
+     *
+     * @return the records, unmodifiable
+     */
+    public static List<PropertyRecord> properties() {
+        return PROPERTIES;
     }
 
     private static Quadratic quadratic(double constant, double linear, double square) {

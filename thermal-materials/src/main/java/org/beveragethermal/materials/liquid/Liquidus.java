@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.liquid;
 
+import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
+import org.beveragethermal.materials.provenance.Uncertainty;
 
 /**
  * The temperature at which a drink is in balance with ice, as a function of the water left in the liquid. What each
@@ -16,6 +18,17 @@ final class Liquidus {
      * per mass of water (Goff and Hartel, Ice Cream, 7th ed., p. 183), and 8 % of them are ash (from memory).
      */
     private static final double ASH_K = 2.37 / 0.08;
+
+    static final Constant ASH_DEPRESSION = new Constant(
+            "freezing point depression by minerals, times mass of water per mass of minerals",
+            ASH_K,
+            "K",
+            Uncertainty.rectangularRelative(0.15),
+            new Source(
+                    "minerals of milk",
+                    "own estimate from 2.37 K times solids-not-fat of milk per water (H. D. Goff, R. W. Hartel, Ice Cream, 7th"
+                            + " ed. (2013), p. 183), of which 8 % are minerals (from memory)",
+                    Source.Kind.OWN_COMPUTATION));
 
     /**
      * The least liquid water looked at: the ethanol formula ends there, and the sugars and the ash take off more than

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.liquid;
 
+import java.util.List;
 import org.beveragethermal.materials.provenance.Constant;
+import org.beveragethermal.materials.provenance.PropertyRecord;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.materials.provenance.ValidityRange;
@@ -37,7 +39,21 @@ public final class Salt {
     // three.
     private static final double[] PER_100_G_WATER = {35.65, 0.006, 0.0003};
 
+    private static final List<PropertyRecord> PROPERTIES = List.of(
+            new PropertyRecord("density", "kg/m³", RANGE, DENSITY.uncertainty(), CRC),
+            new PropertyRecord("specific heat capacity", "J/(kg K)", RANGE, HEAT_CAPACITY.uncertainty(), CRC),
+            new PropertyRecord("solubility", "1", DISSOLVING, Uncertainty.rectangular(0.001), CRC));
+
     private Salt() {}
+
+    /**
+     * Where the figures come from, one record per property.
+     *
+     * @return the records, unmodifiable
+     */
+    public static List<PropertyRecord> properties() {
+        return PROPERTIES;
+    }
 
     /**
      * Density of the crystals; heaped, table salt weighs about half as much.

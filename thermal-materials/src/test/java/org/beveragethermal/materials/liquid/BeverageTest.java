@@ -3,6 +3,7 @@ package org.beveragethermal.materials.liquid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
 import static org.beveragethermal.materials.units.Measures.percent;
@@ -13,6 +14,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.PropertyRecord;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.testsupport.OutsideChecks;
@@ -223,6 +226,153 @@ class BeverageTest {
         assertThat(richest.dynamicViscosity(t)).isPositive().isLessThan(1);
     }
 
+    /**
+     * The two wines without sugar, the one of the label alone and the one with its extract, must lie within what the former
+     * says it does not know.
+     */
+    @Test
+    void plainAndDryWineAgreeWithinTheStatedUncertainty() {
+        for (double strength : new double[] {9, 12.5, 15}) {
+            Beverage plain = Beverage.wine(percentByVolume(strength));
+            Beverage dry = Beverage.dryWine(percentByVolume(strength));
+            assertThat(dry).isEqualTo(Beverage.wine(percentByVolume(strength), gramsPerLitre(0)));
+            assertThat(plain.composition().carbohydrate()).isZero();
+            for (double t = ZERO - 10; t <= ZERO + 80; t += 10) {
+                assertAgrees(plain, "density", plain.density(t), dry.density(t));
+                assertAgrees(
+                        plain, "specific heat capacity", plain.specificHeatCapacity(t), dry.specificHeatCapacity(t));
+                assertAgrees(plain, "thermal conductivity", plain.thermalConductivity(t), dry.thermalConductivity(t));
+                assertAgrees(plain, "dynamic viscosity", plain.dynamicViscosity(t), dry.dynamicViscosity(t));
+            }
+            assertAgrees(plain, "freezing temperature", plain.freezingOnsetK(), dry.freezingOnsetK());
+            assertThat(dry.freezingOnsetK()).isLessThan(plain.freezingOnsetK());
+        }
+    }
+
+    private static void assertAgrees(Beverage plain, String property, double without, double with) {
+        PropertyRecord leftOut = plain.properties().stream()
+                .filter(record -> record.property().equals(property)
+                        && record.source().key().equals("extract left out"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(with)
+                .as(plain + ", " + property)
+                .isCloseTo(without, within(Math.sqrt(3) * leftOut.uncertainty().standardUncertainty(without)));
+    }
+
+    /** A refusal names the property, what was given, what is allowed and who says so, in the units of labels. */
+    @Test
+    void refusalsNameEverything() {
+        assertRefused(
+                () -> Beverage.wine(percentByVolume(140)),
+                "alcoholic strength 140 % vol: expected 0 % vol to 25 % vol (limits of drinks)");
+        assertRefused(
+                () -> Beverage.sweetWine(percentByVolume(12), gramsPerLitre(-3)),
+                "sugar -3 g/L: expected 0 g/L to 400 g/L (limits of drinks)");
+        assertRefused(
+                () -> Beverage.milk(percent(55)),
+                "fat 55 % by mass: expected 0 % by mass to 40 % by mass (limits of drinks)");
+        assertRefused(
+                () -> CarbonDioxide.inWine(percentByVolume(40), gramsPerLitre(0)),
+                "alcoholic strength 40 % vol: expected 0 % vol to 25 % vol (Regulation 2676/90)");
+        assertRefused(
+                () -> Beverage.wine(percentByVolume(12)).density(400),
+                "temperature of ethanol-water 400 K: expected 253.15 K to 353.15 K (continued above 40 °C)");
+        assertRefused(
+                () -> Beverage.wine(percentByVolume(12)).thermalConductivity(250),
+                "temperature of ethanol-water 250 K: expected 253.15 K to 353.15 K (OIML R 22)");
+        assertRefused(
+                () -> Beverage.water().density(250),
+                "water temperature 250 K: expected 253.15 K to 383.15 K (IAPWS SR6-08)");
+        assertThatThrownBy(() -> Beverage.spirit(percentByVolume(90)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("Melinder 2010");
+        assertThatThrownBy(() -> Beverage.softDrink(gramsPerLitre(Double.NaN)))
+                .isInstanceOf(IllegalArgumentException.class);
+        // For programs.
+        OutOfRangeException refusal =
+                catchThrowableOfType(OutOfRangeException.class, () -> Beverage.wine(percentByVolume(140)));
+        assertThat(refusal.parameter()).isEqualTo("alcoholic strength");
+        assertThat(refusal.given()).isCloseTo(140, within(1e-9));
+        assertThat(refusal.high()).isEqualTo(25);
+        assertThat(refusal.unit()).isEqualTo("% vol");
+    }
+
+    private static void assertRefused(ThrowingCallable call, String message) {
+        assertThatThrownBy(call).isInstanceOf(OutOfRangeException.class).hasMessage(message);
+    }
+
+    /** The warmer of two published curves begins the freezing, and the answer says which. */
+    @Test
+    void freezingSaysWhichCurveSetIt() {
+        // Lange: 17 % vol (13.8 % by mass) at -6.1 °C, where Melinder's polynomial has -6.6; beyond 39 % by mass Lange
+        // ends.
+        FreezingPoint fortified = Beverage.spirit(percentByVolume(17)).freezingOnset();
+        assertThat(fortified.source().key()).isEqualTo("Lange 5.13");
+        assertThat(fortified.temperatureK() - ZERO).isCloseTo(-6.1, within(0.05));
+        assertThat(Beverage.spirit(percentByVolume(60)).freezingOnset().source().key())
+                .isEqualTo("Melinder 2010");
+        assertThat(Beverage.fortifiedWine(percentByVolume(17), gramsPerLitre(80))
+                        .freezingOnset()
+                        .source()
+                        .citation())
+                .contains("Lange 5.13")
+                .contains("Goff-Hartel");
+        assertThat(Beverage.softDrink(gramsPerLitre(100))
+                        .freezingOnset()
+                        .source()
+                        .key())
+                .isEqualTo("Goff-Hartel 2013");
+        assertThat(FreezingCurve.of(Beverage.spirit(percentByVolume(17))).onset())
+                .isEqualTo(fortified);
+    }
+
+    /** Everything a program can ask where it comes from. */
+    @Test
+    void everyTableAndConstantHasItsSource() {
+        for (Constant constant : Beverage.usualContents()) {
+            assertThat(constant.value()).isPositive();
+            assertThat(constant.standardUncertainty()).as(constant.name()).isPositive();
+        }
+        assertThat(Beverage.usualContents())
+                .extracting(Constant::value)
+                .contains(
+                        Beverage.SUGAR_FREE_EXTRACT_OF_WINE,
+                        Beverage.SUGAR_FREE_EXTRACT_OF_CIDER,
+                        Beverage.REAL_EXTRACT_OF_BEER,
+                        Beverage.EXTRACT_OF_SAKE,
+                        Beverage.CARBON_DIOXIDE_OF_SPARKLING_WINE,
+                        Beverage.CARBON_DIOXIDE_OF_BEER);
+        assertThat(Beverage.usualContents()).extracting(Constant::name).doesNotHaveDuplicates();
+        assertThat(FoodComponent.properties())
+                .extracting(PropertyRecord::property)
+                .containsExactly("density", "specific heat capacity", "thermal conductivity");
+        assertThat(Salt.properties())
+                .extracting(PropertyRecord::property)
+                .contains("density", "specific heat capacity", "solubility");
+        assertThat(SucroseSolution.ofMassFraction(0.1).properties())
+                .extracting(record -> record.source().key())
+                .contains("ideal molar scaling", "Goff-Hartel 2013", "ICUMSA SPS-4", "Génotelle 1978");
+        assertThat(Brine.ofMassFraction(0.1).properties())
+                .extracting(PropertyRecord::property)
+                .contains("freezing temperature", "heat of solution");
+        assertThat(CarbonDioxide.inWater().properties())
+                .extracting(record -> record.source().key())
+                .containsExactly("Weiss 1974", "IAPWS G7-04");
+        assertThat(CarbonDioxide.inWine(percentByVolume(12), gramsPerLitre(0)).properties())
+                .extracting(record -> record.source().key())
+                .containsExactly("Regulation 2676/90", "CO2 enthalpy range");
+        for (Beverage beverage : all()) {
+            assertThat(beverage.properties())
+                    .as(beverage.name())
+                    .extracting(PropertyRecord::property)
+                    .contains(beverage.equals(Beverage.water()) ? "density" : "freezing temperature");
+            for (PropertyRecord record : beverage.properties()) {
+                assertThat(record.uncertainty().standardUncertainty(300)).isPositive();
+            }
+        }
+    }
+
     @Test
     void refusesWhatCannotBe() {
         assertThatThrownBy(() -> Beverage.wine(percentByVolume(140)))
@@ -281,18 +431,22 @@ class BeverageTest {
     }
 
     @Test
-    void mixturesAndFreezingAllocateNothing() {
+    void everyKindOfDrinkAllocatesNothing() {
         com.sun.management.ThreadMXBean threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-        FreezingCurve curve =
-                FreezingCurve.of(Beverage.creamLiqueur(percentByVolume(17), gramsPerLitre(200), percent(15)));
-        sweep(curve, 5_000);
+        List<FreezingCurve> curves = all().stream().map(FreezingCurve::of).toList();
+        for (FreezingCurve curve : curves) {
+            sweep(curve, 2_000);
+        }
         long id = Thread.currentThread().getId();
-        long before = threads.getThreadAllocatedBytes(id);
-        double sum = sweep(curve, 5_000);
-        long bytes = threads.getThreadAllocatedBytes(id) - before;
-        assertThat(sum).isFinite();
-        // A single object per call would be 50 000 objects of at least 16 bytes.
-        assertThat(bytes).isLessThan(100_000);
+        for (FreezingCurve curve : curves) {
+            sweep(curve, 2_000);
+            long before = threads.getThreadAllocatedBytes(id);
+            double sum = sweep(curve, 2_000);
+            long bytes = threads.getThreadAllocatedBytes(id) - before;
+            assertThat(sum).isFinite();
+            // A single object per call would be 20 000 objects of at least 16 bytes.
+            assertThat(bytes).as(curve.toString()).isLessThan(60_000);
+        }
     }
 
     private static double sweep(FreezingCurve curve, int calls) {

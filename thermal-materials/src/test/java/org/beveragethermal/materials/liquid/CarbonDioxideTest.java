@@ -9,7 +9,6 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import org.beveragethermal.materials.reference.ReferenceTable;
 import org.beveragethermal.materials.units.OutOfRangeException;
-import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /** Dissolved gas against tables and measured bottles, and the closed vessel against its own balance. */
@@ -35,35 +34,48 @@ class CarbonDioxideTest {
 
     @Test
     void pressureInASealedBottleRisesAsMeasured() {
-        double content = 11.5;
-        double at20 = sparkling().pressure(content, 0.033, 293.15);
-        double[][] rows = {{279, 0.6267}, {285, 0.7733}};
-        for (double[] row : rows) {
-            OutsideChecks.published(
-                            "carbon-dioxide-sealed-bottle-" + (int) row[0],
-                            "Scientific Reports (2017), s41598-017-10702-6, table 1: pressure in a sealed bottle of sparkling"
-                                    + " wine at 279, 285 and 293 K (4.7, 5.8, 7.5 bar); ullage of 3.3 % assumed; the tolerance,"
-                                    + " 5 %, is the doubt about the enthalpy of solution")
-                    .what("pressure at " + (int) row[0] + " K over that at 293 K")
-                    .unit("1")
-                    .expected(row[1])
-                    .within(0.05 * row[1])
-                    .check(sparkling().pressure(content, 0.033, row[0]) / at20);
-        }
+        double at20 = sparkling().pressure(11.5, 0.033, 293);
+        ReferenceTable.read("liquid/sealed-bottle-pressure.csv")
+                .check(row -> sparkling().pressure(11.5, row.number("headspacePerLiquid"), ZERO + row.number("celsius"))
+                        / at20);
     }
 
     @Test
-    void sparklingWineTakesUpWhatWasPrinted() {
-        OutsideChecks.published(
-                        "carbon-dioxide-sparkling-10",
-                        "PMC8047704, table 1: Henry constant of sparkling wine at 10 °C, about 2.1 g/(L bar); allowed are its"
-                                + " rounding (0.05), the doubt about the solubility (5 %) and about the enthalpy of solution"
-                                + " (2.5 kJ/mol over 10 K, 3.6 %)")
-                .what("carbon dioxide in sparkling wine at 10 °C per pressure")
-                .unit("g/(L bar)")
-                .expected(2.1)
-                .within(0.05 + 0.086 * 2.1)
-                .check(sparkling().solubility(ZERO + 10) * BAR);
+    void drinksTakeUpWhatWasPrinted() {
+        ReferenceTable.read("liquid/henry-of-drinks.csv").check(row -> {
+            CarbonDioxide drink = row.text("drink").equals("beer") ? CarbonDioxide.inBeer() : sparkling();
+            return drink.solubility(ZERO + row.number("celsius")) * BAR;
+        });
+    }
+
+    @Test
+    void wineTakesUpWhatTheRegulationSays() {
+        ReferenceTable.read("liquid/regulation-2676-90.csv")
+                .check(row -> CarbonDioxide.inWine(
+                                        percentByVolume(row.number("strengthByVolume")),
+                                        gramsPerLitre(row.number("sugar")))
+                                .solubility(293.15)
+                        * BAR);
+    }
+
+    @Test
+    void henrysConstantReproducesItsVerificationTable() {
+        ReferenceTable.read("liquid/iapws-g7-04-table-6.csv")
+                .check(row -> Math.log(1e-9 * CarbonDioxide.henryConstantInWater(row.number("temperatureK"))));
+    }
+
+    /** Two published formulas for cold water, of which the one in use agrees better with the handbooks. */
+    @Test
+    void henrysConstantIsFourPercentOffInTheCold() {
+        for (int celsius : new int[] {2, 10, 20, 30, 40}) {
+            double t = ZERO + celsius;
+            double water = Water.liquid().density(t) / 0.018015;
+            double solubility = water * CarbonDioxide.MOLAR_MASS / CarbonDioxide.henryConstantInWater(t);
+            assertThat(solubility / CarbonDioxide.inWater().solubility(t)).isBetween(0.955, 1.01);
+        }
+        assertThatThrownBy(() -> CarbonDioxide.henryConstantInWater(270))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("IAPWS G7-04");
     }
 
     @Test
@@ -72,19 +84,6 @@ class CarbonDioxideTest {
         assertThat(wine.gaugePressure(11.4, 0.033, 293.15))
                 .isCloseTo(wine.pressure(11.4, 0.033, 293.15) - 101325, within(1e-6));
         assertThat(wine.gaugePressure(0, 0.033, 293.15)).isEqualTo(-101325);
-    }
-
-    @Test
-    void lagerTakesUpWhatWasPrinted() {
-        OutsideChecks.published(
-                        "carbon-dioxide-lager-6",
-                        "PMC8047704, table 1: Henry constant of lager at 6 °C, about 2.4 g/(L"
-                                + " bar); the tolerance, 6 %, was chosen after seeing the deviation")
-                .what("carbon dioxide in lager at 6 °C per pressure")
-                .unit("g/(L bar)")
-                .expected(2.4)
-                .within(0.06 * 2.4)
-                .check(CarbonDioxide.inBeer().solubility(ZERO + 6) * BAR);
     }
 
     /** Weiss's formula for water and the regulation's for wine, carried to 0 % vol, come from different hands. */

@@ -42,6 +42,15 @@ class SolutionReferenceTest {
                 .check(row -> Brine.freezingTemperatureK(row.number("massFraction")) - CELSIUS_ZERO_K);
     }
 
+    /** Another formula, from the study of inclusions in minerals, for what is in balance with ice. */
+    @Test
+    void brineInBalanceWithIceAgreesWithBodnar() {
+        ReferenceTable.read("liquid/bodnar-brine-freezing.csv")
+                .check(row -> 100
+                        * Brine.inBalanceWithIceAt(CELSIUS_ZERO_K + row.number("celsius"))
+                                .massFraction());
+    }
+
     @Test
     void brineIsAsDenseAsTheHandbooksSay() {
         ReferenceTable.read("liquid/crc-brine-density.csv").check(SolutionReferenceTest::brine);
@@ -203,6 +212,24 @@ class SolutionReferenceTest {
         double below = at - Math.log(SucroseSolution.ofMassFraction(0.1 - h).dynamicViscosity(t));
         double above = Math.log(SucroseSolution.ofMassFraction(0.1 + h).dynamicViscosity(t)) - at;
         assertThat(below).isCloseTo(above, within(1e-3 * above));
+    }
+
+    /** Thin solutions of any sugar freeze by the number of molecules: 1.86 K per mol and kilogram of water. */
+    @Test
+    void thinInvertSugarFreezesIdeally() {
+        for (int grams : new int[] {10, 30, 60}) {
+            double ideal = 1.86 * grams / 180.16;
+            OutsideChecks.published(
+                            "invert-sugar-ideal-" + grams,
+                            "cryoscopic constant of water, 1.86 K kg/mol (CRC Handbook), molar mass of glucose and fructose 180.16"
+                                    + " g/mol; the tolerance is the stated uncertainty of the molar scaling, 12 %, part of which is"
+                                    + " that the solution is not ideal")
+                    .what("freezing point depression of " + grams + " g invert sugar per kg water")
+                    .unit("K")
+                    .expected(ideal)
+                    .withinRelative(0.12)
+                    .check(CELSIUS_ZERO_K - SucroseSolution.freezingTemperatureK(0, grams / 1000.0));
+        }
     }
 
     @Test

@@ -150,6 +150,9 @@ public final class ReferenceTable {
             case "freezingCelsius", "wetBulbCelsius", "dewPointCelsius" -> "°C";
             case "saturationPressure", "pressure" -> "Pa";
             case "prandtlNumber", "strengthByVolume", "humidityRatio", "absorptionCoefficient" -> "1";
+            case "lnHenryConstant", "pressureRatio" -> "1";
+            case "gramsPerLitreBar" -> "g/(L bar)";
+            case "massPercent" -> "% by mass";
             default -> throw new IllegalArgumentException("no unit for property " + property);
         };
     }
