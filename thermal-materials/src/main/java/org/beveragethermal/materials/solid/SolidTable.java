@@ -122,7 +122,7 @@ final class SolidTable {
                             Source.published(
                                     "Properties of solids",
                                     "Properties of solids, table of solar absorptance and emissivity at 288 K: window"
-                                            + " glass; spread from memory of other tables")))
+                                            + " glass; lists in manuals of infrared thermometers begin at 0.85")))
             .withSolarAbsorptance(absorptance(at(PROPERTIES, "window glass; coloured glass takes up more", 0.1))
                     .of("soda-lime glass"));
 
@@ -254,7 +254,8 @@ final class SolidTable {
                     at(EN, "underlay", 1500),
                     at(NON_METALS, "cork", 2093),
                     at(PROPERTIES, "cork", 2000),
-                    at(SPECIFIC_HEATS, "corkboard", 1900)),
+                    at(SPECIFIC_HEATS, "corkboard", 1900),
+                    at(SPECIFIC_HEATS_2, "cork board", 1880)),
             emissivity(at(PROPERTIES, "cork", 0.7), at(memory("lists of emissivities, cork board"), "", 0.8, 0.95)));
 
     // Across the grain. Tables of oven-dry and of moist wood differ in specific heat.
@@ -299,7 +300,8 @@ final class SolidTable {
             emissivity(
                     at(INFRARED, "fired clay", 0.91),
                     at(NON_METAL_EMISSIVITIES, "matt earthenware", 0.93),
-                    at(PROPERTIES, "clay and pottery", 0.95)),
+                    at(PROPERTIES, "clay and pottery", 0.95),
+                    at(THERMOMETER_LIST, "brick", 0.93, 0.96)),
             absorptance(at(PROPERTIES, "clay and pottery, brick", 0.4, 0.6), at(HANDBOOK_19, "red brick", 0.75)));
 
     static final Solid PORCELAIN = solid(
@@ -308,7 +310,10 @@ final class SolidTable {
             density(at(EN, "ceramic or porcelain", 2300), at(CIBSE, "glazed ceramic", 2500)),
             conductivity(at(EN, "ceramic or porcelain", 1.3), at(CIBSE, "glazed ceramic", 1.4)),
             specificHeat(at(EN, "ceramic or porcelain", 840), at(CIBSE, "glazed ceramic", 840)),
-            emissivity(at(NON_METAL_EMISSIVITIES, "porcelain", 0.92), at(CAMERA_LIST, "glazed earthenware", 0.90)),
+            emissivity(
+                    at(NON_METAL_EMISSIVITIES, "porcelain", 0.92),
+                    at(CAMERA_LIST, "glazed earthenware", 0.90),
+                    at(THERMOMETER_LIST, "ceramics", 0.90, 0.94)),
             absorptance(at(memory("white glazed surfaces"), "", 0.2, 0.4)));
 
     static final Solid EXPANDED_POLYSTYRENE = solid(

@@ -29,7 +29,7 @@ class SolidsTest {
                 / (solid.density().value() * solid.specificHeatCapacity().value());
     }
 
-    private static Stream<Constant> constants(Solid solid) {
+    static Stream<Constant> constants(Solid solid) {
         return Stream.concat(
                 Stream.of(
                         solid.density(), solid.thermalConductivity(), solid.specificHeatCapacity(), solid.emissivity()),
