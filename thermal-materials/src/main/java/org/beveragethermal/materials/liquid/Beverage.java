@@ -32,7 +32,7 @@ import org.beveragethermal.materials.units.Measures;
  * about 1 % too low, the specific heat capacity about 2 % too high, the conductivity about 1.5 % too high, the viscosity up
  * to 10 % too low and the freezing point a few tenths of a kelvin too high (the safe side for a warning); their records
  * carry that as uncertainty. <b>The factories that take a sugar content add the usual extract</b>, even for 0 g/L:
- * {@link #dryWine(Quantity)} is that wine, and the better description of a dry one. The two lie within the stated
+ * {@link #dryWine(Quantity)} is that wine, and the better description of a dry one; its name says dry. The two lie within the stated
  * uncertainty of each other.
  *
  * <p>The typical contents used where a drink is named without an analysis are constants here, most of them from memory.
@@ -192,7 +192,12 @@ public final class Beverage implements Liquid {
         double sugar = composition.sugar() == 0
                 ? 0
                 : composition.sugar() * DrinkMixture.of("", composition).density(REFERENCE_K);
-        return sugar < NAMED_SUGAR ? text : text + ", " + Math.round(sugar) + " g/L sugar";
+        if (sugar >= NAMED_SUGAR) {
+            return text + ", " + Math.round(sugar) + " g/L sugar";
+        }
+        // Tells the wine with its extract from the one of the label alone.
+        boolean dry = (kind == Kind.WINE || kind == Kind.SPARKLING_WINE) && composition.carbohydrate() > 0;
+        return dry ? "dry " + text : text;
     }
 
     private static List<PropertyRecord> records(Kind kind, Composition composition, Liquid liquid) {

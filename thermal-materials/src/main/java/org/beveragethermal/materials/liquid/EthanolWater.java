@@ -76,7 +76,8 @@ public final class EthanolWater implements Liquid {
     /** ln(viscosity/mPa s) as a polynomial in t/°C - Y_REFERENCE. */
     private final double[] lnViscosityTerms;
 
-    private final MonotoneCubic fallOfLnViscosity;
+    /** Fall of ln(viscosity) from 40 °C upwards as a polynomial in kelvins above 40 °C. */
+    private final double[] fallOfLnViscosity;
 
     /** Unchecked; the factories check the range. */
     EthanolWater(double massFraction) {
@@ -373,7 +374,9 @@ public final class EthanolWater implements Liquid {
     @Override
     public double dynamicViscosity(double temperatureK) {
         double t = celsius(temperatureK);
-        return 1e-3 * Math.exp(Polynomials.value(lnViscosityTerms, melinderY(t)) - fallOfLnViscosity.value(beyond(t)));
+        return 1e-3
+                * Math.exp(Polynomials.value(lnViscosityTerms, melinderY(t))
+                        - Polynomials.value(fallOfLnViscosity, beyond(t)));
     }
 
     private static double celsius(double temperatureK) {

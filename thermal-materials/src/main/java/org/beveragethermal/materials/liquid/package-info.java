@@ -8,7 +8,8 @@
  * times; a {@link org.beveragethermal.materials.liquid.Liquid} answers in SI doubles without allocating, from
  * published formulas whose source, range and uncertainty it can list.
  *
- * <p>Use: {@code Liquid wine = Beverage.wine(percentByVolume(12.5)); wine.density(283.15)}; with sugar,
+ * <p>Use: {@code Liquid wine = Beverage.wine(percentByVolume(12.5)); wine.density(283.15)} where only the strength is known,
+ * {@code Beverage.dryWine(percentByVolume(12.5))} with the usual extract; with sugar,
  * {@code Beverage.sweetWine(percentByVolume(11), gramsPerLitre(120))}; any other drink from its
  * {@link org.beveragethermal.materials.liquid.Composition}. How much of it is ice and how far it has grown is told by
  * {@code FreezingCurve.of(wine).iceFraction(263.15)} and {@code expansion}. Temperatures outside

@@ -163,10 +163,11 @@ class BeverageReferenceTest {
                 assertThat(mixed).isGreaterThan(enthalpy);
                 OutsideChecks.published(
                                 "freezing-heat-of-mixing-" + tenths + "-m" + -celsius,
-                                "heats of solution of ethanol in water at 25 °C: 0.1 mol in 4.9 mol of water, -980 J (J. P. Novák et"
-                                        + " al., Physical Chemistry, ICT Prague, worked example), mole fraction 0.15, -810 J/mol (J. A."
-                                        + " Larkin, J. Chem. Thermodynamics 7 (1975) 137-148), between them by the logarithm of the mole"
-                                        + " fraction; allowed is our stated uncertainty")
+                                "heats of solution of ethanol in water: 0.1 mol in 4.9 mol of water, -980 J (A. Malijevský, J. P. Novák et"
+                                        + " al., Physical Chemistry in Brief, ICT Prague, chapter 6, worked example; authors from memory,"
+                                        + " taken as at 25 °C), mole fraction 0.15, -810 J/mol at 25 °C (J. A. Larkin, J. Chem."
+                                        + " Thermodynamics 7 (1975) 137-148), between them by the logarithm of the mole fraction; "
+                                        + "allowed is our stated uncertainty")
                         .what("enthalpy of ethanol-water of " + tenths / 10.0 + " % vol with its ice at " + celsius
                                 + " °C")
                         .unit("J/kg")

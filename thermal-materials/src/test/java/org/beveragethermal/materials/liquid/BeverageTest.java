@@ -237,6 +237,7 @@ class BeverageTest {
             Beverage dry = Beverage.dryWine(percentByVolume(strength));
             assertThat(dry).isEqualTo(Beverage.wine(percentByVolume(strength), gramsPerLitre(0)));
             assertThat(plain.composition().carbohydrate()).isZero();
+            assertThat(dry.name()).isEqualTo("dry " + plain.name());
             for (double t = ZERO - 10; t <= ZERO + 80; t += 10) {
                 assertAgrees(plain, "density", plain.density(t), dry.density(t));
                 assertAgrees(

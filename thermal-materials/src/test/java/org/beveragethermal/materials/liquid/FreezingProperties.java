@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
+import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import net.jqwik.api.Example;
@@ -71,6 +72,52 @@ class FreezingProperties {
         // Mass balance: no ethanol is lost.
         double ice = curve.iceFraction(t);
         assertThat(remaining * (1 - ice)).isCloseTo(wine.composition().ethanol(), within(1e-12));
+    }
+
+    /** The same for sugar: water and sugar left over, as a solution of their own, begin to freeze at that temperature. */
+    @Property(seed = "329")
+    void theRemainingSyrupBeginsToFreezeThere(
+            @ForAll @Scale(6) @DoubleRange(min = 5, max = 200) double sugar,
+            @ForAll @Scale(6) @DoubleRange(min = 1, max = 40) double solids,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 12) double below) {
+        for (Beverage drink :
+                new Beverage[] {Beverage.softDrink(gramsPerLitre(sugar)), Beverage.juice(percent(solids))}) {
+            FreezingCurve curve = FreezingCurve.of(drink);
+            double t = curve.onset().temperatureK() - below;
+            if (t > 258) {
+                double water = drink.composition().water() - curve.iceFraction(t);
+                assertThat(SucroseSolution.freezingTemperatureK(
+                                drink.composition().sucrose() / water,
+                                drink.composition().invertSugar() / water))
+                        .isCloseTo(t, within(1e-9));
+            }
+        }
+    }
+
+    /** Volumes add up: ice, and what is left, each at its own density. */
+    @Property(seed = "330")
+    void volumesOfIceAndRemainingLiquidAddUp(
+            @ForAll @Scale(6) @DoubleRange(min = 3, max = 25) double strength,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 8) double below) {
+        FreezingCurve curve = FreezingCurve.of(Beverage.spirit(percentByVolume(strength)));
+        double t = curve.onset().temperatureK() - below;
+        double ice = curve.iceFraction(t);
+        Liquid left = EthanolWater.ofMassFraction(EthanolWater.massFractionFromStrength(curve.remainingStrength(t)));
+        if (t > 253.15) {
+            double volume = ice / Ice.density(t) + (1 - ice) / left.density(t);
+            assertThat(curve.specificVolume(t)).isCloseTo(volume, within(1e-12));
+        }
+    }
+
+    /** Without freezing, ice and liquid hold less heat than with it. */
+    @Property(seed = "331")
+    void freezingOnlyAddsToTheHeatCapacity(
+            @ForAll @IntRange(max = LAST_KIND) int kind,
+            @ForAll @Scale(6) @DoubleRange(min = 248.15, max = 280) double temperatureK) {
+        FreezingCurve curve = FreezingCurve.of(drink(kind));
+        assertThat(curve.sensibleHeatCapacity(temperatureK))
+                .isPositive()
+                .isLessThanOrEqualTo(curve.apparentHeatCapacity(temperatureK));
     }
 
     @Property(seed = "324")
