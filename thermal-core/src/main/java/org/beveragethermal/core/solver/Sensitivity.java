@@ -181,7 +181,7 @@ public final class Sensitivity {
             double inverse = 1 / (h * GAMMA);
             matrix.setShiftedNegative(inverse, jacobian);
             if (!matrix.factorise()) {
-                throw new SolverException(timeS, "sensitivities cannot be solved: singular matrix");
+                throw new SolverException(timeS, "", "sensitivities cannot be solved: singular matrix", null);
             }
             double[][] k = new double[s.length][n];
             for (int p = 0; p < s.length; p++) {
