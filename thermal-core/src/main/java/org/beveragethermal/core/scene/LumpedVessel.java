@@ -15,6 +15,9 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
+import org.beveragethermal.core.solver.EventAnswer;
+import org.beveragethermal.core.solver.RunEvent;
+import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.surroundings.Multipliers;
@@ -106,5 +109,16 @@ final class LumpedVessel extends ModelledVessel {
     @Override
     List<Path> innerPaths(Posture posture) {
         return innerPaths;
+    }
+
+    @Override
+    List<String> notes(Trajectory run) {
+        boolean freezes = contents.store() instanceof FreezingStore
+                && run.first(RunEvent.freezingStarts(contents), 0) instanceof EventAnswer.Reached;
+        return freezes
+                ? List.of(
+                        "the drink begins to freeze; its ice is taken as spread evenly, as slush, and supercooling, by which a"
+                                + " drink left alone may stay liquid some kelvins below its freezing point, is not modelled")
+                : List.of();
     }
 }
