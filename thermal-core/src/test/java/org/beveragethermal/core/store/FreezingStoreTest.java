@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -185,6 +187,21 @@ class FreezingStoreTest {
         return DoubleStream.iterate(-250_000, h -> h < 60_000, h -> h + 997)
                 .map(h -> at(store, h).temperatureK)
                 .toArray();
+    }
+
+    @Test
+    void evaluatingAllocatesNothing() {
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        FreezingStore store = FreezingStore.ofMass(WINE, MASS_KG);
+        StoreState out = new StoreState(0);
+        double first = store.enthalpyJ(249);
+        double last = store.enthalpyJ(300);
+        store.evaluate(first, NO_AMOUNTS, 0, out);
+        long before = threads.getCurrentThreadAllocatedBytes();
+        for (int i = 0; i <= 20_000; i++) {
+            store.evaluate(first + (last - first) * i / 20_000, NO_AMOUNTS, 0, out);
+        }
+        assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(20_000);
     }
 
     @Test
