@@ -19,6 +19,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.StoreState;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Phase;
+import org.beveragethermal.core.solver.Sensitivity;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.FreezingCurve;
@@ -229,6 +230,27 @@ class FreezingStoreTest {
             assertThat(run.ledger(400_000).closure()).isLessThan(1e-9);
             double gained = run.enthalpyJ(wine, 400_000) - run.enthalpyJ(wine, 0);
             assertThat(gained).isCloseTo(store.enthalpyJ(ZERO + 20) - store.enthalpyJ(ZERO + 15), within(30.0));
+        }
+    }
+
+    @Test
+    void slopesOfARunThatStartsPartlyFrozenAreItsDifferences() {
+        FreezingStore store = FreezingStore.ofMass(WINE, MASS_KG);
+        double step = 0.02;
+        for (double celsius : new double[] {-9, -5, 2}) {
+            Node drink = Node.of("drink", store, ZERO + celsius);
+            Sensitivity slopes = Sensitivity.of(inFreezer(drink), List.of(), List.of(drink));
+            Node warmer = Node.of("drink", store, ZERO + celsius + step);
+            Node colder = Node.of("drink", store, ZERO + celsius - step);
+            Trajectory warm = inFreezer(warmer);
+            Trajectory cold = inFreezer(colder);
+            for (double t : new double[] {0, 3600, 14_400}) {
+                double difference = (warm.temperatureK(warmer, t) - cold.temperatureK(colder, t)) / (2 * step);
+                // Documented as good to about a hundredth; the runs are good to a millikelvin.
+                assertThat(slopes.temperatureSlope("drink", drink, t))
+                        .as("from %s °C after %s s", celsius, t)
+                        .isCloseTo(difference, within(0.02 * difference + 0.03));
+            }
         }
     }
 
