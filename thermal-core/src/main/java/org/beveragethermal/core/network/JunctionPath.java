@@ -11,7 +11,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The surface temperature makes the flows of all links balance; it is solved inside the path to 1e-12 of the
  * temperature, far below any step tolerance. The first link's end is booked as the giver of every flow, so that the
- * balance of the whole path does not depend on how well the surface temperature is found.
+ * balance of the whole path does not depend on how well the surface temperature is found. A link whose heat does not
+ * depend on the surface, such as sunlight, may carry it beyond the temperatures of all ends. A link far better
+ * conducting than the others together takes what they bring, because a rounding error of the surface temperature would
+ * drown its own law.
  *
  * <p>Immutable and thread-safe if its laws are.
  */
@@ -21,6 +24,12 @@ public final class JunctionPath implements Path {
     private static final double RELATIVE_ACCURACY = 1e-12;
     /** Below this a conductance is read from the slope of its law [K]. */
     private static final double SMALL_DIFFERENCE_K = 1e-6;
+    /** Bounds of the search when the surface lies beyond the temperatures of all ends [K]. */
+    private static final double COLDEST_K = 1;
+
+    private static final double HOTTEST_K = 1e4;
+    /** From this multiple of all other conductances on, a link's flow is what the others bring. */
+    private static final double SHORT_CIRCUIT = 100;
 
     /**
      * One link from an end to the surface.
@@ -191,6 +200,7 @@ public final class JunctionPath implements Path {
      *
      * @param e inputs, as in {@link #evaluate}
      * @return temperature [K]
+     * @throws IllegalStateException if no temperature from 1 K to 10,000 K balances the links
      */
     public double surfaceTemperatureK(PathEvaluation e) {
         double low = Double.POSITIVE_INFINITY;
@@ -199,35 +209,77 @@ public final class JunctionPath implements Path {
             low = Math.min(low, e.temperatureK(i));
             high = Math.max(high, e.temperatureK(i));
         }
+        // The ends enclose the surface unless a link brings heat of its own; looked into only where the search leads
+        // outside.
+        boolean lowTried = false;
+        boolean highTried = false;
         double surface = 0.5 * (low + high);
         HeatFlow flow = e.scratch(0);
-        for (int iteration = 0; iteration < MAX_ITERATIONS && high > low; iteration++) {
-            double sum = 0;
-            double slope = 0;
-            for (int i = 0; i < links.size(); i++) {
-                double factor = factor(i, e);
-                links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
-                sum += factor * flow.watts;
-                slope += factor * flow.perToKelvin;
-            }
+        for (int iteration = 0; iteration < MAX_ITERATIONS; iteration++) {
+            sum(e, surface, flow);
+            double sum = flow.watts;
             // Inflow falls as the surface warms: the root is above if more flows in than out.
             if (sum > 0) {
                 low = surface;
+                lowTried = true;
             } else if (sum < 0) {
                 high = surface;
+                highTried = true;
             } else {
                 return surface;
             }
-            double next = surface - sum / slope;
+            double next = surface - sum / flow.perToKelvin;
             if (!(next > low && next < high)) {
+                if (sum > 0 && !highTried) {
+                    highTried = true;
+                    sum(e, high, flow);
+                    if (flow.watts > 0) {
+                        low = high;
+                        surface = high;
+                        high = Math.max(HOTTEST_K, high);
+                        continue;
+                    }
+                } else if (sum < 0 && !lowTried) {
+                    lowTried = true;
+                    sum(e, low, flow);
+                    if (flow.watts < 0) {
+                        high = low;
+                        surface = low;
+                        low = Math.min(COLDEST_K, low);
+                        continue;
+                    }
+                }
                 // Also taken where the slope is 0; a Newton step that lands on an end of the bracket stays there.
                 next = next == low || next == high ? next : 0.5 * (low + high);
             }
             double change = Math.abs(next - surface);
             surface = next;
             if (change <= RELATIVE_ACCURACY * surface) {
-                return surface;
+                return inside(surface);
             }
+        }
+        return inside(surface);
+    }
+
+    /** Sum of all flows into the surface and its slope in the surface's temperature. */
+    private void sum(PathEvaluation e, double surface, HeatFlow out) {
+        double sum = 0;
+        double slope = 0;
+        for (int i = 0; i < links.size(); i++) {
+            double factor = factor(i, e);
+            links.get(i).law().evaluate(e.temperatureK(i), surface, out);
+            sum += factor * out.watts;
+            slope += factor * out.perToKelvin;
+        }
+        out.watts = sum;
+        out.perToKelvin = slope;
+    }
+
+    /** A search that ended at a bound found no balance. */
+    private double inside(double surface) {
+        if (surface <= COLDEST_K * (1 + 1e-9) || surface >= HOTTEST_K * (1 - 1e-9)) {
+            throw new IllegalStateException("junction " + name + ": no surface temperature from " + COLDEST_K + " K to "
+                    + HOTTEST_K + " K balances its links; let one of them give heat off as the surface warms");
         }
         return surface;
     }
@@ -258,6 +310,7 @@ public final class JunctionPath implements Path {
     public void evaluate(PathEvaluation e) {
         double surface = surfaceTemperatureK(e);
         double slope = 0;
+        int best = 0;
         for (int i = 0; i < links.size(); i++) {
             HeatFlow flow = e.scratch(i);
             links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
@@ -266,12 +319,21 @@ public final class JunctionPath implements Path {
             flow.perFromKelvin *= factor;
             flow.perToKelvin *= factor;
             slope += flow.perToKelvin;
-            if (i > 0) {
-                e.flow(i - 1, -flow.watts);
+            best = flow.perToKelvin < e.scratch(best).perToKelvin ? i : best;
+        }
+        double others = slope - e.scratch(best).perToKelvin;
+        int balancing = e.scratch(best).perToKelvin < SHORT_CIRCUIT * others ? best : 0;
+        double rest = 0;
+        for (int i = 0; i < links.size(); i++) {
+            if (i != balancing) {
+                rest += e.scratch(i).watts;
             }
         }
+        for (int i = 1; i < links.size(); i++) {
+            e.flow(i - 1, i == balancing ? rest : -e.scratch(i).watts);
+        }
         if (e.wantsDerivatives()) {
-            derivatives(e, slope, surface);
+            derivatives(e, slope, surface, balancing);
         }
     }
 
@@ -279,7 +341,7 @@ public final class JunctionPath implements Path {
      * Implicit function theorem: with F(surface, x) = Σ flows = 0, d surface / dx = −(∂F/∂x) / (∂F/∂surface), and each
      * link's flow follows directly and through the surface.
      */
-    private void derivatives(PathEvaluation e, double slope, double surface) {
+    private void derivatives(PathEvaluation e, double slope, double surface, int balancing) {
         double inverseSlope = slope == 0 ? 0 : 1 / slope;
         int n = links.size();
         for (int account = 0; account < n - 1; account++) {
@@ -294,9 +356,20 @@ public final class JunctionPath implements Path {
         }
         for (int i = 0; i < n; i++) {
             double bySurface = -e.scratch(i).perFromKelvin * inverseSlope;
-            for (int j = 1; j < n; j++) {
+            double rest = 0;
+            for (int j = 0; j < n; j++) {
+                if (j == balancing && j > 0) {
+                    continue;
+                }
                 double direct = i == j ? e.scratch(j).perFromKelvin : 0;
-                e.flowByTemperature(j - 1, i, -(direct + e.scratch(j).perToKelvin * bySurface));
+                double change = direct + e.scratch(j).perToKelvin * bySurface;
+                rest += change;
+                if (j > 0) {
+                    e.flowByTemperature(j - 1, i, -change);
+                }
+            }
+            if (balancing > 0) {
+                e.flowByTemperature(balancing - 1, i, rest);
             }
             if (multiplierOf[i] >= 0) {
                 byMultiplier(e, i, inverseSlope, surface);

@@ -30,6 +30,7 @@ public final class Network {
         Set<String> pathNames = new HashSet<>();
         Set<Node> members = new HashSet<>(nodes);
         for (Path path : paths) {
+            Node.requireName(path.name());
             if (!pathNames.add(path.name())) {
                 throw new IllegalArgumentException("two paths named " + path.name() + ": expected unique names");
             }
@@ -59,6 +60,12 @@ public final class Network {
             }
         }
         List<Account.Entry> entries = account.entries();
+        for (Account.Entry entry : entries) {
+            if (!Double.isFinite(entry.factor())) {
+                throw new IllegalArgumentException("path " + path.name() + ", account " + account.mechanism()
+                        + ": factor " + entry.factor() + ", expected a finite number");
+            }
+        }
         if (account.heat()
                 && !(entries.size() == 2
                         && entries.stream().allMatch(entry -> entry.amount() == -1)
@@ -73,7 +80,7 @@ public final class Network {
      * Builds a network.
      *
      * @param nodes at least one node, names unique, not modified
-     * @param paths active paths, names unique, every node end among {@code nodes}, accounts fit for their ends, not
+     * @param paths active paths, names unique and not blank, every node end among {@code nodes}, accounts fit for their ends, not
      *     modified
      * @return the network
      * @throws IllegalArgumentException if a condition is broken

@@ -43,7 +43,8 @@ public final class Node implements End {
      * @param temperatureK temperature at the start [K], finite, > 0
      * @param amounts amounts at the start, length {@link Store#amountCount}, finite, ≥ 0, not modified
      * @return the node
-     * @throws IllegalArgumentException if an argument is outside its range or the number of amounts is wrong
+     * @throws IllegalArgumentException if an argument is outside its range, the number of amounts is wrong or the store has no
+     *     finite enthalpy for them
      */
     public static Node of(String name, Store store, double temperatureK, double... amounts) {
         requireTemperature(name, temperatureK);
@@ -57,7 +58,12 @@ public final class Node implements End {
                         "node " + name + ": amount " + amount + ", expected a finite value ≥ 0");
             }
         }
-        return new Node(name, store, store.enthalpyJ(temperatureK, amounts), amounts);
+        double enthalpyJ = store.enthalpyJ(temperatureK, amounts);
+        if (!Double.isFinite(enthalpyJ)) {
+            throw new IllegalArgumentException("node " + name + " at " + temperatureK
+                    + " K: its store gives an enthalpy of " + enthalpyJ + " J, expected a finite number");
+        }
+        return new Node(name, store, enthalpyJ, amounts);
     }
 
     @Override

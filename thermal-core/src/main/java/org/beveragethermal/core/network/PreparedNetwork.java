@@ -221,6 +221,8 @@ public final class PreparedNetwork {
         private final double[][][] gradient;
 
         private final double[] flow = new double[ledgerSize];
+        /** The part being evaluated: a path's index, or the number of paths plus a node's index. */
+        private int evaluating;
 
         private Workspace(Map<String, Double> multipliers) {
             stores = new StoreState[nodeOffset.length];
@@ -246,19 +248,40 @@ public final class PreparedNetwork {
          * @param timeS time [s]
          * @param state enthalpies and amounts, not modified
          * @param derivatives whether derivatives are wanted too
-         * @return −1 if every flow (and derivative, if wanted) is finite, else the index of the first path with one that is
-         *     not
+         * @return −1 if every temperature and flow (and derivative, if wanted) is finite, else the first part with one that
+         *     is not: the index of a path, or the number of paths plus the index of a node
          */
         public int evaluate(double timeS, double[] state, boolean derivatives) {
             for (int i = 0; i < stores.length; i++) {
+                evaluating = layouts.length + i;
                 network.nodes().get(i).store().evaluate(state[nodeOffset[i]], state, nodeOffset[i] + 1, stores[i]);
+                if (!isFit(stores[i])) {
+                    return evaluating;
+                }
             }
             for (int p = 0; p < layouts.length; p++) {
+                evaluating = p;
                 if (!evaluatePath(p, timeS, state, derivatives)) {
                     return p;
                 }
             }
             return -1;
+        }
+
+        private static boolean isFit(StoreState store) {
+            return Double.isFinite(store.temperatureK)
+                    && Double.isFinite(store.temperaturePerJoule)
+                    && store.kelvinPerJoule > 0
+                    && store.kelvinPerJoule < Double.POSITIVE_INFINITY;
+        }
+
+        /**
+         * The part that was being evaluated last; if an evaluation threw, the one whose law, store or boundary did.
+         *
+         * @return index of a path, or the number of paths plus the index of a node
+         */
+        public int evaluating() {
+            return evaluating;
         }
 
         private boolean evaluatePath(int p, double timeS, double[] state, boolean derivatives) {
@@ -394,9 +417,11 @@ public final class PreparedNetwork {
          *
          * @param timeS time [s]
          * @param out receives the rates of the flows, length {@link #ledgerSize}
+         * @return −1 if every rate is finite, else the index of the first path with one that is not
          */
-        public void flowTimeDerivative(double timeS, double[] out) {
+        public int flowTimeDerivative(double timeS, double[] out) {
             for (int p = 0; p < layouts.length; p++) {
+                evaluating = p;
                 PathLayout layout = layouts[p];
                 for (int a = 0; a < gradient[p].length; a++) {
                     double sum = 0;
@@ -407,8 +432,12 @@ public final class PreparedNetwork {
                         }
                     }
                     out[layout.firstAccount + a] = sum;
+                    if (!Double.isFinite(sum)) {
+                        return p;
+                    }
                 }
             }
+            return -1;
         }
 
         /**

@@ -15,7 +15,8 @@
  *   <li>{@link org.beveragethermal.core.network.Path}: joins two or more ends. What one end gives another receives, by
  *       construction: a path states flows on accounts, and an account names who gives and who takes.
  *   <li>{@link org.beveragethermal.core.network.JunctionPath}: a path around a surface without capacity whose
- *       temperature balances the flows that meet there.
+ *       temperature balances the flows that meet there, also beyond the temperatures of its ends if a link, such as
+ *       sunlight, brings heat of its own.
  *   <li>{@link org.beveragethermal.core.network.Network}: nodes and the paths that are active, immutable; {@code
  *       prepare()} turns it into flat arrays that threads may share.
  * </ul>
@@ -30,6 +31,9 @@
  * Trajectory run = NetworkSolver.standard().solve(network, 3600);
  * double temperatureK = run.temperatureK(drink, 1800);
  * }</pre>
+ *
+ * <p>A node without paths keeps its state: gear that is prepared later has none yet. A law, store or boundary that throws or
+ * gives no number is named, with the time, by the solver's exception.
  *
  * <p>This package is public but unsettled: signatures may change until the first release.
  */

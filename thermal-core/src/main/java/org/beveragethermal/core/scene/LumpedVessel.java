@@ -13,14 +13,22 @@ import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
+import org.beveragethermal.core.solver.EventAnswer;
+import org.beveragethermal.core.solver.RunEvent;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
  * A vessel whose contents are one node; its wall is divided at every waterline that occurs in the run.
+ *
+ * <p>A beverage freezes and thaws at its liquidus, its ice spread evenly; other liquids stay liquid.
  *
  * <p>Heat passes from the contents through the inside film and half the wall to the wall's node. The glass of the base counts
  * with the lowest band.
@@ -35,12 +43,18 @@ final class LumpedVessel extends ModelledVessel {
 
     LumpedVessel(String id, FilledVessel filled, List<Double> waterlines) {
         super(id, filled);
-        contents = Node.of(
-                id + " contents", LiquidStore.ofMass(filled.liquid(), filled.liquidMassKg()), filled.temperatureK());
+        contents = Node.of(id + " contents", store(filled), filled.temperatureK());
         List<Double> edges = edges(filled.vessel().profile().heightM(), waterlines);
         for (int i = 0; i + 1 < edges.size(); i++) {
             band(i, edges.get(i), edges.get(i + 1));
         }
+    }
+
+    /** A drink may freeze; of other liquids no freezing curve is known. */
+    private static Store store(FilledVessel filled) {
+        return filled.liquid() instanceof Beverage drink
+                ? FreezingStore.ofMass(drink, filled.liquidMassKg())
+                : LiquidStore.ofMass(filled.liquid(), filled.liquidMassKg());
     }
 
     private static List<Double> edges(double height, List<Double> waterlines) {
@@ -95,5 +109,16 @@ final class LumpedVessel extends ModelledVessel {
     @Override
     List<Path> innerPaths(Posture posture) {
         return innerPaths;
+    }
+
+    @Override
+    List<String> notes(Trajectory run) {
+        boolean freezes = contents.store() instanceof FreezingStore
+                && run.first(RunEvent.freezingStarts(contents), 0) instanceof EventAnswer.Reached;
+        return freezes
+                ? List.of(
+                        "the drink begins to freeze; its ice is taken as spread evenly, as slush, and supercooling, by which a"
+                                + " drink left alone may stay liquid some kelvins below its freezing point, is not modelled")
+                : List.of();
     }
 }

@@ -12,6 +12,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.prediction.WallBand;
+import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
@@ -91,6 +92,9 @@ abstract class ModelledVessel {
 
     /** Paths inside the vessel. */
     abstract List<Path> innerPaths(Posture posture);
+
+    /** What a user should know of what happened to the contents in a run. */
+    abstract List<String> notes(Trajectory run);
 
     /** Heat capacity of contents and wall at the start [J/K]. */
     final double heatCapacityJPerK() {

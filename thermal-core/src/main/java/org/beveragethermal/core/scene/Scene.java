@@ -275,7 +275,7 @@ public final class Scene {
                         vessel.contents(),
                         vessel.heatCapacityJPerK(),
                         vessel.bands(),
-                        notes(id, vessel, starts, media))));
+                        notes(id, vessel, starts, media, trajectory))));
         Map<String, List<Node>> gearNodes = new LinkedHashMap<>();
         media.forEach((id, medium) -> gearNodes.put(id, medium.nodes()));
         return new ScenePrediction(trajectory, predictions, gearNodes);
@@ -366,7 +366,11 @@ public final class Scene {
     }
 
     private List<String> notes(
-            String vesselId, ModelledVessel vessel, List<Duration> starts, Map<String, Medium> media) {
+            String vesselId,
+            ModelledVessel vessel,
+            List<Duration> starts,
+            Map<String, Medium> media,
+            Trajectory trajectory) {
         boolean lumped = Objects.requireNonNull(models.get(vesselId)).isLumped();
         List<String> notes = new ArrayList<>();
         for (Duration start : starts) {
@@ -379,6 +383,7 @@ public final class Scene {
             }
             notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
         }
+        notes.addAll(vessel.notes(trajectory));
         return notes.stream().distinct().toList();
     }
 

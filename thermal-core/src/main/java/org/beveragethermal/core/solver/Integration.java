@@ -23,15 +23,19 @@ final class Integration {
     private final double toleranceK;
     private final int stepBudget;
     private final Map<String, Double> multipliers;
+    private final RunMonitor monitor;
+    private double runEndS;
     private int stepsTried;
 
-    Integration(double toleranceK, int stepBudget, Map<String, Double> multipliers) {
+    Integration(double toleranceK, int stepBudget, Map<String, Double> multipliers, RunMonitor monitor) {
         this.toleranceK = toleranceK;
         this.stepBudget = stepBudget;
         this.multipliers = multipliers;
+        this.monitor = monitor;
     }
 
     Trajectory run(List<Phase> phases, double endS) {
+        runEndS = endS;
         List<Trajectory.Leg> legs = new ArrayList<>();
         double[] state = phases.get(0).network().prepare().initialState();
         for (int i = 0; i < phases.size() && phases.get(i).startS() < endS; i++) {
@@ -91,10 +95,13 @@ final class Integration {
         boolean rejected = false;
         while (time < to) {
             if (++stepsTried > stepBudget) {
-                throw new SolverException(
+                throw step.failure(
                         time,
-                        "step budget of " + stepBudget + " used up at a step of " + h
-                                + " s; try a looser tolerance or a larger budget");
+                        "step budget of " + stepBudget + " used up at a step of " + h + " s",
+                        "try a looser tolerance or a larger budget, and whether all its paths need to be that fast");
+            }
+            if (Thread.currentThread().isInterrupted()) {
+                throw new RunCancelledException(time, runEndS, true);
             }
             boolean last = time + h >= to * (1 - 1e-14);
             if (last) {
@@ -106,6 +113,9 @@ final class Integration {
                 log.add(time, h, step);
                 step.accept();
                 time = last ? to : time + h;
+                if (!monitor.goOn(time, runEndS, stepsTried) && time < runEndS) {
+                    throw new RunCancelledException(time, runEndS, false);
+                }
                 double grow = Math.min(rejected ? 1 : GROW_LIMIT, factor(error));
                 h *= grow;
                 rejected = false;
@@ -116,7 +126,10 @@ final class Integration {
                 h *= Double.isNaN(error) ? SHRINK_LIMIT : factor(error);
                 rejected = true;
                 if (h < SMALLEST_STEP * Math.max(1, time)) {
-                    throw new SolverException(time, "no step is small enough; " + step.obstacle());
+                    throw step.failure(
+                            time,
+                            "no step is small enough",
+                            "try a looser tolerance, and whether its paths jump there");
                 }
             }
         }
@@ -129,7 +142,7 @@ final class Integration {
 
     private static void beginStep(RosenbrockStep step, double time) {
         if (!step.begin(time)) {
-            throw new SolverException(time, step.obstacle());
+            throw step.failure(time, "no step can begin", "");
         }
     }
 }

@@ -3,6 +3,7 @@ package org.beveragethermal.core.solver;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.beveragethermal.core.network.Network;
 
 /**
@@ -18,11 +19,13 @@ public final class NetworkSolver {
     private final double toleranceK;
     private final int stepBudget;
     private final Map<String, Double> multipliers;
+    private final RunMonitor monitor;
 
-    private NetworkSolver(double toleranceK, int stepBudget, Map<String, Double> multipliers) {
+    private NetworkSolver(double toleranceK, int stepBudget, Map<String, Double> multipliers, RunMonitor monitor) {
         this.toleranceK = toleranceK;
         this.stepBudget = stepBudget;
         this.multipliers = Map.copyOf(multipliers);
+        this.monitor = Objects.requireNonNull(monitor, "monitor");
     }
 
     /**
@@ -31,7 +34,7 @@ public final class NetworkSolver {
      * @return the solver
      */
     public static NetworkSolver standard() {
-        return new NetworkSolver(DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of());
+        return new NetworkSolver(DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of(), RunMonitor.NONE);
     }
 
     /**
@@ -45,7 +48,7 @@ public final class NetworkSolver {
         if (!(newToleranceK >= 1e-12 && newToleranceK <= 1)) {
             throw new IllegalArgumentException("tolerance " + newToleranceK + " K: expected 1e-12 K to 1 K");
         }
-        return new NetworkSolver(newToleranceK, stepBudget, multipliers);
+        return new NetworkSolver(newToleranceK, stepBudget, multipliers, monitor);
     }
 
     /**
@@ -59,7 +62,7 @@ public final class NetworkSolver {
         if (newStepBudget < 1) {
             throw new IllegalArgumentException("step budget " + newStepBudget + ": expected at least 1");
         }
-        return new NetworkSolver(toleranceK, newStepBudget, multipliers);
+        return new NetworkSolver(toleranceK, newStepBudget, multipliers, monitor);
     }
 
     /**
@@ -76,7 +79,19 @@ public final class NetworkSolver {
                         "multiplier " + name + " = " + factor + ": expected a finite factor ≥ 0");
             }
         });
-        return new NetworkSolver(toleranceK, stepBudget, newMultipliers);
+        return new NetworkSolver(toleranceK, stepBudget, newMultipliers, monitor);
+    }
+
+    /**
+     * The same solver with a monitor that is told of progress and may cancel.
+     *
+     * <p>A run also ends when its thread is interrupted, with or without a monitor.
+     *
+     * @param newMonitor called after each step on the thread of the run; safe to share if runs share the solver
+     * @return a new solver
+     */
+    public NetworkSolver withMonitor(RunMonitor newMonitor) {
+        return new NetworkSolver(toleranceK, stepBudget, multipliers, newMonitor);
     }
 
     /**
@@ -87,6 +102,7 @@ public final class NetworkSolver {
      * @return what happened
      * @throws IllegalArgumentException if the end is not finite and positive
      * @throws SolverException if the network cannot be integrated
+     * @throws RunCancelledException if the monitor says so or the thread is interrupted
      */
     public Trajectory solve(Network network, double endS) {
         return solve(List.of(new Phase(0, network)), endS);
@@ -100,6 +116,7 @@ public final class NetworkSolver {
      * @return what happened
      * @throws IllegalArgumentException if a condition is broken
      * @throws SolverException if a network cannot be integrated
+     * @throws RunCancelledException if the monitor says so or the thread is interrupted
      */
     public Trajectory solve(List<Phase> phases, double endS) {
         if (!(endS > 0) || Double.isInfinite(endS)) {
@@ -120,6 +137,6 @@ public final class NetworkSolver {
                         "phase " + i + " has other nodes than phase 0: connections change, nodes stay");
             }
         }
-        return new Integration(toleranceK, stepBudget, multipliers).run(phases, endS);
+        return new Integration(toleranceK, stepBudget, multipliers, monitor).run(phases, endS);
     }
 }

@@ -2,9 +2,13 @@
 package org.beveragethermal.core.solver;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.StringJoiner;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PreparedNetwork;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The workspace of one run: a state, the derivatives there, and one trial step of {@link RosenbrockTableau}.
@@ -35,8 +39,10 @@ final class RosenbrockStep {
     private final BandedMatrix jacobian;
     private final PreparedNetwork.JacobianSink addToJacobian;
     private double fastestRateKPerS;
-    /** Index of the path that was not finite in the evaluation before, or −1. */
-    private int failedPath = -1;
+    /** What was not finite in the evaluation before: index of a path, number of paths plus index of a node, or −1. */
+    private int failed = -1;
+    /** What the failed part threw, if it did. */
+    private @Nullable RuntimeException thrown;
 
     RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers) {
         this.network = network;
@@ -75,12 +81,10 @@ final class RosenbrockStep {
 
     /** Evaluates flows and derivatives at the state; false if one is not finite. */
     boolean begin(double time) {
-        failedPath = workspace.evaluate(time, state, true);
-        if (failedPath >= 0) {
+        if (!evaluates(time, state, true)) {
             return false;
         }
         System.arraycopy(workspace.flows(), 0, baseFlow, 0, m);
-        workspace.flowTimeDerivative(time, flowTimeRate);
         workspace.rates(flowTimeRate, stateTimeRate);
         workspace.rates(baseFlow, rate);
         fastestRateKPerS = workspace.sizeK(rate);
@@ -89,16 +93,53 @@ final class RosenbrockStep {
         return true;
     }
 
+    /** A user's law, store or boundary that throws is as good as one that is not finite: a smaller step may avoid it. */
+    private boolean evaluates(double time, double[] at, boolean derivatives) {
+        thrown = null;
+        try {
+            failed = workspace.evaluate(time, at, derivatives);
+            if (failed < 0 && derivatives) {
+                failed = workspace.flowTimeDerivative(time, flowTimeRate);
+            }
+        } catch (RuntimeException e) {
+            failed = workspace.evaluating();
+            thrown = e;
+        }
+        return failed < 0;
+    }
+
     double fastestRateKPerS() {
         return fastestRateKPerS;
     }
 
-    /** What stands in the way: a path that was not finite when evaluated last, else the fastest node. */
-    String obstacle() {
-        return failedPath < 0
-                ? "fastest node " + fastestNode()
-                : "path " + network.network().paths().get(failedPath).name()
-                        + " gives a flow or a derivative that is not finite";
+    /** Why the run cannot go on: a part that failed when evaluated last, else the fastest node. */
+    SolverException failure(double time, String reason, String advice) {
+        if (failed < 0) {
+            String node = fastestNode();
+            return new SolverException(time, node, reason + "; fastest node " + node + "; " + advice, null);
+        }
+        List<Path> paths = network.network().paths();
+        boolean path = failed < paths.size();
+        String name = path
+                ? paths.get(failed).name()
+                : network.network().nodes().get(failed - paths.size()).name();
+        String what = thrown != null
+                ? " threw " + thrown
+                : path
+                        ? " gives a flow or a derivative that is not finite"
+                        : " has a store whose temperature, slope or weight of errors is not finite";
+        String where = path ? ", at " + ends(paths.get(failed)) + "; check its law there" : "; check its store";
+        return new SolverException(
+                time, name, reason + "; " + (path ? "path " : "node ") + name + what + where, thrown);
+    }
+
+    private String ends(Path path) {
+        StringJoiner ends = new StringJoiner(", ");
+        for (int e = 0; e < path.ends().size(); e++) {
+            ends.add(path.ends().get(e).name() + " "
+                    + workspace.evaluation(failed).temperatureK(e) + " K");
+        }
+        return ends.toString();
     }
 
     private String fastestNode() {
@@ -165,8 +206,7 @@ final class RosenbrockStep {
                 }
                 argument[i] = sum;
             }
-            failedPath = workspace.evaluate(stageTime, argument, false);
-            if (failedPath >= 0) {
+            if (!evaluates(stageTime, argument, false)) {
                 return false;
             }
             flows = workspace.flows();

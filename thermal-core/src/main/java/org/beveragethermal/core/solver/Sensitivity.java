@@ -76,7 +76,9 @@ public final class Sensitivity {
             int offset = network.offset(starts.get(i));
             StoreState store = new StoreState(starts.get(i).store().amountCount());
             starts.get(i).store().evaluate(state[offset], state, offset + 1, store);
-            s[multipliers + i][offset] = 1 / store.kelvinPerJoule;
+            // With the heat that freezing takes; on a plateau that has no slope, the sensible heat stands in.
+            s[multipliers + i][offset] =
+                    1 / (store.temperaturePerJoule > 0 ? store.temperaturePerJoule : store.kelvinPerJoule);
         }
         return s;
     }
@@ -181,7 +183,7 @@ public final class Sensitivity {
             double inverse = 1 / (h * GAMMA);
             matrix.setShiftedNegative(inverse, jacobian);
             if (!matrix.factorise()) {
-                throw new SolverException(timeS, "sensitivities cannot be solved: singular matrix");
+                throw new SolverException(timeS, "", "sensitivities cannot be solved: singular matrix", null);
             }
             double[][] k = new double[s.length][n];
             for (int p = 0; p < s.length; p++) {

@@ -26,6 +26,9 @@ public final class Trajectory {
     private static final double EVENT_FRACTION = 1e-6;
     private static final int EVENT_SAMPLES = 4;
     private static final int EVENT_EVALUATIONS = 200;
+    private static final double GOLDEN = 0.5 * (Math.sqrt(5) - 1);
+    /** Narrows a dip to about a millionth of where it was seen. */
+    private static final int DIP_ITERATIONS = 30;
 
     private final List<Leg> legs;
     private final int stepsTried;
@@ -134,9 +137,43 @@ public final class Trajectory {
     }
 
     /**
+     * The first time at which an event holds, located to 1e-6 of the step.
+     *
+     * <p>It holds at once if it holds at the beginning of the search. Crossings cannot be missed where the reading follows one
+     * part of the node's state, as temperatures of nodes without amounts and amounts do; {@link RunEvent} that follow more are
+     * looked at in at least four parts of each step.
+     *
+     * @param event the event
+     * @param fromS where to begin [s], 0 to {@link #endS}
+     * @return when it first holds, or that it never does up to the end of the run
+     * @throws IllegalArgumentException if the time or the node is not in the run
+     */
+    public EventAnswer first(RunEvent event, double fromS) {
+        leg(fromS);
+        return EventSearch.of(legs, event, fromS, true).answer();
+    }
+
+    /**
+     * All times at which an event comes to hold, from its beginning; one that is passed either way counts every passage.
+     *
+     * @param event the event
+     * @param fromS where to begin [s], 0 to {@link #endS}
+     * @return ascending times [s], the first {@code fromS} itself if the event holds there; empty if it never does
+     * @throws IllegalArgumentException if the time or the node is not in the run
+     */
+    public double[] times(RunEvent event, double fromS) {
+        leg(fromS);
+        return EventSearch.of(legs, event, fromS, false).times().stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+    }
+
+    /**
      * The first time at which a function of the run crosses zero, located to 1e-6 of the step.
      *
-     * <p>Each step is looked at in four parts; a function that crosses twice within one part is missed.
+     * <p>Each step is looked at in four parts. Where three looks in a row come closer to zero and go away again, the turning
+     * point between them is searched, so that a function is missed only if it crosses more than twice within two parts. {@link
+     * #first(RunEvent, double)} is surer for readings of a single node.
      *
      * @param fromS where to begin [s]
      * @param function function of time [s], evaluated between {@code fromS} and the end
@@ -145,6 +182,8 @@ public final class Trajectory {
      */
     public OptionalDouble firstCrossing(double fromS, DoubleUnaryOperator function) {
         leg(fromS);
+        double first = fromS;
+        double valueFirst = Double.NaN;
         double before = fromS;
         double valueBefore = function.applyAsDouble(before);
         if (valueBefore == 0) {
@@ -159,19 +198,64 @@ public final class Trajectory {
                         continue;
                     }
                     double value = function.applyAsDouble(time);
+                    boolean dip = Math.abs(valueBefore) < Math.abs(valueFirst)
+                            && Math.abs(valueBefore) < Math.abs(value)
+                            && value * valueBefore > 0;
+                    double across = dip ? across(function, first, time, valueBefore) : Double.NaN;
+                    if (!Double.isNaN(across)) {
+                        return OptionalDouble.of(located(function, first, across, step.lengthS()));
+                    }
                     if (value == 0) {
                         return OptionalDouble.of(time);
                     }
                     if (value * valueBefore < 0) {
-                        return OptionalDouble.of(new BracketingNthOrderBrentSolver(EVENT_FRACTION * step.lengthS(), 5)
-                                .solve(EVENT_EVALUATIONS, function::applyAsDouble, before, time));
+                        return OptionalDouble.of(located(function, before, time, step.lengthS()));
                     }
+                    first = before;
+                    valueFirst = valueBefore;
                     before = time;
                     valueBefore = value;
                 }
             }
         }
         return OptionalDouble.empty();
+    }
+
+    private static double located(DoubleUnaryOperator function, double from, double to, double lengthS) {
+        if (function.applyAsDouble(to) == 0) {
+            return to;
+        }
+        return new BracketingNthOrderBrentSolver(EVENT_FRACTION * lengthS, 5)
+                .solve(EVENT_EVALUATIONS, function::applyAsDouble, from, to);
+    }
+
+    /** A time at which a function of one sign at both ends has the other sign or is 0, by golden section; NaN if none is found. */
+    private static double across(DoubleUnaryOperator function, double from, double to, double sign) {
+        double low = from;
+        double high = to;
+        double left = high - GOLDEN * (high - low);
+        double right = low + GOLDEN * (high - low);
+        double valueLeft = Math.signum(sign) * function.applyAsDouble(left);
+        double valueRight = Math.signum(sign) * function.applyAsDouble(right);
+        for (int i = 0; i < DIP_ITERATIONS; i++) {
+            if (valueLeft <= 0 || valueRight <= 0) {
+                return valueLeft <= 0 ? left : right;
+            }
+            if (valueLeft < valueRight) {
+                high = right;
+                right = left;
+                valueRight = valueLeft;
+                left = high - GOLDEN * (high - low);
+                valueLeft = Math.signum(sign) * function.applyAsDouble(left);
+            } else {
+                low = left;
+                left = right;
+                valueLeft = valueRight;
+                right = low + GOLDEN * (high - low);
+                valueRight = Math.signum(sign) * function.applyAsDouble(right);
+            }
+        }
+        return Double.NaN;
     }
 
     /**

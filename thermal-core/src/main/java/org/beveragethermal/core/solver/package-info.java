@@ -13,6 +13,22 @@
  * <p><b>Use.</b> {@link org.beveragethermal.core.solver.NetworkSolver} takes a network, or several with the times at which
  * they take over (same nodes, other connections), and returns a {@link org.beveragethermal.core.solver.Trajectory} that
  * answers for any time in between and may be shared by threads. Tolerance is one number in kelvin.
+ *
+ * <p>When something happens is asked by a {@link org.beveragethermal.core.solver.RunEvent}: a temperature is reached, an amount
+ * falls to a threshold, ice is gone, a drink begins to freeze. The {@link org.beveragethermal.core.solver.EventAnswer} may be
+ * that it never does:
+ *
+ * <pre>{@code
+ * EventAnswer answer = run.first(RunEvent.temperatureFallsTo(drink, 281.15), 0);
+ * if (answer instanceof EventAnswer.Reached reached) {
+ *     double timeS = reached.timeS();
+ * }
+ * }</pre>
+ *
+ * <p><b>Long runs.</b> A {@link org.beveragethermal.core.solver.RunMonitor} is told of progress and may cancel; so does an
+ * interruption of the thread. Both end in a {@link org.beveragethermal.core.solver.RunCancelledException}. What cannot be
+ * integrated ends in a {@link org.beveragethermal.core.solver.SolverException} that names the time, the node or path in the way
+ * and what to try; the step budget bounds every run.
  */
 @NullMarked
 package org.beveragethermal.core.solver;

@@ -9,7 +9,7 @@ import org.beveragethermal.materials.units.SiValues;
  * A refrigerator, or a freezer, with still air held at one temperature.
  *
  * <p>Its warming by a warm load, door openings, cycling and a fan are not modelled yet; a crowded refrigerator is slower than
- * this one. Ice that forms in a drink is not modelled either. Air temperature from −30 °C to 20 °C. Immutable.
+ * this one. In a freezer, lumped drinks freeze at their liquidus. Air temperature from −30 °C to 20 °C. Immutable.
  */
 public final class Refrigerator implements Surroundings {
 

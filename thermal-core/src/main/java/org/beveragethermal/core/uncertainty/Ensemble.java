@@ -8,8 +8,12 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import org.beveragethermal.core.solver.RunCancelledException;
+import org.beveragethermal.core.solver.RunMonitor;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Settings of a sampling: how many draws, from which seed, on which threads. Immutable.
@@ -23,11 +27,13 @@ public final class Ensemble {
     private final int samples;
     private final long seed;
     private final Executor executor;
+    private final RunMonitor monitor;
 
-    private Ensemble(int samples, long seed, Executor executor) {
+    private Ensemble(int samples, long seed, Executor executor, RunMonitor monitor) {
         this.samples = samples;
         this.seed = seed;
         this.executor = executor;
+        this.monitor = monitor;
     }
 
     /**
@@ -42,7 +48,7 @@ public final class Ensemble {
         if (samples < 2 || samples > MOST_SAMPLES) {
             throw new IllegalArgumentException("samples " + samples + ": expected 2 to " + MOST_SAMPLES);
         }
-        return new Ensemble(samples, seed, Runnable::run);
+        return new Ensemble(samples, seed, Runnable::run, RunMonitor.NONE);
     }
 
     /**
@@ -52,7 +58,18 @@ public final class Ensemble {
      * @return a new ensemble
      */
     public Ensemble on(Executor newExecutor) {
-        return new Ensemble(samples, seed, Objects.requireNonNull(newExecutor, "executor"));
+        return new Ensemble(samples, seed, Objects.requireNonNull(newExecutor, "executor"), monitor);
+    }
+
+    /**
+     * The same ensemble with a monitor that is told of progress and may cancel; draws that have not begun by then never do.
+     *
+     * @param newMonitor called after each draw, with the number of draws finished so far, from the executor's threads, one call
+     *     at a time
+     * @return a new ensemble
+     */
+    public Ensemble withMonitor(RunMonitor newMonitor) {
+        return new Ensemble(samples, seed, executor, Objects.requireNonNull(newMonitor, "monitor"));
     }
 
     /**
@@ -72,6 +89,7 @@ public final class Ensemble {
      * @param <R> the result
      * @return one result per draw, in the order of the draws
      * @throws IllegalArgumentException if two inputs share a name
+     * @throws org.beveragethermal.core.solver.RunCancelledException if the monitor says so or the calling thread is interrupted
      * @throws RuntimeException what the model throws, for the first draw that fails
      */
     public <R> List<R> run(List<UncertainInput> inputs, Function<Draw, R> model) {
@@ -81,20 +99,61 @@ public final class Ensemble {
                 throw new IllegalArgumentException("two inputs named " + input.name() + ": expected unique names");
             }
         }
+        Progress progress = new Progress();
         List<CompletableFuture<R>> futures = new ArrayList<>(samples);
         for (int i = 0; i < samples; i++) {
             int number = i;
-            futures.add(CompletableFuture.supplyAsync(() -> model.apply(Draw.of(inputs, seed, number)), executor));
+            futures.add(CompletableFuture.supplyAsync(
+                    () -> {
+                        progress.require();
+                        R result = model.apply(Draw.of(inputs, seed, number));
+                        progress.finished();
+                        return result;
+                    },
+                    executor));
         }
         List<R> results = new ArrayList<>(samples);
         try {
-            futures.forEach(future -> results.add(future.join()));
-        } catch (CompletionException failure) {
+            for (CompletableFuture<R> future : futures) {
+                results.add(future.get());
+            }
+        } catch (InterruptedException interruption) {
+            progress.cancel(true);
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException failure) {
+            progress.require();
             if (failure.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
-            throw failure;
+            throw new CompletionException(failure.getCause());
         }
+        progress.require();
         return results;
+    }
+
+    /** How many draws of one sampling are finished, and whether it was cancelled. */
+    private final class Progress {
+
+        private int finished;
+        private @Nullable RunCancelledException cancelled;
+
+        private synchronized void require() {
+            if (cancelled != null) {
+                throw cancelled;
+            }
+        }
+
+        private synchronized void finished() {
+            finished++;
+            if (!monitor.goOn(finished, samples, finished) && finished < samples) {
+                cancel(false);
+            }
+        }
+
+        private synchronized void cancel(boolean interrupted) {
+            if (cancelled == null) {
+                cancelled = new RunCancelledException(finished, samples, interrupted);
+            }
+        }
     }
 }

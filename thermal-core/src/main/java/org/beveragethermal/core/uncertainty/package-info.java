@@ -20,6 +20,8 @@
  * Interval band = runs.temperatureK(Duration.ofHours(1), 0.90);
  * }</pre>
  *
+ * <p>{@link org.beveragethermal.core.uncertainty.Ensemble#withMonitor} tells how many draws are finished and may cancel.
+ *
  * <p>Draws depend on the seed and on the number of the draw only, never on threads; the generator is {@link
  * java.util.SplittableRandom}.
  */

@@ -187,6 +187,58 @@ final class NetworkRefusalsTest {
         assertAccountRefused(new Account("x", true, List.of(new Entry(0, -1, -1), new Entry(1, 0, 1))), part);
     }
 
+    @Test
+    void accountWithoutAFiniteFactor() {
+        for (double factor : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertAccountRefused(new Account("x", false, List.of(new Entry(1, 0, factor))), "factor " + factor);
+        }
+    }
+
+    @Test
+    void pathOfAUsersOwnWithoutAName() {
+        Path nameless = new Path() {
+            @Override
+            public String name() {
+                return " ";
+            }
+
+            @Override
+            public List<End> ends() {
+                return List.of(body, air);
+            }
+
+            @Override
+            public List<Account> accounts() {
+                return List.of();
+            }
+
+            @Override
+            public void evaluate(PathEvaluation e) {}
+        };
+        refused(() -> Network.of(List.of(body), List.of(nameless)), "name ' '");
+    }
+
+    @Test
+    void storeWithoutAnEnthalpyAtTheStart() {
+        Store lost = new Store() {
+            @Override
+            public int amountCount() {
+                return 0;
+            }
+
+            @Override
+            public void evaluate(double enthalpyJ, double[] amounts, int offset, StoreState out) {
+                out.temperatureK = 280;
+            }
+
+            @Override
+            public double enthalpyJ(double temperatureK, double... amounts) {
+                return Double.NaN;
+            }
+        };
+        refused(() -> Node.of("lost", lost, 290), "node lost at 290.0 K");
+    }
+
     private void assertAccountRefused(Account account, String part) {
         Path path = new StatedPath(List.of(body, ice), List.of(account));
         refused(() -> Network.of(List.of(body, ice), List.of(path)), part);

@@ -114,6 +114,40 @@ final class PathDerivativesProperties {
         check(path, temperatures, new double[] {0.2, 0.01}, new double[] {1.1, 0});
     }
 
+    @Property(tries = 100, seed = "20260203")
+    void junctionWithHeatOfItsOwn(@ForAll long seed) {
+        HeatLaw constant = (from, to, out) -> {
+            out.watts = 180;
+            out.perFromKelvin = 0;
+            out.perToKelvin = 0;
+        };
+        Link inside = Link.of(NODE, "conduction", CONDUCTION).scaledBy("wall");
+        Link sun = Link.of(WALLS, "sunlight", constant).scaledBy("shade");
+        check(
+                JunctionPath.of(
+                        "in the sun", inside, Link.of(AIR, "convection", FILM).scaledBy("film"), sun),
+                seed);
+        check(JunctionPath.of("sun first", sun, Link.of(AIR, "radiation", RADIATION), inside), seed);
+        check(
+                JunctionPath.of(
+                        "ice in the sun",
+                        inside,
+                        Link.of(ICE, "contact", FILM),
+                        sun.weightedBy(new AmountWeight(ICE, 1, FADE))),
+                seed);
+    }
+
+    @Property(tries = 100, seed = "20260204")
+    void junctionThatIsShortCircuited(@ForAll long seed) {
+        Link inside = Link.of(NODE, "conduction", CONDUCTION).scaledBy("wall");
+        Link air = Link.of(AIR, "convection", FILM);
+        for (double stiff : new double[] {240, 800, 3000}) {
+            Link bath = Link.of(WALLS, "convection", HeatLaw.conductance(stiff)).scaledBy("bath");
+            check(JunctionPath.of("last", inside, air, bath), seed);
+            check(JunctionPath.of("first", bath, inside, air), seed);
+        }
+    }
+
     @Property(tries = 100, seed = "20260117")
     void lawsHaveTheSlopesTheyState(
             @ForAll @DoubleRange(min = 250, max = 350) double from,

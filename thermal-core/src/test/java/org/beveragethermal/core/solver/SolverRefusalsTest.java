@@ -14,6 +14,8 @@ import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Store;
+import org.beveragethermal.core.network.StoreState;
 import org.beveragethermal.core.network.TimeFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,11 +151,134 @@ final class SolverRefusalsTest {
     }
 
     @Test
-    void boundaryWithoutAFiniteTemperatureIsRefused() {
+    void boundaryWithoutAFiniteTemperatureIsNamedWithThePathAndTheTime() {
+        // The rate of a smooth function looks a second ahead: it is lost a second before the value.
         Boundary gap = Boundary.varying("gap", TimeFunction.smooth(t -> t < 100 ? 280 : Double.NaN));
-        Network broken =
-                network.withPaths(List.of(DirectPath.of("film", body, gap, "convection", HeatLaw.conductance(2))));
-        refused(() -> solver.solve(broken, 3600), "NaN");
+        assertThatExceptionOfType(SolverException.class)
+                .isThrownBy(() -> solver.solve(between(gap), 3600))
+                .withMessageContaining("path film threw")
+                .withMessageContaining("NaN")
+                .withMessageContaining("gap")
+                .withCauseInstanceOf(IllegalArgumentException.class)
+                .satisfies(e -> assertThat(e.timeS()).isBetween(50.0, 100.0))
+                .satisfies(e -> assertThat(e.obstacle()).isEqualTo("film"));
+    }
+
+    private Network between(Boundary boundary) {
+        return network.withPaths(List.of(DirectPath.of("film", body, boundary, "convection", HeatLaw.conductance(2))));
+    }
+
+    private record Given(double value, double slope) implements TimeFunction {
+        @Override
+        public double at(double timeS) {
+            return value;
+        }
+
+        @Override
+        public double rate(double timeS) {
+            return slope;
+        }
+    }
+
+    @Test
+    void boundaryOfAUsersOwnWithoutANumberIsNamed() {
+        for (Given given : List.of(new Given(Double.NaN, 0), new Given(280, Double.NaN))) {
+            assertThatExceptionOfType(SolverException.class)
+                    .isThrownBy(() -> solver.solve(between(Boundary.varying("sky", given)), 3600))
+                    .withMessageContaining("path film")
+                    .withMessageContaining("sky")
+                    .satisfies(e -> assertThat(e.timeS()).isZero());
+        }
+    }
+
+    @Test
+    void pathThatThrowsIsNamedWithTheTimeAndItsCause() {
+        IllegalStateException bug = new IllegalStateException("no such table");
+        Network broken = network.withPaths(List.of(
+                DirectPath.of("film", body, air, "convection", HeatLaw.conductance(2)),
+                DirectPath.of("own law", body, air, "convection", (from, to, out) -> {
+                    if (from < 285) {
+                        throw bug;
+                    }
+                })));
+        assertThatExceptionOfType(SolverException.class)
+                .isThrownBy(() -> solver.solve(broken, 3600))
+                .withMessageContaining("path own law threw java.lang.IllegalStateException: no such table")
+                .withCause(bug)
+                .satisfies(e -> assertThat(e.obstacle()).isEqualTo("own law"))
+                .satisfies(e -> assertThat(e.timeS()).isBetween(1000.0, 1500 * Math.log(18 / 7.85) + 1));
+    }
+
+    /** A store whose temperature or weight of errors is lost below an enthalpy. */
+    private record FailingStore(double temperatureK, double kelvinPerJoule, boolean throwing) implements Store {
+        @Override
+        public int amountCount() {
+            return 0;
+        }
+
+        @Override
+        public void evaluate(double enthalpyJ, double[] amounts, int offset, StoreState out) {
+            boolean fails = enthalpyJ < 3000 * 12;
+            if (fails && throwing) {
+                throw new ArithmeticException("off the table");
+            }
+            out.temperatureK = fails ? temperatureK : 273.15 + enthalpyJ / 3000;
+            out.temperaturePerJoule = 1.0 / 3000;
+            out.kelvinPerJoule = fails ? kelvinPerJoule : 1.0 / 3000;
+        }
+
+        @Override
+        public double enthalpyJ(double temperature, double... amounts) {
+            return 3000 * (temperature - 273.15);
+        }
+    }
+
+    @Test
+    void storeThatFailsIsNamedAsANode() {
+        for (FailingStore store : List.of(
+                new FailingStore(Double.NaN, 1.0 / 3000, false),
+                new FailingStore(285, 0, false),
+                new FailingStore(285, Double.NaN, false),
+                new FailingStore(285, 1, true))) {
+            Node frail = Node.of("frail", store, 295.15);
+            Network broken = Network.of(
+                    List.of(body, frail),
+                    List.of(DirectPath.of("film", frail, air, "convection", HeatLaw.conductance(2))));
+            assertThatExceptionOfType(SolverException.class)
+                    .isThrownBy(() -> solver.solve(broken, 3600))
+                    .withMessageContaining("node frail")
+                    .satisfies(e -> assertThat(e.obstacle()).isEqualTo("frail"))
+                    .satisfies(e -> assertThat(e.timeS()).isBetween(500.0, 3600.0));
+        }
+    }
+
+    @Test
+    void nodeWithoutPathsKeepsItsTemperature() {
+        // Gear that is prepared later has no connections yet: it is no error.
+        Node alone = Node.sensible("alone", 10, 300);
+        Trajectory run = solver.solve(Network.of(List.of(body, alone), network.paths()), 3600);
+        assertThat(run.temperatureK(alone, 3600)).isEqualTo(300);
+        assertThat(run.temperatureK(body, 3600)).isLessThan(290);
+        assertThat(solver.solve(Network.of(List.of(alone), List.of()), 3600).temperatureK(alone, 1800))
+                .isEqualTo(300);
+    }
+
+    @Test
+    void exhaustedBudgetNamesTheFastestNode() {
+        assertThatExceptionOfType(SolverException.class)
+                .isThrownBy(() -> solver.withToleranceK(1e-9).withStepBudget(20).solve(network, 3600))
+                .withMessageContaining("fastest node body")
+                .withMessageContaining("try")
+                .satisfies(e -> assertThat(e.obstacle()).isEqualTo("body"));
+    }
+
+    @Test
+    void boundaryThatFlickersEndsAtTheBudget() {
+        Boundary flicker = Boundary.varying(
+                "flicker", TimeFunction.smooth(t -> 280 + (Double.doubleToLongBits(t) % 2 == 0 ? 10 : -10)));
+        assertThatExceptionOfType(SolverException.class)
+                .isThrownBy(() -> solver.withStepBudget(2000).solve(between(flicker), 3600))
+                .withMessageContaining("body");
     }
 
     @ParameterizedTest
