@@ -52,11 +52,11 @@ final class BottleScaling {
     }
 
     /** A bottle of the drawn one's shape with another nominal volume. */
-    static Vessel scaled(Vessel drawn, String shapeName, double nominalM3) {
+    static Vessel scaled(Vessel drawn, double nominalM3) {
         BottleScaling scaling = new BottleScaling(drawn, nominalM3 / drawn.nominalVolumeM3());
         double drawnHeadspace = drawn.brimfulVolumeM3() - drawn.nominalVolumeM3();
         double brimful = nominalM3 + drawnHeadspace * Math.pow(nominalM3 / drawn.nominalVolumeM3(), HEADSPACE_EXPONENT);
-        return Vessel.builder(shapeName + " " + volumeName(nominalM3))
+        return Vessel.builder(drawn.shape().label() + " " + volumeName(nominalM3))
                 .shape(drawn.shape())
                 .profile(scaling.profileOf(brimful))
                 .wall(drawn.wall())
@@ -94,7 +94,8 @@ final class BottleScaling {
         return Profile.of(stations, wall * from.baseThicknessM(), height * from.puntDepthM());
     }
 
-    private static String volumeName(double m3) {
+    /** A volume as trade writes it: {@code 375 mL}, {@code 1.5 L}. */
+    static String volumeName(double m3) {
         double ml = 1e6 * m3;
         return ml < 1000 ? plain(ml) + " mL" : plain(ml / 1000) + " L";
     }

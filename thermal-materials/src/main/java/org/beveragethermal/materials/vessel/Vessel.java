@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.vessel;
 
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
@@ -29,6 +31,8 @@ public final class Vessel {
     private final Source dimensionsSource;
     private final Uncertainty diameterUncertainty;
     private final Uncertainty massUncertainty;
+    private final boolean open;
+    private final @Nullable OuterParts outerParts;
 
     private Vessel(Builder builder, Profile profile, VesselShape shape) {
         this.name = builder.name;
@@ -39,6 +43,9 @@ public final class Vessel {
         this.dimensionsSource = builder.dimensionsSource;
         this.diameterUncertainty = builder.diameterUncertainty;
         this.massUncertainty = builder.massUncertainty;
+        Boolean givenOpen = builder.open;
+        this.open = givenOpen == null ? shape.isUsuallyOpen() : givenOpen;
+        this.outerParts = builder.outerParts;
     }
 
     /**
@@ -65,6 +72,8 @@ public final class Vessel {
         private Source dimensionsSource = USER;
         private Uncertainty diameterUncertainty = Uncertainty.exact();
         private Uncertainty massUncertainty = Uncertainty.exact();
+        private @Nullable Boolean open;
+        private @Nullable OuterParts outerParts;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -135,6 +144,28 @@ public final class Vessel {
         }
 
         /**
+         * Sets whether the vessel stands open; as its shape usually does, unless set.
+         *
+         * @param value false if it is closed
+         * @return this builder
+         */
+        public Builder open(boolean value) {
+            open = value;
+            return this;
+        }
+
+        /**
+         * Sets what belongs to the vessel but not to its thermal wall; none, unless set.
+         *
+         * @param value stem and foot, chimes or handle
+         * @return this builder
+         */
+        public Builder outerParts(OuterParts value) {
+            outerParts = value;
+            return this;
+        }
+
+        /**
          * Makes the vessel.
          *
          * @return the vessel
@@ -194,7 +225,7 @@ public final class Vessel {
     }
 
     /**
-     * Nominal volume of the contents, at 20 °C.
+     * Nominal volume of the contents, at 20 °C: what the label says or, for a vessel to drink from, a usual serving.
      *
      * @return volume in m³
      */
@@ -212,12 +243,39 @@ public final class Vessel {
     }
 
     /**
-     * Mass of the empty vessel: density times volume of side wall and base.
+     * Mass of the empty vessel: density times volume of side wall and base, {@linkplain #outerParts() outer parts} not in it.
      *
      * @return mass in kg
      */
     public double emptyMassKg() {
         return wallMassKg(0, profile.heightM()) + baseMassKg();
+    }
+
+    /**
+     * Mass of the empty vessel as a scale shows it: {@link #emptyMassKg()} and the outer parts.
+     *
+     * @return mass in kg
+     */
+    public double totalMassKg() {
+        return emptyMassKg() + outerParts().map(OuterParts::massKg).orElse(0.0);
+    }
+
+    /**
+     * Whether the vessel stands open, so that its contents meet the air and it can only stand upright.
+     *
+     * @return false if it is closed
+     */
+    public boolean isOpen() {
+        return open;
+    }
+
+    /**
+     * What belongs to the vessel but is no part of its thermal wall.
+     *
+     * @return stem and foot, chimes or handle; empty if there is none
+     */
+    public Optional<OuterParts> outerParts() {
+        return Optional.ofNullable(outerParts);
     }
 
     /**
@@ -309,7 +367,9 @@ public final class Vessel {
                 && Double.compare(nominalVolumeM3, that.nominalVolumeM3) == 0
                 && dimensionsSource.equals(that.dimensionsSource)
                 && diameterUncertainty.equals(that.diameterUncertainty)
-                && massUncertainty.equals(that.massUncertainty);
+                && massUncertainty.equals(that.massUncertainty)
+                && open == that.open
+                && Objects.equals(outerParts, that.outerParts);
     }
 
     @Override

@@ -1,117 +1,31 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.vessel;
 
-import static org.beveragethermal.materials.units.Measures.millilitres;
-
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
-import org.beveragethermal.materials.provenance.Source;
-import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
- * The table of generic glass bottles.
+ * The table of generic vessels.
  *
  * <p>No standard gives these shapes, and printed figures disagree (a wall of 4 mm printed beside a mass that implies
- * 2.9 mm). Each bottle here was drawn by this project inside the ranges of height, diameter, side wall and empty mass
- * that are common in the trade, so that the nominal volume leaves 10 to 20 mL of headspace to the brim at 20 °C (more in
- * the magnum) and the mass is 2500 kg/m³ times the volume of glass. A real bottle may differ: the diameter by 10 %, the
- * mass by 25 %, rectangular, from vessel to vessel.
+ * 2.9 mm). Each vessel here was drawn by this project inside the ranges of height, diameter, side wall and empty mass
+ * that are common in the trade, so that the nominal volume of a bottle of 750 mL leaves 10 to 20 mL of headspace to the brim at
+ * 20 °C, and the mass is density times the volume of the wall. A real vessel may differ: the diameter by 10 % (2 to 3 % where a
+ * standard gives it), the mass by 25 %, rectangular, from vessel to vessel. The {@linkplain Vessel#dimensionsSource() source} of
+ * the dimensions says what each rests on.
+ *
+ * <p>The stem and foot of a glass, the chimes of a keg and the handle of a cup are {@linkplain Vessel#outerParts() outer parts},
+ * no part of the thermal wall. Double-walled vacuum flasks are not in the table: one wall of one solid cannot stand for two walls
+ * and a vacuum, and no published heat loss was found to make an effective one from.
  */
 public final class Vessels {
-    private static final double MM = 1e-3;
-
-    private static final Source DRAWN = new Source(
-            "drawn within trade ranges",
-            "own drawing inside the ranges of height, diameter, wall and mass common in the trade, partly from memory",
-            Source.Kind.OWN_ASSUMPTION);
-
-    private static final Vessel HIGH_SHOULDERED_750 = bottle(
-            "high-shouldered bottle 750 mL",
-            VesselShape.HIGH_SHOULDERED,
-            750,
-            5.5,
-            18,
-            station(0, 34.5, 5.0),
-            station(5, 37.0, 3.8),
-            station(15, 37.5, 2.8),
-            station(183, 37.5, 2.8),
-            station(197, 34.4, 2.8),
-            station(213, 20.8, 3.0),
-            station(225, 15.2, 3.6),
-            station(288, 14.0, 4.4),
-            station(305, 14.3, 5.0));
-
-    private static final Vessel SLOPING_SHOULDERED_750 = bottle(
-            "sloping-shouldered bottle 750 mL",
-            VesselShape.SLOPING_SHOULDERED,
-            750,
-            5.5,
-            20,
-            station(0, 38.0, 5.0),
-            station(6, 40.8, 3.8),
-            station(16, 41.3, 3.0),
-            station(119, 41.3, 3.0),
-            station(149, 36.6, 3.0),
-            station(179, 27.6, 3.2),
-            station(209, 18.5, 3.6),
-            station(234, 15.0, 4.2),
-            station(298, 14.5, 5.0));
-
-    private static final Vessel TALL_SLIM_750 = bottle(
-            "tall slim bottle 750 mL",
-            VesselShape.TALL_SLIM,
-            750,
-            5,
-            4,
-            station(0, 34.5, 4.5),
-            station(6, 37.5, 3.2),
-            station(16, 38.0, 2.5),
-            station(122, 38.0, 2.5),
-            station(157, 34.0, 2.5),
-            station(202, 25.0, 2.6),
-            station(247, 17.0, 3.0),
-            station(272, 14.5, 4.0),
-            station(335, 14.0, 4.6));
-
-    private static final Vessel SPARKLING_750 = bottle(
-            "sparkling wine bottle 750 mL",
-            VesselShape.SPARKLING,
-            750,
-            10.5,
-            30,
-            station(0, 40.0, 8.0),
-            station(8, 43.7, 6.2),
-            station(20, 44.2, 5.0),
-            station(118, 44.2, 5.0),
-            station(148, 39.6, 5.0),
-            station(178, 30.7, 5.2),
-            station(208, 21.2, 5.4),
-            station(238, 16.0, 5.6),
-            station(295, 14.5, 5.4),
-            station(312, 14.6, 5.4));
-
-    private static final Vessel MAGNUM = bottle(
-            "high-shouldered magnum 1.5 L",
-            VesselShape.HIGH_SHOULDERED,
-            1500,
-            7.5,
-            25,
-            station(0, 46.5, 6.0),
-            station(7, 50.5, 4.6),
-            station(18, 51.2, 3.6),
-            station(193, 51.2, 3.6),
-            station(211, 46.8, 3.6),
-            station(233, 27.2, 3.8),
-            station(249, 17.5, 4.4),
-            station(335, 15.0, 4.8),
-            station(352, 15.3, 5.4));
-
-    private static final List<Vessel> DRAWN_BOTTLES =
-            List.of(HIGH_SHOULDERED_750, SLOPING_SHOULDERED_750, TALL_SLIM_750, SPARKLING_750, MAGNUM);
-
+    private static final double M3_PER_ML = 1e-6;
     private static final double SMALLEST_M3 = 100e-6;
     private static final double LARGEST_M3 = 15e-3;
     /** Two volumes closer than this are one, whatever units they were given in. */
@@ -119,26 +33,20 @@ public final class Vessels {
 
     private Vessels() {}
 
-    private static Station station(double heightMm, double outerRadiusMm, double wallMm) {
-        return new Station(heightMm * MM, outerRadiusMm * MM, wallMm * MM);
-    }
+    /** Scaling takes some milliseconds: done when the whole table is first asked for. */
+    private static final class Whole {
+        private static final List<Vessel> TABLE = table();
 
-    private static Vessel bottle(
-            String name,
-            VesselShape shape,
-            double nominalMl,
-            double baseThicknessMm,
-            double puntDepthMm,
-            Station... stations) {
-        return Vessel.builder(name)
-                .shape(shape)
-                .profile(Profile.of(List.of(stations), baseThicknessMm * MM, puntDepthMm * MM))
-                .nominalVolume(millilitres(nominalMl))
-                .dimensions(
-                        DRAWN,
-                        Uncertainty.rectangularRelative(0.10).perVessel(),
-                        Uncertainty.rectangularRelative(0.25).perVessel())
-                .build();
+        private static List<Vessel> table() {
+            List<Vessel> all = new ArrayList<>();
+            for (VesselShape shape : VesselShape.values()) {
+                for (int ml : VesselTable.USUAL_ML.getOrDefault(shape, List.of())) {
+                    all.add(drawnOrScaled(shape, ml * M3_PER_ML));
+                }
+                VesselTable.FIXED.stream().filter(v -> v.shape() == shape).forEach(all::add);
+            }
+            return List.copyOf(all);
+        }
     }
 
     /**
@@ -147,7 +55,7 @@ public final class Vessels {
      * @return the vessel
      */
     public static Vessel highShouldered750() {
-        return HIGH_SHOULDERED_750;
+        return VesselTable.HIGH_SHOULDERED_750;
     }
 
     /**
@@ -156,7 +64,7 @@ public final class Vessels {
      * @return the vessel
      */
     public static Vessel slopingShouldered750() {
-        return SLOPING_SHOULDERED_750;
+        return VesselTable.SLOPING_SHOULDERED_750;
     }
 
     /**
@@ -165,7 +73,7 @@ public final class Vessels {
      * @return the vessel
      */
     public static Vessel tallSlim750() {
-        return TALL_SLIM_750;
+        return VesselTable.TALL_SLIM_750;
     }
 
     /**
@@ -174,7 +82,7 @@ public final class Vessels {
      * @return the vessel
      */
     public static Vessel sparkling750() {
-        return SPARKLING_750;
+        return VesselTable.SPARKLING_750;
     }
 
     /**
@@ -183,45 +91,94 @@ public final class Vessels {
      * @return the vessel
      */
     public static Vessel magnum() {
-        return MAGNUM;
+        return VesselTable.MAGNUM;
     }
 
     /**
-     * A bottle by shape and volume, since the trade's names of large formats mean different volumes for different shapes. The
-     * five bottles of this table are returned as drawn; any other volume is scaled from the bottle of 750 mL by a rule of ours,
-     * which the {@linkplain Vessel#dimensionsSource() source} of its dimensions says.
+     * The wine-tasting glass of ISO 3591: 215 mL to the brim, a serving of 50 mL, 65 mm wide; stem and foot are outer parts.
      *
-     * <p>Nominal volumes allowed for prepacked wine in the European Union (Directive 2007/45/EC) are 100, 187, 250, 375, 500,
-     * 750, 1000 and 1500 mL, for sparkling wine 125, 200, 375, 750 and 1500 mL, for spirits 100, 200, 350, 500, 700, 1000, 1500,
-     * 1750 and 2000 mL; beyond them 3 to 15 L are common practice.
-     *
-     * @param shape shape of the bottle
-     * @param nominalVolume nominal volume at 20 °C, 100 mL to 15 L
      * @return the vessel
-     * @throws OutOfRangeException if the volume is outside 100 mL to 15 L
-     * @throws IllegalArgumentException if the quantity is null, of another dimension or not finite
+     */
+    public static Vessel tastingGlass() {
+        return VesselTable.TASTING_GLASS_50;
+    }
+
+    /**
+     * A vessel by shape and volume, since the trade's names of large formats mean different volumes for different shapes.
+     *
+     * <p>Bottles for wine and spirits (high-shouldered, sloping-shouldered, tall slim, sparkling) may have any volume from 100 mL to
+     * 15 L: the five drawn ones are returned as drawn, any other is scaled from the bottle of 750 mL by a rule of ours, which the
+     * {@linkplain Vessel#dimensionsSource() source} of its dimensions says; {@link NominalVolumes} lists those allowed for prepacked
+     * drinks in the European Union. Vessels of other shapes exist in the volumes of the table only.
+     *
+     * @param shape shape of the vessel
+     * @param nominalVolume nominal volume at 20 °C; of a vessel to drink from, the usual serving
+     * @return the vessel
+     * @throws OutOfRangeException if the shape is scaled and the volume outside 100 mL to 15 L
+     * @throws IllegalArgumentException if the table has no vessel of that shape and volume; the message lists what there is; or if
+     *     the quantity is null, of another dimension or not finite
      */
     public static Vessel of(VesselShape shape, Quantity<Volume> nominalVolume) {
-        double m3 = SiValues.volumeM3(nominalVolume, "nominal volume", SMALLEST_M3, LARGEST_M3);
-        for (Vessel drawn : DRAWN_BOTTLES) {
-            if (drawn.shape() == shape && Math.abs(m3 / drawn.nominalVolumeM3() - 1) < SAME_VOLUME) {
+        if (VesselTable.SCALED_FROM.containsKey(shape)) {
+            return drawnOrScaled(shape, SiValues.volumeM3(nominalVolume, "nominal volume", SMALLEST_M3, LARGEST_M3));
+        }
+        double m3 = SiValues.volumeM3(nominalVolume, "nominal volume", Double.MIN_VALUE, Double.MAX_VALUE);
+        return all(shape).stream()
+                .filter(v -> sameVolume(v, m3))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        shape.label() + " of " + BottleScaling.volumeName(m3) + ": expected " + volumesOf(shape)));
+    }
+
+    private static String volumesOf(VesselShape shape) {
+        List<Vessel> there = all(shape);
+        return there.isEmpty()
+                ? "one of the shapes "
+                        + all().stream().map(v -> v.shape().name()).distinct().collect(Collectors.joining(", "))
+                : "one of "
+                        + there.stream()
+                                .map(v -> BottleScaling.volumeName(v.nominalVolumeM3()))
+                                .collect(Collectors.joining(", "));
+    }
+
+    private static Vessel drawnOrScaled(VesselShape shape, double m3) {
+        for (Vessel drawn : VesselTable.DRAWN_BOTTLES) {
+            if (drawn.shape() == shape && sameVolume(drawn, m3)) {
                 return drawn;
             }
         }
-        return switch (shape) {
-            case HIGH_SHOULDERED -> BottleScaling.scaled(HIGH_SHOULDERED_750, "high-shouldered bottle", m3);
-            case SLOPING_SHOULDERED -> BottleScaling.scaled(SLOPING_SHOULDERED_750, "sloping-shouldered bottle", m3);
-            case TALL_SLIM -> BottleScaling.scaled(TALL_SLIM_750, "tall slim bottle", m3);
-            case SPARKLING -> BottleScaling.scaled(SPARKLING_750, "sparkling wine bottle", m3);
-        };
+        return BottleScaling.scaled(Objects.requireNonNull(VesselTable.SCALED_FROM.get(shape)), m3);
+    }
+
+    private static boolean sameVolume(Vessel vessel, double m3) {
+        return Math.abs(m3 / vessel.nominalVolumeM3() - 1) < SAME_VOLUME;
     }
 
     /**
-     * The bottles of this table that were drawn, not scaled.
+     * The bottles of this table that were drawn for their volume and from which others are scaled, and the magnum.
      *
      * @return the vessels, unmodifiable
      */
     public static List<Vessel> drawn() {
-        return DRAWN_BOTTLES;
+        return VesselTable.DRAWN_BOTTLES;
+    }
+
+    /**
+     * All vessels of the table, by shape and volume: the drawn ones, and bottles scaled to the volumes that are usual.
+     *
+     * @return the vessels, unmodifiable
+     */
+    public static List<Vessel> all() {
+        return Whole.TABLE;
+    }
+
+    /**
+     * The vessels of one shape.
+     *
+     * @param shape the shape
+     * @return the vessels, by volume, unmodifiable; empty for {@link VesselShape#OTHER}
+     */
+    public static List<Vessel> all(VesselShape shape) {
+        return all().stream().filter(v -> v.shape() == shape).toList();
     }
 }
