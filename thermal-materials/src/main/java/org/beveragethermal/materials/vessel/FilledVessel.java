@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.materials.vessel;
 
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -14,6 +15,8 @@ import org.beveragethermal.materials.units.SiValues;
  */
 public final class FilledVessel {
     private static final double FILLING_TEMPERATURE_K = 293.15;
+    private static final double HOTTEST_WALL_K = 400;
+    private static final double SEARCH_STEP_K = 1;
 
     private final Vessel vessel;
     private final Liquid liquid;
@@ -28,16 +31,16 @@ public final class FilledVessel {
         this.liquidMassKg = liquidMassKg;
         this.temperatureK = temperatureK;
         this.liquidVolumeM3 = liquidMassKg / liquid.density(temperatureK);
-        this.liquidHeightM = fillHeight(vessel, liquidVolumeM3);
+        this.liquidHeightM = fillHeight(vessel, liquidVolumeM3, temperatureK);
     }
 
-    private static double fillHeight(Vessel vessel, double volumeM3) {
-        double brimful = vessel.brimfulVolumeM3();
+    private static double fillHeight(Vessel vessel, double volumeM3, double temperatureK) {
+        double brimful = vessel.brimfulVolumeM3(temperatureK);
         if (volumeM3 > brimful) {
             throw OutOfRangeException.refusal(
                     "volume of the expanded liquid", volumeM3, 0, brimful, "m³", "brimful volume of " + vessel.name());
         }
-        return vessel.profile().fillHeightM(volumeM3);
+        return vessel.profile().fillHeightM(Math.min(volumeM3, vessel.brimfulVolumeM3()));
     }
 
     /** Checked by the caller: the volume is greater than 0 and at most brimful. */
@@ -111,7 +114,8 @@ public final class FilledVessel {
     }
 
     /**
-     * Height of the liquid's surface at this temperature, above the plane the vessel stands on.
+     * Height of the liquid's surface at this temperature, above the plane the vessel stands on. The profile is that at 20 °C:
+     * what its own expansion moves the level, less than a millimetre, is left out here.
      *
      * @return height in m
      */
@@ -120,12 +124,76 @@ public final class FilledVessel {
     }
 
     /**
-     * Volume between the liquid and the brim at this temperature; a closure takes some of it.
+     * Height of the liquid's surface when the vessel lies on its side, as if it were closed at the brim.
+     *
+     * @return height above the plane it lies on, m
+     */
+    public double lyingSurfaceHeightM() {
+        return LyingProfile.of(vessel.profile()).levelM(volumeInProfile());
+    }
+
+    /**
+     * Height of the liquid's surface when the vessel stands on its mouth, as if it were closed at the brim.
+     *
+     * @return height above the plane of the brim, m
+     */
+    public double invertedSurfaceHeightM() {
+        return InvertedProfile.of(vessel.profile()).levelM(volumeInProfile());
+    }
+
+    /** In the profile as it is at 20 °C. */
+    private double volumeInProfile() {
+        return Math.min(liquidVolumeM3, vessel.brimfulVolumeM3());
+    }
+
+    /**
+     * Headspace (ullage): volume between the liquid and the brim at this temperature, with the expansion of the wall; a closure
+     * takes some of it.
      *
      * @return volume in m³, at least 0
      */
     public double headspaceM3() {
-        return vessel.brimfulVolumeM3() - liquidVolumeM3;
+        return vessel.brimfulVolumeM3(temperatureK) - liquidVolumeM3;
+    }
+
+    /**
+     * The temperature at which the liquid, warming from its present one, has used up its headspace: above it a full vessel is
+     * forced or overflows. A closure that reaches into the neck lowers it.
+     *
+     * @return temperature in K, or empty if there is headspace up to the end of the liquid's range
+     */
+    public OptionalDouble brimfulAtK() {
+        double high = Math.min(liquid.temperatureRange().high(), HOTTEST_WALL_K);
+        double low = temperatureK;
+        while (low < high) {
+            double next = Math.min(high, low + SEARCH_STEP_K);
+            if (spareM3(next) < 0) {
+                return OptionalDouble.of(lastWithRoom(low, next));
+            }
+            low = next;
+        }
+        return OptionalDouble.empty();
+    }
+
+    private double spareM3(double atK) {
+        return vessel.brimfulVolumeM3(atK) - liquidMassKg / liquid.density(atK);
+    }
+
+    /** Halves the bracket until its ends are neighbours. */
+    private double lastWithRoom(double from, double to) {
+        double low = from;
+        double high = to;
+        while (true) {
+            double middle = low + (high - low) / 2;
+            if (middle <= low || middle >= high) {
+                return low;
+            }
+            if (spareM3(middle) < 0) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
     }
 
     @Override

@@ -7,8 +7,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 import org.beveragethermal.materials.liquid.Liquid;
+import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
@@ -21,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * Immutable; equal by parts.
  */
 public final class Vessel {
+    private static final double DRAWN_AT_K = 293.15;
+    private static final ValidityRange WALL_TEMPERATURES =
+            new ValidityRange("temperature of a vessel's wall", 200, 400, "K");
     private static final Source USER = new Source("user", "handed in by the user", Source.Kind.OWN_ASSUMPTION);
 
     private final String name;
@@ -297,6 +302,30 @@ public final class Vessel {
      */
     public double baseMassKg() {
         return wall.density().value() * profile.baseWallVolumeM3();
+    }
+
+    /**
+     * Linear thermal expansion of the wall around 20 °C, by its solid: remembered handbook values, or that of glass with full
+     * doubt for a solid that the library does not know.
+     *
+     * @return the coefficient in 1/K
+     */
+    public Constant linearExpansion() {
+        return WallExpansion.of(wall);
+    }
+
+    /**
+     * Volume of liquid that fills the vessel to the brim at a temperature: that of the profile, which is at 20 °C, expanded with
+     * the wall.
+     *
+     * @param temperatureK temperature of the wall in K, 200 to 400
+     * @return volume in m³
+     * @throws OutOfRangeException if the temperature is outside its range
+     * @throws IllegalArgumentException if the temperature is NaN or infinite
+     */
+    public double brimfulVolumeM3(double temperatureK) {
+        WALL_TEMPERATURES.require(temperatureK, "Vessel");
+        return brimfulVolumeM3() * (1 + 3 * linearExpansion().value() * (temperatureK - DRAWN_AT_K));
     }
 
     /**

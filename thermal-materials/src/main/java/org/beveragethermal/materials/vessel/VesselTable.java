@@ -2,12 +2,17 @@
 package org.beveragethermal.materials.vessel;
 
 import static org.beveragethermal.materials.vessel.VesselShape.BALLOON_GLASS;
+import static org.beveragethermal.materials.vessel.VesselShape.CAN;
 import static org.beveragethermal.materials.vessel.VesselShape.CARAFE;
+import static org.beveragethermal.materials.vessel.VesselShape.CUP;
+import static org.beveragethermal.materials.vessel.VesselShape.DECANTER;
 import static org.beveragethermal.materials.vessel.VesselShape.FLASK;
 import static org.beveragethermal.materials.vessel.VesselShape.FLUTE;
 import static org.beveragethermal.materials.vessel.VesselShape.HIGH_SHOULDERED;
 import static org.beveragethermal.materials.vessel.VesselShape.KEG;
 import static org.beveragethermal.materials.vessel.VesselShape.LONG_NECK;
+import static org.beveragethermal.materials.vessel.VesselShape.MUG;
+import static org.beveragethermal.materials.vessel.VesselShape.PLASTIC_BOTTLE;
 import static org.beveragethermal.materials.vessel.VesselShape.RED_WINE_GLASS;
 import static org.beveragethermal.materials.vessel.VesselShape.SLOPING_SHOULDERED;
 import static org.beveragethermal.materials.vessel.VesselShape.SPARKLING;
@@ -31,6 +36,8 @@ import org.beveragethermal.materials.solid.Solids;
 final class VesselTable {
     private static final Solid GLASS = Solids.sodaLimeGlass();
     private static final Solid STEEL = Solids.stainlessSteel();
+    private static final Solid PET = Solids.pet();
+    private static final Solid PORCELAIN = Solids.porcelain();
 
     private static final Source BOTTLES = new Source(
             "drawn within trade ranges",
@@ -42,6 +49,10 @@ final class VesselTable {
                     + " as printed by makers' pages; body between the chimes from memory");
     private static final Source FLASKS = drawn("height, diameter and mass of drinking flasks, from memory");
     private static final Source DECANTERS = drawn("capacity and mass of decanters and carafes, from memory");
+    private static final Source CANS = drawn("height, diameter, sheet and mass of beverage cans, from memory");
+    private static final Source PLASTICS =
+            drawn("height, diameter and mass of bottles for carbonated drinks, from memory");
+    private static final Source CUPS = drawn("capacity, height and mass of porcelain cups and mugs, from memory");
     private static final Source ISO_3591 =
             drawn("ISO 3591:1977: capacity 215 mL, bowl 100 mm high, 65 mm wide, rim 46 mm, stem"
                     + " 55 mm by 9 mm, foot 65 mm; wall of 0.8 mm from memory");
@@ -191,8 +202,51 @@ final class VesselTable {
             .line("0/30/3 10/31.5/2.6 152/44/2.4")
             .vessel();
 
+    static final Vessel CAN_330 = can("aluminium can 330 mL", 330, "0/23.5/0.28 10/33.1/0.12 95/33.1/0.12 109/27/0.16");
+
+    static final Vessel CAN_355 =
+            can("aluminium can 355 mL", 355, "0/23.5/0.28 10/33.1/0.12 102/33.1/0.12 116/27/0.16");
+
+    static final Vessel CAN_500 =
+            can("aluminium can 500 mL", 500, "0/23.5/0.28 10/33.1/0.12 147.5/33.1/0.12 161.5/27/0.16");
+
+    static final Vessel PLASTIC_500 = VesselSheet.of("plastic bottle 500 mL", PLASTIC_BOTTLE, 500, PET, PLASTICS)
+            .base(1.2, 4)
+            .line("0/27/0.5 8/32.5/0.35 128/32.5/0.3 183/14/0.6 191/13/1.5 210/12.9/1.9")
+            .vessel();
+
+    static final Vessel PLASTIC_1500 = VesselSheet.of("plastic bottle 1.5 L", PLASTIC_BOTTLE, 1500, PET, PLASTICS)
+            .base(1.1, 5)
+            .line("0/38/0.6 10/46/0.34 205/46/0.28 285/15/0.6 293/13.2/1.5 312/12.9/1.9")
+            .vessel();
+
+    static final Vessel DECANTER_750 = VesselSheet.of("decanter for 750 mL", DECANTER, 750, GLASS, DECANTERS)
+            .base(5, 0)
+            .line("0/75/5 10/95/4 30/100/3.5 60/90/3 100/45/3 140/19/3 200/19/3 225/30/3")
+            .vessel();
+
+    static final Vessel CUP_150 = VesselSheet.of("cup 150 mL", CUP, 150, PORCELAIN, CUPS)
+            .base(5, 0)
+            .without("handle", 25, 0)
+            .line("0/25/4 8/30/4 70/42/3")
+            .vessel();
+
+    static final Vessel MUG_250 = VesselSheet.of("mug 250 mL", MUG, 250, PORCELAIN, CUPS)
+            .base(6, 0)
+            .without("handle", 40, 0)
+            .line("0/36/5 6/40/4.5 95/41/4")
+            .vessel();
+
     /** Vessels that are not scaled. */
     static final List<Vessel> FIXED = List.of(
+            CAN_330,
+            CAN_355,
+            CAN_500,
+            PLASTIC_500,
+            PLASTIC_1500,
+            DECANTER_750,
+            CUP_150,
+            MUG_250,
             BEER_330,
             BEER_500,
             KEG_20,
@@ -233,6 +287,15 @@ final class VesselTable {
             List.of(125, 200, 375, 750, 1500, 3000, 4500, 6000, 9000, 12000, 15000));
 
     private VesselTable() {}
+
+    /** Up to the underside of the lid, which lies below the seam; lid and seam are what the contents hardly touch. */
+    private static Vessel can(String name, double nominalMl, String line) {
+        return VesselSheet.of(name, CAN, nominalMl, Solids.lacqueredAluminium(), CANS)
+                .base(0.28, 10)
+                .without("lid and seam", 2.9, 0)
+                .line(line)
+                .vessel();
+    }
 
     private static Source drawn(String within) {
         return new Source("drawn by this project", "own drawing within " + within, Source.Kind.OWN_ASSUMPTION);

@@ -77,6 +77,7 @@ class VesselProperties {
         double volume = vessel.profile().innerVolumeM3(filled.liquidHeightM());
         assertThat(filled.liquid().density(filled.temperatureK()) * volume)
                 .isCloseTo(filled.liquidMassKg(), within(1e-11 * Math.max(1, filled.liquidMassKg())));
-        assertThat(volume + filled.headspaceM3()).isCloseTo(vessel.brimfulVolumeM3(), within(1e-14));
+        assertThat(volume + filled.headspaceM3())
+                .isCloseTo(vessel.brimfulVolumeM3(filled.temperatureK()), within(1e-14));
     }
 }
