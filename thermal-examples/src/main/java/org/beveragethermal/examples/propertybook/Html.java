@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 final class Html {
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
+    private static final MathContext TWO_DIGITS = new MathContext(2);
     private static final int FIRST_POWER_OUTSIDE = 5;
 
     private Html() {}
@@ -24,10 +25,19 @@ final class Html {
 
     /** A number to four significant digits, without an exponent where it can be read without. */
     static String number(double value) {
+        return rounded(value, FOUR_DIGITS);
+    }
+
+    /** A number to two significant digits, as befits an uncertainty. */
+    static String shortNumber(double value) {
+        return rounded(value, TWO_DIGITS);
+    }
+
+    private static String rounded(double value, MathContext digits) {
         if (value == 0) {
             return "0";
         }
-        BigDecimal rounded = new BigDecimal(value).round(FOUR_DIGITS);
+        BigDecimal rounded = new BigDecimal(value).round(digits);
         int power = rounded.precision() - rounded.scale() - 1;
         if (Math.abs(power) > FIRST_POWER_OUTSIDE) {
             return String.format(Locale.ROOT, "%.3e", value).replace("e", " × 10^");
@@ -70,7 +80,7 @@ final class Html {
     }
 
     static String page(String title, String body) {
-        return """
+        return String.format(Locale.ROOT, """
                 <!DOCTYPE html>
                 <html lang="en">
                 <head>
@@ -83,7 +93,7 @@ final class Html {
                 <h1>%s</h1>
                 %s</body>
                 </html>
-                """.formatted(text(title), text(title), body);
+                """, text(title), text(title), body);
     }
 
     static final String STYLE = """

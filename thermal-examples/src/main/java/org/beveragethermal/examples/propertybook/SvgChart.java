@@ -24,6 +24,7 @@ final class SvgChart {
     private static final double TOP = 30;
     private static final double BOTTOM = 44;
     private static final double LETTER = 6.2;
+    private static final double TITLE_LETTER = 8;
     private static final double LEGEND_LINE = 18;
 
     private static final List<String> COLOURS = List.of("#1f5fa8", "#b4531a", "#2c7a3d", "#7a3d8f");
@@ -37,12 +38,15 @@ final class SvgChart {
     private SvgChart(Figure figure) {
         this.figure = figure;
         if (figure.equalScales()) {
-            double reach = most(Curve::x);
             double top = most(Curve::y);
+            double perUnit = (TALLEST - TOP - BOTTOM) / top;
+            height = TALLEST;
+            width = Math.max(
+                    2 * most(Curve::x) * perUnit + LEFT + RIGHT,
+                    TITLE_LETTER * figure.title().length() + RIGHT);
+            double reach = (width - LEFT - RIGHT) / perUnit / 2;
             x = Axis.linearBetween(-reach, reach);
             y = Axis.linearBetween(0, top);
-            height = TALLEST;
-            width = 2 * reach * (TALLEST - TOP - BOTTOM) / top + LEFT + RIGHT;
         } else {
             x = Axis.linear(least(Curve::x), most(Curve::x));
             y = figure.logarithmic()
@@ -82,11 +86,12 @@ final class SvgChart {
     }
 
     private String svg() {
-        return """
+        return String.format(
+                Locale.ROOT, """
                 <svg xmlns="http://www.w3.org/2000/svg" width="%s" height="%s" viewBox="0 0 %s %s" font-family="sans-serif" font-size="11">
                 <rect width="100%%" height="100%%" fill="white"/>
                 %s%s%s%s</svg>
-                """.formatted(px(width), px(height), px(width), px(height), titles(), grid(), curves(), legend());
+                """, px(width), px(height), px(width), px(height), titles(), grid(), curves(), legend());
     }
 
     private String titles() {
@@ -144,10 +149,10 @@ final class SvgChart {
         return curve.name().isEmpty() ? "#aaa" : COLOURS.get(named().indexOf(curve) % COLOURS.size());
     }
 
-    /** In the upper corner where the curves leave more room; none for a single curve. */
+    /** In the upper corner where the curves leave more room; none for a single curve or an outline. */
     private String legend() {
         List<Curve> named = named();
-        if (named.size() < 2) {
+        if (named.size() < 2 || figure.equalScales()) {
             return "";
         }
         ToDoubleFunction<Curve> atLeft = curve -> down(curve.y().get(0));

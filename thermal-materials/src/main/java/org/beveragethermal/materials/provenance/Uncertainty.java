@@ -2,6 +2,7 @@
 package org.beveragethermal.materials.provenance;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Objects;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Objects;
  * its magnitude). Immutable; equal by value.
  */
 public final class Uncertainty {
+    private static final MathContext PRINTED = new MathContext(6);
 
     /** Shape of the distribution around the stated value; all are symmetric. */
     public enum Shape {
@@ -226,7 +228,7 @@ public final class Uncertainty {
     }
 
     private String widthInWords() {
-        BigDecimal exact = BigDecimal.valueOf(width);
+        BigDecimal exact = BigDecimal.valueOf(width).round(PRINTED);
         return relative
                 ? exact.movePointRight(2).stripTrailingZeros().toPlainString() + " %"
                 : exact.stripTrailingZeros().toPlainString();
