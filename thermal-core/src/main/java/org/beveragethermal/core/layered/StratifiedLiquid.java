@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
-import org.beveragethermal.core.correlation.HorizontalPlate;
-import org.beveragethermal.core.internal.ConvectiveFilm;
-import org.beveragethermal.core.internal.FluidFit;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.End;
@@ -214,7 +216,7 @@ public final class StratifiedLiquid {
                     nodes.get(i),
                     nodes.get(i + 1),
                     "conduction and mixing",
-                    new UnstableMixing(below.faceAreaM2(), distance, column, fit)));
+                    new UnstableMixing(below.faceAreaM2(), distance, below.radiusM(), fit)));
         }
         paths.add(new WallFilmPath(name + " wall film", nodes, slices, fit));
         return new StratifiedLiquid(slices, nodes, paths);
@@ -250,7 +252,8 @@ public final class StratifiedLiquid {
     /**
      * Joins the bottom of the column to something.
      *
-     * <p>A cold bottom under its own cold liquid conducts; a warm one stirs the lowest slice (McAdams, warm face up).
+     * <p>A cold bottom under its own cold liquid conducts over half the lowest slice; under a warm one the liquid overturns and
+     * resists with a film whose thickness does not depend on the slice (McAdams, warm face up). Density decides which.
      *
      * @param name name of the path
      * @param liquid the column's liquid
@@ -259,16 +262,24 @@ public final class StratifiedLiquid {
      * @return the path
      */
     public Path bottom(String name, Liquid liquid, double areaM2, List<Link> links) {
-        Slice lowest = slices.get(0);
-        double length = lowest.radiusM() / 2;
-        ConvectiveFilm film = ConvectiveFilm.free(
-                        areaM2, length, FluidFit.of(LiquidFit.of(liquid)), HorizontalPlate.STABLE_MCADAMS)
-                .whenColder(HorizontalPlate.UNSTABLE_MCADAMS)
-                .atLeast(2 * length / lowest.heightM());
+        BottomFilm film = new BottomFilm(areaM2, 0.5 * slices.get(0).heightM(), densestK(liquid), LiquidFit.of(liquid));
         List<Link> all = new ArrayList<>();
         all.add(Link.of(nodes.get(0), "convection", film));
         all.addAll(links);
         return JunctionPath.of(name, all);
+    }
+
+    /** The temperature at which a liquid is densest, the lower end of its range if its density only falls. */
+    private static double densestK(Liquid liquid) {
+        double low = liquid.temperatureRange().low();
+        double high = liquid.temperatureRange().high();
+        return new BrentOptimizer(1e-9, 1e-6)
+                .optimize(
+                        GoalType.MAXIMIZE,
+                        new UnivariateObjectiveFunction(liquid::density),
+                        new SearchInterval(low, high),
+                        new MaxEval(1000))
+                .getPoint();
     }
 
     /**

@@ -25,8 +25,11 @@ final class WallFilm {
     private static final double SMALLEST_DIFFERENCE_K = 1e-9;
     private static final int MAX_ITERATIONS = 60;
     private static final double ACCURACY = 1e-12;
-    /** Rounds the corner where a core stops giving back heat [-]. */
-    private static final double CORNER = 1e-3;
+    /**
+     * Rounds the corner where a core stops giving back heat [-]: what rounding takes from the film, summed over a column,
+     * vanishes with the slices because it goes with the square of their height over the radius.
+     */
+    private static final double CORNER = 0.01;
 
     private final SmoothFunction conductivity;
     private final SmoothFunction density;
@@ -99,7 +102,18 @@ final class WallFilm {
         heatByCore = sign * (layerHeatByCore + layerHeatByX * xByCore);
         heatByBacking = sign * layerHeatByX * xByBacking;
         heatByArriving = sign * (layerHeatByArriving + layerHeatByX * xByCame) * cameByArriving;
-        carryOn(coreK, aheadK, sign, x, came, xByCore, xByBacking, xByCame, cameByArriving, arriving);
+        carryOn(
+                coreK,
+                aheadK,
+                sign,
+                x,
+                came,
+                xByCore,
+                xByBacking,
+                xByCame,
+                cameByArriving,
+                arriving,
+                heightM / radiusM);
     }
 
     private void carryOn(
@@ -112,9 +126,11 @@ final class WallFilm {
             double xByBacking,
             double xByCame,
             double cameByArriving,
-            double arriving) {
+            double arriving,
+            double slenderness) {
         double ratio = sign * (coreK - aheadK) / x;
-        double root = Math.sqrt(ratio * ratio + CORNER * CORNER);
+        double corner = CORNER * slenderness * slenderness;
+        double root = Math.sqrt(ratio * ratio + corner * corner);
         double positive = 0.5 * (ratio + root);
         double positiveSlope = 0.5 * (1 + ratio / root);
         double divisor = 1 + 4 * positive;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.beveragethermal.core.network.Boundary;
@@ -65,14 +66,22 @@ final class StratifiedColumnVariantsTest {
         assertThat(Math.abs(finer - fine)).isLessThan(Math.abs(fine - coarse)).isLessThan(0.01 * finer);
     }
 
-    @Test
-    void warmingFromBelowChangesLittleWithTwiceAsManySlices() {
-        // Not shown to settle: the difference does not fall from here on, because conduction from a warm bottom counts
-        // over half
-        // of the lowest slice.
-        double coarse = timeTo(8, 21, 168, 16, 20, 4.26e6);
-        double fine = timeTo(8, 21, 168, 16, 40, 4.26e6);
-        assertThat(fine).isCloseTo(coarse, within(0.02 * coarse));
+    @ParameterizedTest
+    @CsvSource({"22, 0, 168, 10", "22, 5, 8, 10", "8, 21, 168, 16", "8, 21, 168, 18", "8, 21, 8, 16"})
+    void timesConvergeAsSlicesGetThinner(double startC, double outsideC, double coefficient, double targetC) {
+        // Upwind film and core: about first order, so the difference halves or nearly so with each doubling. Warming
+        // from below is held to the same, film on the bottom included.
+        double[] times = new double[4];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = timeTo(startC, outsideC, coefficient, targetC, 20 << i, 4.26e6);
+        }
+        for (int i = 2; i < times.length; i++) {
+            double ratio = (times[i] - times[i - 1]) / (times[i - 1] - times[i - 2]);
+            assertThat(ratio).as("times %s", Arrays.toString(times)).isBetween(0.3, 0.7);
+        }
+        double limit = 2 * times[3] - times[2];
+        assertThat(times[0]).isCloseTo(limit, within(0.025 * limit));
+        assertThat(times[2]).isCloseTo(limit, within(0.01 * limit));
     }
 
     @ParameterizedTest
