@@ -43,7 +43,7 @@ final class LumpedVessel extends ModelledVessel {
         }
     }
 
-    private static List<Double> edges(double height, List<Double> waterlines) {
+    static List<Double> edges(double height, List<Double> waterlines) {
         TreeSet<Double> edges = new TreeSet<>();
         edges.add(0.0);
         for (double line : new TreeSet<>(waterlines)) {
