@@ -149,6 +149,28 @@ class LayeredVesselTest {
     }
 
     @Test
+    void explanationOfSlicesAddsUpToTheHeatTheContentsLose() {
+        // What each band's film passes by its resistance, against the fall of the mean along the curve; the base only
+        // stores a little.
+        Prediction axial = Layered.axial(BOTTLE).expose(in(Refrigerator.at(celsius(5)), Duration.ofHours(2)));
+        double timeS = 3600;
+        double passed = 0;
+        int band = 0;
+        double[] profile = axial.profileK(timeS);
+        for (var explained : axial.explainAt(Duration.ofHours(1)).bands()) {
+            double wall = axial.wallTemperatureK(band, timeS);
+            passed += (profile[axial.bands().get(band).slice()] - wall)
+                    / explained.inSeries().get(0).kelvinPerWatt();
+            band++;
+        }
+        double fall = (axial.meanTemperatureK(timeS - 60) - axial.meanTemperatureK(timeS + 60)) / 120;
+        double lost =
+                BOTTLE.liquidMassKg() * BOTTLE.liquid().specificHeatCapacity(axial.meanTemperatureK(timeS)) * fall;
+        assertThat(band).isEqualTo(profile.length);
+        assertThat(passed).isCloseTo(lost, within(0.04 * lost));
+    }
+
+    @Test
     void badModelsAreRefused() {
         assertThatThrownBy(() -> VesselModel.radial(1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> VesselModel.radial(201)).isInstanceOf(IllegalArgumentException.class);
