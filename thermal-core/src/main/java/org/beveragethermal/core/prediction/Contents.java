@@ -8,7 +8,7 @@ import org.beveragethermal.core.solver.Trajectory;
 /**
  * The nodes that hold a vessel's contents.
  *
- * @param nodes nodes, from the base of the vessel upwards
+ * @param nodes nodes, from the base of the vessel upwards or from its axis outwards
  * @param shares part of the contents in each, > 0; their sum is 1
  */
 public record Contents(List<Node> nodes, List<Double> shares) {

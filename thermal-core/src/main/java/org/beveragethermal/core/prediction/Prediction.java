@@ -135,10 +135,11 @@ public final class Prediction {
     }
 
     /**
-     * Temperatures of the contents along the height.
+     * Temperatures of the contents along the height or, for contents at rest, along the radius.
      *
      * @param timeS time since the start [s]
-     * @return temperature [K] of each slice from the base of the vessel upwards; one for lumped contents
+     * @return temperature [K] of each slice from the base of the vessel upwards or of each shell from the axis outwards; one
+     *     for lumped contents
      * @throws IllegalArgumentException if the time is not in the run
      */
     public double[] profileK(double timeS) {
@@ -150,7 +151,7 @@ public final class Prediction {
     /**
      * Part of the contents in each slice.
      *
-     * @return parts from the base of the vessel upwards, summing to 1
+     * @return parts in the order of {@link #profileK}, summing to 1
      */
     public double[] profileShares() {
         return contents.shares().stream().mapToDouble(Double::doubleValue).toArray();

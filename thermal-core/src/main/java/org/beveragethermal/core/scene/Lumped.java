@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -66,10 +67,11 @@ public final class Lumped {
      * @throws IllegalArgumentException if there is none
      */
     public Prediction expose(List<Exposure> exposures) {
-        return scene(exposures).vessel(VESSEL);
+        return expose(vessel, VesselModel.lumped(), solver, exposures);
     }
 
-    private ScenePrediction scene(List<Exposure> exposures) {
+    /** What all short forms share: a scene with one vessel. */
+    static Prediction expose(FilledVessel vessel, VesselModel model, NetworkSolver solver, List<Exposure> exposures) {
         if (exposures.isEmpty()) {
             throw new IllegalArgumentException("no exposures: expected at least one");
         }
@@ -86,12 +88,12 @@ public final class Lumped {
         for (Exposure exposure : exposures) {
             String id = Objects.requireNonNull(ids.get(exposure.surroundings()));
             if (time.isZero()) {
-                builder.vessel(VESSEL, vessel, id);
+                builder.vessel(VESSEL, vessel, id, model, Posture.UPRIGHT);
             } else {
                 builder.move(VESSEL, time, id);
             }
             time = time.plus(exposure.duration());
         }
-        return builder.build().predict(time, solver);
+        return builder.build().predict(time, solver).vessel(VESSEL);
     }
 }

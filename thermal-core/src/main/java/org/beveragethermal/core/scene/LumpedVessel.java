@@ -57,7 +57,7 @@ final class LumpedVessel extends ModelledVessel {
                 : LiquidStore.ofMass(filled.liquid(), filled.liquidMassKg());
     }
 
-    private static List<Double> edges(double height, List<Double> waterlines) {
+    static List<Double> edges(double height, List<Double> waterlines) {
         TreeSet<Double> edges = new TreeSet<>();
         edges.add(0.0);
         for (double line : new TreeSet<>(waterlines)) {

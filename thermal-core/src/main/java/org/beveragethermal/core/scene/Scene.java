@@ -293,6 +293,9 @@ public final class Scene {
 
     private ModelledVessel modelled(String id, FilledVessel filled, List<Double> waterlines) {
         VesselModel model = Objects.requireNonNull(models.get(id));
+        if (model.shells() > 1) {
+            return new RadialVessel(id, filled, model.shells(), waterlines, 1);
+        }
         return model.isLumped()
                 ? new LumpedVessel(id, filled, waterlines)
                 : new AxialVessel(id, filled, model.slices(), waterlines);
@@ -357,7 +360,8 @@ public final class Scene {
             Map.Entry<Duration, Stay> before = timed.lowerEntry(start);
             Stay now = timed.get(start);
             boolean turned = before != null && now != null && before.getValue().posture() != now.posture();
-            if (turned && vessel.contents().nodes().size() > 1) {
+            boolean moves = Objects.requireNonNull(models.get(id)).slices() > 1;
+            if (turned && moves) {
                 mixings.add(
                         new Mixing(vessel.contents().nodes(), vessel.contents().shares()));
             }
@@ -373,6 +377,9 @@ public final class Scene {
             Trajectory trajectory) {
         boolean lumped = Objects.requireNonNull(models.get(vesselId)).isLumped();
         List<String> notes = new ArrayList<>();
+        if (Objects.requireNonNull(models.get(vesselId)).shells() > 1) {
+            notes.add("contents at rest: they only conduct; a drink that can flow cools and warms faster");
+        }
         for (Duration start : starts) {
             String gearId = stay(vesselId, start).gearId();
             double wetted = wettedHeight(vesselId, start, media);

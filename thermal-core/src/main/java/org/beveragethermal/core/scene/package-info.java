@@ -18,11 +18,17 @@
  * Prediction sparkling = run.vessel("sparkling");
  * }</pre>
  *
- * <p>For a single vessel there is a short form, {@link org.beveragethermal.core.scene.Lumped}: a list of exposures.
+ * <p>For a single vessel there is a short form, {@link org.beveragethermal.core.scene.Lumped}: a list of exposures;
+ * {@link org.beveragethermal.core.scene.Layered} is the same for layered contents.
  *
  * <p><b>Lumped vessels.</b> Contents are one node at their mean temperature; the wall is one node per band, with bands divided
  * at every waterline that occurs in the run. A vessel that is only partly immersed stratifies, and one node cannot show that:
  * the prediction then carries a note.
+ *
+ * <p><b>Layered vessels.</b> Axial contents are slices along the height and stratify; radial contents are shells about the axis,
+ * at rest, and only conduct. As the resistance inside vanishes beside that outside, all descriptions give one curve. {@link
+ * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.scene.ModelAdvice} says, from Biot
+ * numbers and a filling-box number, which is warranted.
  */
 @NullMarked
 package org.beveragethermal.core.scene;
