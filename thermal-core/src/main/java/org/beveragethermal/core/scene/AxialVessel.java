@@ -11,11 +11,8 @@ import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Contents;
-import org.beveragethermal.core.solver.EventAnswer;
-import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Posture;
-import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
@@ -133,14 +130,6 @@ final class AxialVessel extends ModelledVessel {
 
     @Override
     List<String> notes(Trajectory run) {
-        boolean freezes = filled().liquid() instanceof Beverage drink
-                && contents.nodes().stream()
-                        .anyMatch(node -> run.first(RunEvent.temperatureFallsTo(node, drink.freezingOnsetK()), 0)
-                                instanceof EventAnswer.Reached);
-        return freezes
-                ? List.of(
-                        "a part of the drink becomes colder than it begins to freeze; contents in slices stay liquid, ice is"
-                                + " modelled in lumped contents only")
-                : List.of();
+        return notesOfUnfrozenContents(run);
     }
 }

@@ -12,12 +12,15 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.prediction.WallBand;
+import org.beveragethermal.core.solver.EventAnswer;
+import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.WallPatch;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
@@ -95,6 +98,19 @@ abstract class ModelledVessel {
 
     /** What a user should know of what happened to the contents in a run. */
     abstract List<String> notes(Trajectory run);
+
+    /** For contents in parts, which do not freeze. */
+    final List<String> notesOfUnfrozenContents(Trajectory run) {
+        boolean freezes = filled.liquid() instanceof Beverage drink
+                && contents().nodes().stream()
+                        .anyMatch(node -> run.first(RunEvent.temperatureFallsTo(node, drink.freezingOnsetK()), 0)
+                                instanceof EventAnswer.Reached);
+        return freezes
+                ? List.of(
+                        "a part of the drink becomes colder than it begins to freeze; contents in slices or shells stay liquid, ice"
+                                + " is modelled in lumped contents only")
+                : List.of();
+    }
 
     /** Heat capacity of contents and wall at the start [J/K]. */
     final double heatCapacityJPerK() {

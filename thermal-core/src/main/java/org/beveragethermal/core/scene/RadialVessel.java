@@ -10,6 +10,7 @@ import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Contents;
+import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
@@ -88,5 +89,13 @@ final class RadialVessel extends ModelledVessel {
         List<Path> paths = new ArrayList<>(stack.paths());
         paths.addAll(innerPaths);
         return paths;
+    }
+
+    @Override
+    List<String> notes(Trajectory run) {
+        List<String> notes = new ArrayList<>();
+        notes.add("contents at rest: they only conduct; a drink that can flow cools and warms faster");
+        notes.addAll(notesOfUnfrozenContents(run));
+        return notes;
     }
 }

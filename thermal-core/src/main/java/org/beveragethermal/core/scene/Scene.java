@@ -377,9 +377,6 @@ public final class Scene {
             Trajectory trajectory) {
         boolean lumped = Objects.requireNonNull(models.get(vesselId)).isLumped();
         List<String> notes = new ArrayList<>();
-        if (Objects.requireNonNull(models.get(vesselId)).shells() > 1) {
-            notes.add("contents at rest: they only conduct; a drink that can flow cools and warms faster");
-        }
         for (Duration start : starts) {
             String gearId = stay(vesselId, start).gearId();
             double wetted = wettedHeight(vesselId, start, media);
