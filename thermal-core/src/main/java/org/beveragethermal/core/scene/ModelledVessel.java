@@ -107,8 +107,8 @@ abstract class ModelledVessel {
                                 instanceof EventAnswer.Reached);
         return freezes
                 ? List.of(
-                        "a part of the drink becomes colder than it begins to freeze; contents in slices or shells stay liquid, ice"
-                                + " is modelled in lumped contents only")
+                        "a part of the drink becomes colder than it begins to freeze; contents in slices or shells stay"
+                                + " liquid, ice is modelled in lumped contents only")
                 : List.of();
     }
 

@@ -78,6 +78,6 @@ final class FreezingSceneTest {
                 .vessel("bottle", wine, "freezer", VesselModel.axial(6), Posture.UPRIGHT)
                 .build();
         assertThat(scene.predict(Duration.ofHours(5)).vessel("bottle").notes())
-                .anyMatch(note -> note.contains("contents in slices stay liquid"));
+                .anyMatch(note -> note.contains("contents in slices or shells stay liquid"));
     }
 }

@@ -270,7 +270,7 @@ public final class ServiceSheet {
                 "Refrigerators are taken to hold their temperature, however often they are opened and however much warm wine"
                         + " goes in.");
         limits.add("Temperatures are means of the whole bottle; what is poured warms further in the glass.");
-        limits.add("No sun, draught or moisture on the glass. Sugar and carbon dioxide are not in the model yet.");
+        limits.add("No sun, draught or moisture on the glass. Drinks are taken by strength alone, without sugar.");
         unused().forEach((name, count) ->
                 limits.add(count + " × " + name + " is not needed by any serving and stays where it is."));
         return List.copyOf(limits);

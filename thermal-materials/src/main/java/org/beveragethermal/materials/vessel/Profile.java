@@ -78,8 +78,13 @@ public final class Profile {
             double below = stations.get(i - 1).heightM();
             double here = stations.get(i).heightM();
             if (here <= below) {
-                throw new IllegalArgumentException(
-                        "station heights: expected strictly increasing, got " + here + " m after " + below + " m");
+                throw OutOfRangeException.refusal(
+                        "height of station " + (i + 1),
+                        here,
+                        Math.nextUp(below),
+                        LARGEST_LENGTH_M,
+                        "m",
+                        "strictly increasing heights");
             }
         }
     }
