@@ -35,6 +35,11 @@ class UnpublishedSourcesTest {
                         source -> assertThat(page).contains(source.citation().replace("&", "&amp;")));
     }
 
+    /** As it is quoted where figures of several sources make one constant: the rows that were read follow the name. */
+    private static String named(Source source) {
+        return source.citation().replace("&", "&amp;").replace(", from memory", "");
+    }
+
     private static void add(List<Source> remembered, Object value) {
         Source source =
                 value instanceof Source each ? each : value instanceof Constant constant ? constant.source() : null;
