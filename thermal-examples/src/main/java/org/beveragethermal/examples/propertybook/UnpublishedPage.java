@@ -58,7 +58,7 @@ final class UnpublishedPage {
         return Stream.of(
                         constants.map(each -> new Entry(
                                 each.name(),
-                                Html.number(each.value()) + " " + each.unit(),
+                                Html.number(each.value()) + (each.unit().equals("1") ? "" : " " + each.unit()),
                                 each.uncertainty().toString(),
                                 each.source())),
                         liquids.stream()

@@ -20,21 +20,27 @@ final class WallExpansion {
     private static final Constant UNKNOWN =
             new Constant("linear expansion of the wall", OF_GLASS, "1/K", Uncertainty.rectangularRelative(1), NONE);
 
-    private static final Map<String, Constant> BY_SOLID = Map.of(
-            Solids.sodaLimeGlass().name(), remembered(OF_GLASS, 0.06),
-            Solids.leadCrystal().name(), remembered(9e-6, 0.1),
-            Solids.borosilicateGlass().name(), remembered(3.3e-6, 0.05),
-            Solids.stainlessSteel().name(), remembered(16.5e-6, 0.06),
-            Solids.aluminium().name(), remembered(23.2e-6, 0.04),
-            Solids.lacqueredAluminium().name(), remembered(23.2e-6, 0.04),
-            Solids.pet().name(), remembered(70e-6, 0.2),
-            Solids.porcelain().name(), remembered(5e-6, 0.3));
+    private static final Map<String, Constant> BY_SOLID = Map.ofEntries(
+            remembered(Solids.sodaLimeGlass(), OF_GLASS, 0.06),
+            remembered(Solids.leadCrystal(), 9e-6, 0.1),
+            remembered(Solids.borosilicateGlass(), 3.3e-6, 0.05),
+            remembered(Solids.stainlessSteel(), 16.5e-6, 0.06),
+            remembered(Solids.aluminium(), 23.2e-6, 0.04),
+            remembered(Solids.lacqueredAluminium(), 23.2e-6, 0.04),
+            remembered(Solids.pet(), 70e-6, 0.2),
+            remembered(Solids.porcelain(), 5e-6, 0.3));
 
     private WallExpansion() {}
 
-    private static Constant remembered(double value, double doubt) {
-        return new Constant(
-                "linear expansion of the wall", value, "1/K", Uncertainty.rectangularRelative(doubt), MEMORY);
+    private static Map.Entry<String, Constant> remembered(Solid wall, double value, double doubt) {
+        return Map.entry(
+                wall.name(),
+                new Constant(
+                        "linear expansion of " + wall.name(),
+                        value,
+                        "1/K",
+                        Uncertainty.rectangularRelative(doubt),
+                        MEMORY));
     }
 
     static Constant of(Solid wall) {
