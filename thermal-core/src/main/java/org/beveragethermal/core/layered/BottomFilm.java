@@ -3,9 +3,9 @@ package org.beveragethermal.core.layered;
 
 import java.util.Optional;
 import org.beveragethermal.core.correlation.HorizontalPlate;
-import org.beveragethermal.core.internal.ConvectiveFilm;
-import org.beveragethermal.core.internal.Film;
-import org.beveragethermal.core.internal.FilmState;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Film;
+import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.HeatFlow;
 

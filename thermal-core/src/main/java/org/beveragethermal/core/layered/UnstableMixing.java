@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.layered;
 
-import org.beveragethermal.core.internal.ConvectiveFilm;
+import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;

@@ -5,9 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
-import org.beveragethermal.core.internal.ConvectiveFilm;
-import org.beveragethermal.core.internal.FluidFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
@@ -88,7 +87,7 @@ final class LumpedVessel extends ModelledVessel {
     private HeatLaw insideFilm(double areaM2) {
         double height = filled().liquidHeightM();
         double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * height));
-        return ConvectiveFilm.free(areaM2, height, FluidFit.of(LiquidFit.of(filled().liquid())), EnclosedLiquid.COOLING)
+        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled().liquid()), EnclosedLiquid.COOLING)
                 .whenColder(EnclosedLiquid.WARMING)
                 .atLeast(EnclosedLiquid.conduction(height / radius));
     }

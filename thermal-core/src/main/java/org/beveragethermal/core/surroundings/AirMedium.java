@@ -5,9 +5,9 @@ import java.util.List;
 import org.beveragethermal.core.correlation.Correlation;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
-import org.beveragethermal.core.internal.ConvectiveFilm;
-import org.beveragethermal.core.internal.FluidFit;
-import org.beveragethermal.core.internal.RadiativeFilm;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
+import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
@@ -19,12 +19,12 @@ final class AirMedium implements Medium {
 
     private final Boundary air;
     private final Boundary walls;
-    private final FluidFit fluid;
+    private final Fluid fluid;
 
     AirMedium(String id, StillAir room, double originS) {
         air = Boundary.varying(id + " air", room.airK().startingAt(originS));
         walls = Boundary.varying(id + " walls", room.wallsK().startingAt(originS));
-        fluid = FluidFit.air(room.pressurePa());
+        fluid = Fluid.air(room.pressurePa());
     }
 
     @Override

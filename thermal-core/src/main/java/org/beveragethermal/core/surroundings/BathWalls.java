@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
-import org.beveragethermal.core.internal.ConvectiveFilm;
-import org.beveragethermal.core.internal.FluidFit;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.AmountWeight;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
@@ -53,7 +53,7 @@ final class BathWalls {
     }
 
     /** Film between bath water and the wetted side of a vessel. */
-    static ConvectiveFilm film(WallPatch patch, double wettedHeightM, FluidFit water, Agitation agitation) {
+    static ConvectiveFilm film(WallPatch patch, double wettedHeightM, Fluid water, Agitation agitation) {
         return ConvectiveFilm.free(patch.outerAreaM2(), wettedHeightM, water, VerticalPlate.CHURCHILL_CHU)
                 .withStream(agitation.speedMPerS(), patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
     }

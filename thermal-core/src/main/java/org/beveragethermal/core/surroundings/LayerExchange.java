@@ -2,7 +2,7 @@
 package org.beveragethermal.core.surroundings;
 
 import org.beveragethermal.core.correlation.PenetrativeConvection;
-import org.beveragethermal.core.internal.ConvectiveFilm;
+import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;

@@ -2,20 +2,35 @@
 package org.beveragethermal.core.surroundings;
 
 /**
- * A band of a vessel's upright outer wall.
+ * A patch of a vessel's outer surface: a band of its wall, or an end.
  *
- * @param lowM lower edge [m], above the base or, in gear, above the end on which the vessel stands
- * @param highM upper edge [m], counted alike
+ * @param lowM lower edge [m], above the base or, in gear, above the lowest point of the vessel as it stands or lies
+ * @param highM upper edge [m], counted alike; an end that is level has both edges at its height
  * @param outerAreaM2 outer area [m²]
- * @param diameterM largest outer diameter of the vessel [m]
+ * @param diameterM largest outer diameter of the vessel or, of an end, the diameter of the end [m]
  * @param emissivity emissivity of the outer surface [-]
+ * @param orientation how it lies to gravity
  */
-public record WallPatch(double lowM, double highM, double outerAreaM2, double diameterM, double emissivity) {
+public record WallPatch(
+        double lowM, double highM, double outerAreaM2, double diameterM, double emissivity, Orientation orientation) {
 
     /**
-     * Middle of the band.
+     * A band of an upright wall.
      *
-     * @return height above the base [m]
+     * @param lowM lower edge [m]
+     * @param highM upper edge [m]
+     * @param outerAreaM2 outer area [m²]
+     * @param diameterM largest outer diameter of the vessel [m]
+     * @param emissivity emissivity of the outer surface [-]
+     */
+    public WallPatch(double lowM, double highM, double outerAreaM2, double diameterM, double emissivity) {
+        this(lowM, highM, outerAreaM2, diameterM, emissivity, Orientation.UPRIGHT_WALL);
+    }
+
+    /**
+     * Middle of the patch.
+     *
+     * @return height above where its edges are counted from [m]
      */
     public double middleM() {
         return 0.5 * (lowM + highM);

@@ -6,8 +6,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
-import org.beveragethermal.core.internal.FluidFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -92,7 +91,7 @@ public final class WaterBath implements Surroundings {
         private final WaterBath bath;
         private final Node water;
         private final AirMedium air;
-        private final FluidFit fluid;
+        private final Fluid fluid;
 
         Live(String id, WaterBath bath, double originS) {
             this.id = id;
@@ -100,7 +99,7 @@ public final class WaterBath implements Surroundings {
             Water liquid = Water.liquid();
             water = Node.of(id + " water", LiquidStore.ofMass(liquid, bath.waterKg()), bath.temperatureK);
             air = new AirMedium(id + " room", bath.room, originS);
-            fluid = FluidFit.of(LiquidFit.of(liquid));
+            fluid = Fluid.of(liquid);
         }
 
         private FillLevel level(List<Occupant> occupants) {

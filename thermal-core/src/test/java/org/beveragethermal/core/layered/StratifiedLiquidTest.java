@@ -15,9 +15,8 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Random;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
-import org.beveragethermal.core.internal.ConvectiveFilm;
-import org.beveragethermal.core.internal.FluidFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
@@ -260,7 +259,7 @@ class StratifiedLiquidTest {
             Boundary outside = Boundary.constant("outside", ZERO + c.outside[0]);
             double wall = side(c.coefficients[0]) * 2 * Math.PI * RADIUS * HEIGHT
                     + bottom(c.coefficients[0]) * Math.PI * RADIUS * RADIUS;
-            HeatLaw film = ConvectiveFilm.free(area, HEIGHT, FluidFit.of(LiquidFit.of(WINE)), EnclosedLiquid.COOLING)
+            HeatLaw film = ConvectiveFilm.free(area, HEIGHT, Fluid.of(WINE), EnclosedLiquid.COOLING)
                     .whenColder(EnclosedLiquid.WARMING)
                     .atLeast(EnclosedLiquid.conduction(HEIGHT / RADIUS));
             Trajectory run = NetworkSolver.standard()

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.internal;
+package org.beveragethermal.core.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -22,9 +22,9 @@ import org.beveragethermal.materials.units.Measures;
 /** Slopes that films state, against central differences of their flow, over the temperatures at which drinks are served. */
 final class FilmProperties {
 
-    private static final FluidFit WATER = FluidFit.of(LiquidFit.of(Water.liquid()));
-    private static final FluidFit WINE = FluidFit.of(LiquidFit.of(Beverage.wine(Measures.percentByVolume(12.5))));
-    private static final FluidFit AIR = FluidFit.air(DryAir.STANDARD_PRESSURE_PA);
+    private static final Fluid WATER = Fluid.of(Water.liquid());
+    private static final Fluid WINE = Fluid.of(Beverage.wine(Measures.percentByVolume(12.5)));
+    private static final Fluid AIR = Fluid.air(DryAir.STANDARD_PRESSURE_PA);
 
     /** Step of the differences [K]: their rounding is 1e-9 of the flow, so the step may be small. */
     private static final double STEP = 2e-5;
@@ -85,7 +85,7 @@ final class FilmProperties {
             @ForAll @DoubleRange(min = 273.3, max = 310) double water,
             @ForAll @DoubleRange(min = 273.3, max = 310) double wall) {
         HeatFlow out = new HeatFlow();
-        for (FluidFit fluid : new FluidFit[] {WATER, WINE, AIR}) {
+        for (Fluid fluid : new Fluid[] {WATER, WINE, AIR}) {
             ConvectiveFilm.free(0.05, 0.25, fluid, VerticalPlate.CHURCHILL_CHU).evaluate(water, wall, out);
             assertThat(out.watts * (water - wall)).isGreaterThanOrEqualTo(0);
         }

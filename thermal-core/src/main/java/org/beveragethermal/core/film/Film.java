@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.internal;
+package org.beveragethermal.core.film;
 
 import org.beveragethermal.core.network.HeatLaw;
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.internal;
+package org.beveragethermal.core.film;
 
 import java.util.Optional;
 import org.beveragethermal.core.correlation.Radiation;
@@ -12,6 +12,20 @@ import org.beveragethermal.core.network.HeatFlow;
  * @param emissivity emissivity [-], 0 to 1
  */
 public record RadiativeFilm(double areaM2, double emissivity) implements Film {
+
+    /**
+     * Checks the numbers.
+     *
+     * @param areaM2 area [m²], ≥ 0
+     * @param emissivity emissivity [-], 0 to 1
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public RadiativeFilm {
+        if (!(areaM2 >= 0 && emissivity >= 0 && emissivity <= 1) || Double.isInfinite(areaM2)) {
+            throw new IllegalArgumentException("radiation to " + areaM2 + " m² of emissivity " + emissivity
+                    + ": expected a finite area ≥ 0 and an emissivity of 0 to 1");
+        }
+    }
 
     @Override
     public void evaluate(double surroundingsK, double wallK, HeatFlow out) {

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.internal;
+package org.beveragethermal.core.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,6 +10,9 @@ import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.internal.Buoyancy;
+import org.beveragethermal.core.internal.ChebyshevFit;
+import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.SmoothFunction;
@@ -97,7 +100,7 @@ class FilmTest {
         // Published (from memory, Bendell and Gebhart 1976; Wilson and Vyas 1979): smallest Nusselt number at an ice
         // wall in
         // water near 5.6 °C. A grid is enough to see where our film has its minimum.
-        ConvectiveFilm film = ConvectiveFilm.free(1, 0.03, FluidFit.of(WATER_FIT), VerticalPlate.CHURCHILL_CHU);
+        ConvectiveFilm film = ConvectiveFilm.free(1, 0.03, Fluid.of(WATER), VerticalPlate.CHURCHILL_CHU);
         double weakest = 0;
         double coefficient = Double.MAX_VALUE;
         for (double bulk = 2.5; bulk <= 12; bulk += 0.1) {
@@ -118,9 +121,9 @@ class FilmTest {
 
     @Test
     void filmsHaveTheSlopesOfTheirFlow() {
-        FluidFit water = FluidFit.of(WATER_FIT);
-        FluidFit wine = FluidFit.of(LiquidFit.of(WINE));
-        FluidFit air = FluidFit.air(DryAir.STANDARD_PRESSURE_PA);
+        Fluid water = Fluid.of(WATER);
+        Fluid wine = Fluid.of(WINE);
+        Fluid air = Fluid.air(DryAir.STANDARD_PRESSURE_PA);
         List<HeatLaw> laws = List.of(
                 ConvectiveFilm.free(0.05, 0.25, water, VerticalPlate.CHURCHILL_CHU),
                 ConvectiveFilm.free(0.05, 0.25, water, VerticalPlate.CHURCHILL_CHU)
@@ -141,7 +144,7 @@ class FilmTest {
     @Test
     void noDriveNoFlow() {
         ConvectiveFilm film =
-                ConvectiveFilm.free(0.06, 0.3, FluidFit.air(DryAir.STANDARD_PRESSURE_PA), VerticalCylinder.popiel(4));
+                ConvectiveFilm.free(0.06, 0.3, Fluid.air(DryAir.STANDARD_PRESSURE_PA), VerticalCylinder.popiel(4));
         HeatFlow out = new HeatFlow();
         film.evaluate(290, 290, out);
         assertThat(out.watts).isZero();

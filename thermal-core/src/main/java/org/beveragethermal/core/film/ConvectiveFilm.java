@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.internal;
+package org.beveragethermal.core.film;
 
 import java.util.Optional;
 import org.beveragethermal.core.correlation.Correlation;
 import org.beveragethermal.core.correlation.NusseltLaw;
+import org.beveragethermal.core.internal.ChebyshevFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +26,7 @@ public final class ConvectiveFilm implements Film {
 
     private final double areaM2;
     private final double lengthM;
-    private final FluidFit fluid;
+    private final Fluid fluid;
     private final Correlation bulkWarmer;
     private final Correlation bulkColder;
     private final double conductionNusselt;
@@ -35,12 +36,15 @@ public final class ConvectiveFilm implements Film {
     private ConvectiveFilm(
             double areaM2,
             double lengthM,
-            FluidFit fluid,
+            Fluid fluid,
             Correlation bulkWarmer,
             Correlation bulkColder,
             double conductionNusselt,
             @Nullable SmoothFunction forcedCoefficient,
             String forcedLaw) {
+        require("area", areaM2, areaM2 >= 0, "m²", "≥ 0");
+        require("length", lengthM, lengthM > 0, "m", "> 0");
+        require("Nusselt number of conduction", conductionNusselt, conductionNusselt >= 0, "", "≥ 0");
         this.areaM2 = areaM2;
         this.lengthM = lengthM;
         this.fluid = fluid;
@@ -59,9 +63,17 @@ public final class ConvectiveFilm implements Film {
      * @param fluid the fluid
      * @param law the correlation
      * @return the film
+     * @throws IllegalArgumentException if a number is outside its range
      */
-    public static ConvectiveFilm free(double areaM2, double lengthM, FluidFit fluid, Correlation law) {
+    public static ConvectiveFilm free(double areaM2, double lengthM, Fluid fluid, Correlation law) {
         return new ConvectiveFilm(areaM2, lengthM, fluid, law, law, 0, null, "");
+    }
+
+    private static void require(String what, double value, boolean holds, String unit, String allowed) {
+        if (!holds || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(
+                    (what + " of a film " + value + " " + unit).strip() + ": expected a finite value " + allowed);
+        }
     }
 
     /**
@@ -80,6 +92,7 @@ public final class ConvectiveFilm implements Film {
      *
      * @param nusselt Nusselt number of pure conduction on the film's length
      * @return a new film
+     * @throws IllegalArgumentException if it is negative or not finite
      */
     public ConvectiveFilm atLeast(double nusselt) {
         return new ConvectiveFilm(
@@ -93,8 +106,11 @@ public final class ConvectiveFilm implements Film {
      * @param forcedLengthM length of the forced correlation [m], > 0
      * @param law the forced correlation, Nu(Re, Pr)
      * @return a new film
+     * @throws IllegalArgumentException if a number is outside its range
      */
     public ConvectiveFilm withStream(double speedMPerS, double forcedLengthM, Correlation law) {
+        require("speed", speedMPerS, speedMPerS >= 0, "m/s", "≥ 0");
+        require("forced length", forcedLengthM, forcedLengthM > 0, "m", "> 0");
         if (speedMPerS == 0) {
             return this;
         }

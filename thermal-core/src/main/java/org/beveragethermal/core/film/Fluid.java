@@ -1,0 +1,122 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.film;
+
+import org.beveragethermal.core.internal.Buoyancy;
+import org.beveragethermal.core.internal.ChebyshevFit;
+import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.network.SmoothFunction;
+import org.beveragethermal.materials.air.DryAir;
+import org.beveragethermal.materials.liquid.Liquid;
+import org.beveragethermal.materials.provenance.ValidityRange;
+
+/**
+ * What a film needs to know of the fluid it is made of, as smooth functions of temperature with slopes.
+ *
+ * <p>They follow the fluid's own formulas to a few parts in 10⁷ and keep their end values outside the fluid's range. Immutable and
+ * thread-safe.
+ */
+public final class Fluid {
+
+    private static final double COLDEST_AIR_K = 223.15;
+    private static final double WARMEST_AIR_K = 373.15;
+    private static final double ACCURACY = 1e-7;
+    private static final ValidityRange PRESSURE = new ValidityRange("air pressure", 1e4, 2e5, "Pa");
+
+    private final SmoothFunction conductivity;
+    private final SmoothFunction inverseDiffusion;
+    private final SmoothFunction prandtl;
+    private final SmoothFunction kinematicViscosity;
+    private final Buoyancy buoyancy;
+
+    private Fluid(
+            SmoothFunction conductivity,
+            SmoothFunction inverseDiffusion,
+            SmoothFunction prandtl,
+            SmoothFunction kinematicViscosity,
+            Buoyancy buoyancy) {
+        this.conductivity = conductivity;
+        this.inverseDiffusion = inverseDiffusion;
+        this.prandtl = prandtl;
+        this.kinematicViscosity = kinematicViscosity;
+        this.buoyancy = buoyancy;
+    }
+
+    /**
+     * A liquid with its own density curve, also across a density maximum.
+     *
+     * @param liquid the liquid
+     * @return what films need
+     */
+    public static Fluid of(Liquid liquid) {
+        LiquidFit fit = LiquidFit.of(liquid);
+        return new Fluid(
+                fit.conductivity(),
+                fit.inverseDiffusion(),
+                fit.prandtl(),
+                fit.kinematicViscosity(),
+                Buoyancy.ofDensity(fit.density()));
+    }
+
+    /**
+     * Dry air, fitted from −50 °C to 100 °C.
+     *
+     * @param pressurePa pressure [Pa], 10 kPa to 200 kPa
+     * @return what films need
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the pressure is outside its range
+     */
+    public static Fluid air(double pressurePa) {
+        PRESSURE.require(pressurePa, "air of a film");
+        return new Fluid(
+                ChebyshevFit.clamped(DryAir::thermalConductivity, COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
+                ChebyshevFit.clamped(
+                        t -> DryAir.prandtlNumber(t) / Math.pow(DryAir.kinematicViscosity(t, pressurePa), 2),
+                        COLDEST_AIR_K,
+                        WARMEST_AIR_K,
+                        ACCURACY),
+                ChebyshevFit.clamped(DryAir::prandtlNumber, COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
+                ChebyshevFit.clamped(
+                        t -> DryAir.kinematicViscosity(t, pressurePa), COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
+                Buoyancy.idealGas());
+    }
+
+    /**
+     * Thermal conductivity.
+     *
+     * @return k [W/(m K)] against temperature [K]
+     */
+    public SmoothFunction conductivity() {
+        return conductivity;
+    }
+
+    /**
+     * What makes a Rayleigh number of a buoyancy and a length.
+     *
+     * @return 1/(ν α) [s²/m⁴] against temperature [K]
+     */
+    public SmoothFunction inverseDiffusion() {
+        return inverseDiffusion;
+    }
+
+    /**
+     * Prandtl number.
+     *
+     * @return Pr [-] against temperature [K]
+     */
+    public SmoothFunction prandtl() {
+        return prandtl;
+    }
+
+    /**
+     * Kinematic viscosity.
+     *
+     * @return ν [m²/s] against temperature [K]
+     */
+    public SmoothFunction kinematicViscosity() {
+        return kinematicViscosity;
+    }
+
+    /** Relative density difference between bulk and wall. */
+    Buoyancy buoyancy() {
+        return buoyancy;
+    }
+}
