@@ -29,7 +29,6 @@ class FilmTest {
 
     private static final double ZERO = 273.15;
     private static final Water WATER = Water.liquid();
-    private static final LiquidFit WATER_FIT = LiquidFit.of(WATER);
     private static final Liquid WINE = Beverage.wine(Measures.percentByVolume(12.5));
 
     @Test
