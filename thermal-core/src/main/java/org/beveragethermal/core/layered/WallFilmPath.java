@@ -77,9 +77,30 @@ final class WallFilmPath implements Path {
             e.flow(account, 0);
             clear(e, account);
         }
-        WallFilm film = new WallFilm(liquid.conductivity(), liquid.density(), liquid.inverseDiffusion());
-        march(e, film, true);
-        march(e, film, false);
+        Workspace workspace = e.workspace(Workspace.class, this::newWorkspace);
+        march(e, workspace, true);
+        march(e, workspace, false);
+    }
+
+    private Workspace newWorkspace() {
+        return new Workspace(
+                new WallFilm(liquid.conductivity(), liquid.density(), liquid.inverseDiffusion()), slices.size());
+    }
+
+    /** What a march remembers. */
+    private static final class Workspace {
+        private final WallFilm film;
+        /** Derivatives of what the film carries, in all temperatures. */
+        private final double[] carriedBy;
+
+        private final double[] next;
+        private final double[] partBy = new double[2];
+
+        Workspace(WallFilm film, int slices) {
+            this.film = film;
+            carriedBy = new double[2 * slices];
+            next = new double[2 * slices];
+        }
     }
 
     /** Part of the circumference on which the film runs down; its slopes in slice and backing go to {@code slopes}. */
@@ -104,12 +125,14 @@ final class WallFilmPath implements Path {
     }
 
     /** Follows the films of one direction, with the derivative of what they carry in all temperatures. */
-    private void march(PathEvaluation e, WallFilm film, boolean downwards) {
+    private void march(PathEvaluation e, Workspace workspace, boolean downwards) {
         int n = slices.size();
+        WallFilm film = workspace.film;
+        double[] carriedBy = workspace.carriedBy;
+        double[] next = workspace.next;
+        double[] partBy = workspace.partBy;
         double carried = 0;
-        double[] carriedBy = new double[2 * n];
-        double[] next = new double[2 * n];
-        double[] partBy = new double[2];
+        Arrays.fill(carriedBy, 0);
         for (int step = 0; step < n; step++) {
             int i = downwards ? n - 1 - step : step;
             int ahead = downwards ? i - 1 : i + 1;
