@@ -305,6 +305,40 @@ public final class LayerStack {
     }
 
     /**
+     * Conduction along the axis to a stack that stands on this one, cell by cell.
+     *
+     * @param name what the paths' names begin with
+     * @param above a cylindrical stack of as many cells of the same layers; its radii may differ
+     * @return paths from this stack to the one above, from the inside outwards
+     * @throws IllegalArgumentException if one of the stacks is not a cylinder or they differ in number of cells
+     */
+    public List<Path> endToEnd(String name, LayerStack above) {
+        if (geometry != Geometry.CYLINDER
+                || above.geometry != Geometry.CYLINDER
+                || nodes.size() != above.nodes.size()) {
+            throw new IllegalArgumentException("stacks of " + nodes.size() + " and " + above.nodes.size()
+                    + " cells: expected two cylinders with as many cells");
+        }
+        List<Path> along = new ArrayList<>();
+        for (int i = 0; i < nodes.size(); i++) {
+            along.add(DirectPath.of(
+                    name + " " + (i + 1),
+                    nodes.get(i),
+                    above.nodes.get(i),
+                    "conduction",
+                    HeatLaw.conductance(1 / (halfLength(i) + above.halfLength(i)))));
+        }
+        return along;
+    }
+
+    /** Resistance from the middle of a cell's length to its end. */
+    private double halfLength(int i) {
+        Cell cell = cells.get(i);
+        double volume = geometry.volume(size, cell.innerM(), cell.outerM());
+        return 0.5 * size * size / (cell.conductivity() * volume);
+    }
+
+    /**
      * Area of the outer surface.
      *
      * @return area [m²]

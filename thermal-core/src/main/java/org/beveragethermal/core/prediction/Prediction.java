@@ -340,7 +340,10 @@ public final class Prediction {
         if (band.slice() >= 0) {
             insideAndWall.add(insideOfSlice(band, timeS));
         }
-        insideAndWall.add(new Resistance("wall", innerWall + 1 / outerWall, 0, 0, 0, 0, ""));
+        boolean wrapped = !band.layers().isEmpty();
+        double outerHalf = wrapped ? band.outerHalfKelvinPerWatt() : 1 / outerWall;
+        insideAndWall.add(new Resistance("wall", innerWall + outerHalf, 0, 0, 0, 0, ""));
+        insideAndWall.addAll(band.layers());
         insideAndWall.add(
                 parts.size() == 1
                         ? parts.get(0)

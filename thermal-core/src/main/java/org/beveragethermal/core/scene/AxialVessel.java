@@ -3,6 +3,7 @@ package org.beveragethermal.core.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.layered.Slice;
 import org.beveragethermal.core.layered.StratifiedLiquid;
 import org.beveragethermal.core.network.DirectPath;
@@ -32,8 +33,8 @@ final class AxialVessel extends ModelledVessel {
     private final List<Path> turnedBasePaths;
     private final Contents contents;
 
-    AxialVessel(String id, FilledVessel filled, int slices, List<Double> waterlines) {
-        super(id, filled);
+    AxialVessel(String id, FilledVessel filled, int slices, List<Double> waterlines, List<Layer> layers) {
+        super(id, filled, layers);
         Profile profile = filled.vessel().profile();
         double bottom = profile.baseThicknessM();
         double surface = filled.liquidHeightM();
@@ -105,7 +106,7 @@ final class AxialVessel extends ModelledVessel {
     @Override
     List<Node> nodes() {
         List<Node> nodes = new ArrayList<>(upright.nodes());
-        wall().forEach(band -> nodes.add(band.band().wall()));
+        nodes.addAll(wallNodes());
         nodes.add(base);
         return nodes;
     }
