@@ -149,6 +149,33 @@ public final class Prediction {
     }
 
     /**
+     * How much of the drink is ice.
+     *
+     * @param timeS time since the start [s]
+     * @return mass of ice per mass of drink [-], 0 to 1; 0 for contents of which no freezing curve is known
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double iceFraction(double timeS) {
+        double[] parts = iceProfile(timeS);
+        double sum = 0;
+        for (int i = 0; i < parts.length; i++) {
+            sum += contents.shares().get(i) * parts[i];
+        }
+        return sum;
+    }
+
+    /**
+     * How much of each slice or shell is ice.
+     *
+     * @param timeS time since the start [s]
+     * @return mass of ice per mass of each part [-], in the order of {@link #profileK}
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double[] iceProfile(double timeS) {
+        return contents.iceFractions(trajectory, timeS);
+    }
+
+    /**
      * Part of the contents in each slice.
      *
      * @return parts in the order of {@link #profileK}, summing to 1

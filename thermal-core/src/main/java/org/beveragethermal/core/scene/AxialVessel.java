@@ -21,6 +21,9 @@ import org.beveragethermal.materials.vessel.Profile;
 /**
  * A vessel whose contents are slices along its real profile, each beside its own band of wall.
  *
+ * <p>A beverage freezes and thaws slice by slice; its ice stays in the slice where it forms. Turning over mixes ice and drink
+ * alike, since what is shared out is enthalpy.
+ *
  * <p>Above the liquid the wall is dry inside. Turned over, the slices keep their places in the glass and gravity turns round:
  * the headspace, which then lies under the base, is neglected.
  */
@@ -131,6 +134,11 @@ final class AxialVessel extends ModelledVessel {
 
     @Override
     List<String> notes(Trajectory run) {
-        return notesOfUnfrozenContents(run);
+        return notesOfFreezingParts(
+                run,
+                "slice",
+                "from the base",
+                "; the unfrozen drink is taken to flow and mix as before, at the density of the liquid, and to carry heat only,"
+                        + " though ice rises and slush hardly flows");
     }
 }

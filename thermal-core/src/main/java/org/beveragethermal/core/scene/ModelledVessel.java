@@ -3,6 +3,7 @@ package org.beveragethermal.core.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.network.AmountWeight;
@@ -23,7 +24,6 @@ import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.WallPatch;
-import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
@@ -166,17 +166,33 @@ abstract class ModelledVessel {
                 : List.of();
     }
 
-    /** For contents in parts, which do not freeze. */
-    final List<String> notesOfUnfrozenContents(Trajectory run) {
-        boolean freezes = filled.liquid() instanceof Beverage drink
-                && contents().nodes().stream()
-                        .anyMatch(node -> run.first(RunEvent.temperatureFallsTo(node, drink.freezingOnsetK()), 0)
-                                instanceof EventAnswer.Reached);
-        return freezes
-                ? List.of(
-                        "a part of the drink becomes colder than it begins to freeze; contents in slices or shells stay"
-                                + " liquid, ice is modelled in lumped contents only")
-                : List.of();
+    /** For contents in parts; the further sentence says what is assumed of their ice. */
+    final List<String> notesOfFreezingParts(Trajectory run, String part, String from, String further) {
+        List<Node> parts = contents().nodes();
+        int first = -1;
+        double firstS = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).store() instanceof FreezingStore
+                    && run.first(RunEvent.freezingStarts(parts.get(i)), 0) instanceof EventAnswer.Reached reached
+                    && reached.timeS() < firstS) {
+                first = i;
+                firstS = reached.timeS();
+            }
+        }
+        return first < 0
+                ? List.of()
+                : List.of(String.format(
+                        Locale.ROOT,
+                        "the drink begins to freeze after %.0f min, first in %s %d of %d %s; its ice is taken to stay in the %s"
+                                + " where it forms, spread evenly%s; supercooling, by which a drink left alone may stay liquid"
+                                + " some kelvins below its freezing point, is not modelled",
+                        firstS / 60,
+                        part,
+                        first + 1,
+                        parts.size(),
+                        from,
+                        part,
+                        further));
     }
 
     /** Heat capacity of contents, wall and layers at the start [J/K]. */

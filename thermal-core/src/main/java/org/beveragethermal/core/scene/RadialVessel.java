@@ -12,7 +12,9 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -21,7 +23,7 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  *
  * <p>Conductivity and heat capacity of shells are those of the contents at the start, the conductivity times the model's factor.
  * The outermost shell meets each band of wall in proportion to the band's part of the wetted inner side; bottom and surface pass
- * no heat. A mixed core has its own heat capacity and freezes as lumped contents do; nothing but the wall resists.
+ * no heat. A drink freezes shell by shell, as {@link FreezingStore} says. A mixed core has its own heat capacity and freezes as lumped contents do; nothing but the wall resists.
  */
 final class RadialVessel extends ModelledVessel {
 
@@ -54,10 +56,15 @@ final class RadialVessel extends ModelledVessel {
     private LayerStack shells() {
         double start = filled().temperatureK();
         double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * filled().liquidHeightM()));
-        double volumetric = filled().liquid().density(start) * filled().liquid().specificHeatCapacity(start);
-        return LayerStack.cylinder(filled().liquidHeightM(), 0)
-                .layer("contents", radius, conductivity(), volumetric, model.shells())
-                .build(id(), start);
+        double density = filled().liquid().density(start);
+        double capacity = filled().liquid().specificHeatCapacity(start);
+        LayerStack.Builder builder = LayerStack.cylinder(filled().liquidHeightM(), 0)
+                .layer("contents", radius, conductivity(), density * capacity, model.shells());
+        if (filled().liquid() instanceof Beverage drink) {
+            FreezingStore kilogram = FreezingStore.ofMass(drink, 1, capacity);
+            return builder.build(id(), start, volume -> kilogram.withMass(density * volume));
+        }
+        return builder.build(id(), start);
     }
 
     private double conductivity() {
@@ -133,7 +140,11 @@ final class RadialVessel extends ModelledVessel {
                                 Locale.ROOT,
                                 "contents conduct %.3g times as well as the liquid at rest, as the model says",
                                 model.conductivityFactor()));
-        notes.addAll(notesOfUnfrozenContents(run));
+        notes.addAll(notesOfFreezingParts(
+                run,
+                "shell",
+                "from the axis",
+                "; it conducts like the liquid, though ice conducts four times as well as water"));
         return notes;
     }
 }

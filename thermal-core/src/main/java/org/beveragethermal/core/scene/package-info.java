@@ -30,6 +30,12 @@
  * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.scene.ModelAdvice} says, from Biot
  * numbers and a filling-box number, which is warranted.
  *
+ * <p><b>Freezing.</b> A {@link org.beveragethermal.materials.liquid.Beverage} freezes and thaws in every description, at its
+ * liquidus, slice by slice or shell by shell. Ice stays in the part where it forms, spread evenly. The unfrozen drink is taken to
+ * flow as if all of it were liquid of its temperature, and mixing and turning over share out enthalpy, which conserves energy; that
+ * ice rises, that slush hardly flows and that ice conducts better than water is left out, as is supercooling. The prediction
+ * notes when and where freezing begins; {@code Prediction.iceFraction} tells how much is ice.
+ *
  * <p><b>Radial contents that move a little.</b> {@link org.beveragethermal.core.scene.VesselModel#withConductivityFactor} lets
  * shells conduct better than the liquid at rest, {@link org.beveragethermal.core.scene.VesselModel#mixed} takes contents as one
  * node up to the wall.
