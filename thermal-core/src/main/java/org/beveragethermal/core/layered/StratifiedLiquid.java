@@ -21,13 +21,16 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.SensibleStore;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
 
 /**
  * A column of liquid in slices, with the film along its wall, conduction and mixing between slices, and a bottom.
  *
- * <p>The top passes no heat unless it is joined to something. Immutable.
+ * <p>The top passes no heat unless it is joined to something. Where a slice freezes, ice stays in it, spread evenly; films and
+ * mixing go on as if all of it were liquid of its temperature, and carry heat but no ice. Immutable.
  */
 public final class StratifiedLiquid {
 
@@ -44,7 +47,8 @@ public final class StratifiedLiquid {
     }
 
     /**
-     * A column with the liquid's own heat capacity.
+     * A column with the liquid's own heat capacity. A drink freezes and thaws, slice by slice, as {@link FreezingStore} says; of
+     * other liquids no freezing curve is known, they stay liquid.
      *
      * @param name what names of nodes and paths begin with
      * @param liquid the liquid
@@ -56,12 +60,15 @@ public final class StratifiedLiquid {
      */
     public static StratifiedLiquid of(
             String name, Liquid liquid, double densityForMass, double temperatureK, List<Slice> slices) {
-        return build(
-                name,
-                liquid,
-                temperatureK,
-                slices,
-                i -> LiquidStore.ofMass(liquid, densityForMass * slices.get(i).volumeM3()));
+        return build(name, liquid, temperatureK, slices, stores(liquid, densityForMass, slices));
+    }
+
+    private static IntFunction<Store> stores(Liquid liquid, double densityForMass, List<Slice> slices) {
+        if (liquid instanceof Beverage drink) {
+            FreezingStore kilogram = FreezingStore.ofMass(drink, 1);
+            return i -> kilogram.withMass(densityForMass * slices.get(i).volumeM3());
+        }
+        return i -> LiquidStore.ofMass(liquid, densityForMass * slices.get(i).volumeM3());
     }
 
     /**

@@ -23,7 +23,8 @@ public record Explanation(Duration at, double contentsK, double heatCapacityJPer
      *
      * @param name name of the band
      * @param mediumK temperature of what touches it, weighted by conductance [K]
-     * @param inSeries resistances from the drink outwards: inside film, wall, then the outside
+     * @param inSeries resistances from the drink outwards: inside film, wall, layers around it if there are any, then the
+     *     outside
      * @param outside what the outside consists of, side by side
      */
     public record Band(String name, double mediumK, List<Resistance> inSeries, List<Resistance> outside) {

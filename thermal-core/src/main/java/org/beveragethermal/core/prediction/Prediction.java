@@ -149,6 +149,33 @@ public final class Prediction {
     }
 
     /**
+     * How much of the drink is ice.
+     *
+     * @param timeS time since the start [s]
+     * @return mass of ice per mass of drink [-], 0 to 1; 0 for contents of which no freezing curve is known
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double iceFraction(double timeS) {
+        double[] parts = iceProfile(timeS);
+        double sum = 0;
+        for (int i = 0; i < parts.length; i++) {
+            sum += contents.shares().get(i) * parts[i];
+        }
+        return sum;
+    }
+
+    /**
+     * How much of each slice or shell is ice.
+     *
+     * @param timeS time since the start [s]
+     * @return mass of ice per mass of each part [-], in the order of {@link #profileK}
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double[] iceProfile(double timeS) {
+        return contents.iceFractions(trajectory, timeS);
+    }
+
+    /**
      * Part of the contents in each slice.
      *
      * @return parts in the order of {@link #profileK}, summing to 1
@@ -340,7 +367,10 @@ public final class Prediction {
         if (band.slice() >= 0) {
             insideAndWall.add(insideOfSlice(band, timeS));
         }
-        insideAndWall.add(new Resistance("wall", innerWall + 1 / outerWall, 0, 0, 0, 0, ""));
+        boolean wrapped = !band.layers().isEmpty();
+        double outerHalf = wrapped ? band.outerHalfKelvinPerWatt() : 1 / outerWall;
+        insideAndWall.add(new Resistance("wall", innerWall + outerHalf, 0, 0, 0, 0, ""));
+        insideAndWall.addAll(band.layers());
         insideAndWall.add(
                 parts.size() == 1
                         ? parts.get(0)

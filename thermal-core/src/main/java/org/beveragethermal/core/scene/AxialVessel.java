@@ -3,6 +3,7 @@ package org.beveragethermal.core.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.layered.Slice;
 import org.beveragethermal.core.layered.StratifiedLiquid;
 import org.beveragethermal.core.network.DirectPath;
@@ -20,6 +21,9 @@ import org.beveragethermal.materials.vessel.Profile;
 /**
  * A vessel whose contents are slices along its real profile, each beside its own band of wall.
  *
+ * <p>A beverage freezes and thaws slice by slice; its ice stays in the slice where it forms. Turning over mixes ice and drink
+ * alike, since what is shared out is enthalpy.
+ *
  * <p>Above the liquid the wall is dry inside. Turned over, the slices keep their places in the glass and gravity turns round:
  * the headspace, which then lies under the base, is neglected.
  */
@@ -32,8 +36,8 @@ final class AxialVessel extends ModelledVessel {
     private final List<Path> turnedBasePaths;
     private final Contents contents;
 
-    AxialVessel(String id, FilledVessel filled, int slices, List<Double> waterlines) {
-        super(id, filled);
+    AxialVessel(String id, FilledVessel filled, int slices, List<Double> waterlines, List<Layer> layers) {
+        super(id, filled, layers);
         Profile profile = filled.vessel().profile();
         double bottom = profile.baseThicknessM();
         double surface = filled.liquidHeightM();
@@ -105,7 +109,7 @@ final class AxialVessel extends ModelledVessel {
     @Override
     List<Node> nodes() {
         List<Node> nodes = new ArrayList<>(upright.nodes());
-        wall().forEach(band -> nodes.add(band.band().wall()));
+        nodes.addAll(wallNodes());
         nodes.add(base);
         return nodes;
     }
@@ -130,6 +134,11 @@ final class AxialVessel extends ModelledVessel {
 
     @Override
     List<String> notes(Trajectory run) {
-        return notesOfUnfrozenContents(run);
+        return notesOfFreezingParts(
+                run,
+                "slice",
+                "from the base",
+                "; the unfrozen drink is taken to flow and mix as before, at the density of the liquid, and to carry heat only,"
+                        + " though ice rises and slush hardly flows");
     }
 }

@@ -4,6 +4,7 @@ package org.beveragethermal.core.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
@@ -14,8 +15,6 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
-import org.beveragethermal.core.solver.EventAnswer;
-import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
@@ -40,8 +39,8 @@ final class LumpedVessel extends ModelledVessel {
     private final Node contents;
     private final List<Path> innerPaths = new ArrayList<>();
 
-    LumpedVessel(String id, FilledVessel filled, List<Double> waterlines) {
-        super(id, filled);
+    LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers) {
+        super(id, filled, layers);
         contents = Node.of(id + " contents", store(filled), filled.temperatureK());
         List<Double> edges = edges(filled.vessel().profile().heightM(), waterlines);
         for (int i = 0; i + 1 < edges.size(); i++) {
@@ -50,7 +49,7 @@ final class LumpedVessel extends ModelledVessel {
     }
 
     /** A drink may freeze; of other liquids no freezing curve is known. */
-    private static Store store(FilledVessel filled) {
+    static Store store(FilledVessel filled) {
         return filled.liquid() instanceof Beverage drink
                 ? FreezingStore.ofMass(drink, filled.liquidMassKg())
                 : LiquidStore.ofMass(filled.liquid(), filled.liquidMassKg());
@@ -96,7 +95,7 @@ final class LumpedVessel extends ModelledVessel {
     List<Node> nodes() {
         List<Node> nodes = new ArrayList<>();
         nodes.add(contents);
-        wall().forEach(band -> nodes.add(band.band().wall()));
+        nodes.addAll(wallNodes());
         return nodes;
     }
 
@@ -112,12 +111,6 @@ final class LumpedVessel extends ModelledVessel {
 
     @Override
     List<String> notes(Trajectory run) {
-        boolean freezes = contents.store() instanceof FreezingStore
-                && run.first(RunEvent.freezingStarts(contents), 0) instanceof EventAnswer.Reached;
-        return freezes
-                ? List.of(
-                        "the drink begins to freeze; its ice is taken as spread evenly, as slush, and supercooling, by which a"
-                                + " drink left alone may stay liquid some kelvins below its freezing point, is not modelled")
-                : List.of();
+        return notesOfFreezing(run);
     }
 }

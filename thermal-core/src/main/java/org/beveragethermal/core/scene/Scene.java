@@ -293,12 +293,12 @@ public final class Scene {
 
     private ModelledVessel modelled(String id, FilledVessel filled, List<Double> waterlines) {
         VesselModel model = Objects.requireNonNull(models.get(id));
-        if (model.shells() > 1) {
-            return new RadialVessel(id, filled, model.shells(), waterlines, 1);
+        if (model.slices() > 1) {
+            return new AxialVessel(id, filled, model.slices(), waterlines, model.layers());
         }
         return model.isLumped()
-                ? new LumpedVessel(id, filled, waterlines)
-                : new AxialVessel(id, filled, model.slices(), waterlines);
+                ? new LumpedVessel(id, filled, waterlines, model.layers())
+                : new RadialVessel(id, filled, waterlines, model);
     }
 
     private Stay stay(String vesselId, Duration time) {
@@ -384,6 +384,10 @@ public final class Scene {
                 notes.add("in " + gearId + " the drink is only partly under water; it stratifies, its upper part stays"
                         + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
                         + " it");
+            }
+            if (wetted > 0 && vessel.isWrapped()) {
+                notes.add("in " + gearId
+                        + " the layers around the wall are taken to displace no water and to let none in");
             }
             notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
         }
