@@ -29,7 +29,7 @@ import org.beveragethermal.materials.vessel.Profile;
  * A vessel as nodes and paths: what the descriptions of its contents have in common, which is the wall.
  *
  * <p>The wall is one node per band. Heat passes from its middle to the outer surface, where it meets what touches the band, and
- * along the wall to the neighbouring bands. The base stands on something and passes no heat outwards.
+ * along the wall to the neighbouring bands. What base and closure pass is up to the description.
  */
 abstract class ModelledVessel {
 
@@ -142,7 +142,15 @@ abstract class ModelledVessel {
                                         .toList()));
             }
         }
+        for (VesselEnd end : ends(occupant.posture())) {
+            paths.addAll(end.paths(medium, occupant, occupants));
+        }
         return paths;
+    }
+
+    /** The ends that pass heat outwards while the vessel stands so; none unless the description has them. */
+    List<VesselEnd> ends(Posture posture) {
+        return List.of();
     }
 
     private Path alongWall(int lower) {
