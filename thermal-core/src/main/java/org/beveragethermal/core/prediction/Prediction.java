@@ -13,7 +13,6 @@ import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.network.JunctionPath;
-import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.solver.Ledger;
@@ -378,25 +377,29 @@ public final class Prediction {
         return new Explanation.Band(band.name(), weighted / conductance, insideAndWall, parts);
     }
 
-    /** The film that runs along the wall, with the inner half of the wall: what lies between a slice and its wall. */
+    /**
+     * The film that runs along the wall, with the inner half of the wall: what lies between the contents and a band. A vessel that
+     * stands on its mouth may have several slices beside a band.
+     */
     private Resistance insideOfSlice(WallBand band, double timeS) {
-        Node slice = contents.nodes().get(band.slice());
-        double heat = 0;
+        double conductance = 0;
         for (Path path : trajectory.paths(timeS)) {
-            int from = path.ends().indexOf(slice);
-            int to = path.ends().indexOf(band.wall());
-            if (from >= 0 && to >= 0) {
-                PathEvaluation e = trajectory.evaluate(path.name(), timeS);
-                for (int a = 0; a < path.accounts().size(); a++) {
-                    if (path.accounts().get(a).entries().get(0).end() == from
-                            && path.accounts().get(a).entries().get(1).end() == to) {
-                        heat += e.flowOf(a);
-                    }
+            if (!path.ends().contains(band.wall())) {
+                continue;
+            }
+            PathEvaluation e = trajectory.evaluate(path.name(), timeS);
+            for (int a = 0; a < path.accounts().size(); a++) {
+                int from = path.accounts().get(a).entries().get(0).end();
+                int to = path.accounts().get(a).entries().get(1).end();
+                double difference = Math.abs(e.temperatureK(from) - e.temperatureK(to));
+                if (path.ends().get(to) == band.wall()
+                        && contents.nodes().contains(path.ends().get(from))
+                        && difference > 0) {
+                    conductance += Math.abs(e.flowOf(a)) / difference;
                 }
             }
         }
-        double difference = trajectory.temperatureK(slice, timeS) - trajectory.temperatureK(band.wall(), timeS);
-        double kelvinPerWatt = Math.abs(heat) > NOTHING_W_PER_K ? Math.abs(difference / heat) : 1 / NOTHING_W_PER_K;
+        double kelvinPerWatt = 1 / Math.max(conductance, NOTHING_W_PER_K);
         return new Resistance(
                 "film along wall",
                 kelvinPerWatt,
