@@ -5,9 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.DirectPath;
+import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -45,6 +51,44 @@ final class FreezingColumnTest {
     void drinksFreezeAndOtherLiquidsDoNot() {
         assertThat(column(Beverage.water()).nodes()).allMatch(node -> node.store() instanceof FreezingStore);
         assertThat(column(Water.liquid()).nodes()).allMatch(node -> node.store() instanceof LiquidStore);
+    }
+
+    @Test
+    void lumpedDrinkIsTheLimitThroughFreezing() {
+        // The weaker the outside beside the film along the wall, the less the slices differ and the closer the whole is
+        // to one node.
+        Beverage wine = Beverage.wine(Measures.percentByVolume(12.5));
+        Boundary freezer = Boundary.constant("freezer", 255.15);
+        double[] differences = new double[3];
+        double[] outsides = {30, 3, 0.3};
+        for (int i = 0; i < 3; i++) {
+            double outside = outsides[i];
+            StratifiedLiquid column = StratifiedLiquid.of(
+                    "x",
+                    wine,
+                    980,
+                    293.15,
+                    StratifiedLiquid.cylinder(
+                            0.035, StratifiedLiquid.faces(0, 0.2, SLICES), j -> freezer, j -> outside));
+            double volume = Math.PI * 0.035 * 0.035 * 0.2;
+            FreezingStore store = FreezingStore.ofMass(wine, 980 * volume);
+            Node lumped = Node.of("lumped", store, 293.15);
+            List<Path> paths = new ArrayList<>(column.paths());
+            paths.add(DirectPath.of(
+                    "outside", lumped, freezer, "any", HeatLaw.conductance(outside * 2 * Math.PI * 0.035 * 0.2)));
+            List<Node> nodes = new ArrayList<>(column.nodes());
+            nodes.add(lumped);
+            Trajectory run = NetworkSolver.standard().solve(Network.of(nodes, paths), 6e5 / outside);
+            double end = run.endS();
+            assertThat(store.iceFraction(run.temperatureK(lumped, end))).isGreaterThan(0.2);
+            for (int k = 1; k <= 60; k++) {
+                double t = end * k / 60;
+                differences[i] = Math.max(differences[i], Math.abs(column.meanK(run, t) - run.temperatureK(lumped, t)));
+            }
+            assertThat(run.ledger(end).closure()).isLessThan(1e-9);
+        }
+        assertThat(differences[1]).isLessThan(0.5 * differences[0]);
+        assertThat(differences[2]).isLessThan(0.5 * differences[1]).isLessThan(0.05);
     }
 
     @Test
