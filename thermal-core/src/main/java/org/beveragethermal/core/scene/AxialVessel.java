@@ -351,7 +351,7 @@ final class AxialVessel extends ModelledVessel {
         Orientation mouthLooks = stands ? Orientation.END_FACING_UP : Orientation.END_FACING_DOWN;
         double height = profile.heightM();
         double baseArea = profile.baseAreaM2();
-        VesselEnd baseEnd = new VesselEnd(
+        VesselEnd baseEnd = VesselEnd.of(
                 id() + " base outside",
                 new WallPatch(
                         stands ? 0 : height,
@@ -367,7 +367,7 @@ final class AxialVessel extends ModelledVessel {
         double mouthRadius = profile.outerRadiusM(height);
         return List.of(
                 baseEnd,
-                new VesselEnd(
+                VesselEnd.of(
                         id() + " closure outside",
                         new WallPatch(
                                 stands ? height : 0,
@@ -389,7 +389,7 @@ final class AxialVessel extends ModelledVessel {
                 * area
                 / (0.5 * (top.highM() - top.lowM()));
         double height = profile.heightM();
-        return new VesselEnd(
+        return VesselEnd.of(
                 id() + " surface",
                 new WallPatch(height, height, area, 2 * radius, GasSpace.LIQUID_EMISSIVITY, Orientation.END_FACING_UP),
                 Link.of(upright.nodes().get(slices.size() - 1), "conduction", HeatLaw.conductance(half)));

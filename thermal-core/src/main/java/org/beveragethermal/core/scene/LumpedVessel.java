@@ -19,9 +19,13 @@ import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Profile;
 
 /**
  * A vessel whose contents are one node; its wall is divided at every waterline that occurs in the run.
@@ -29,7 +33,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * <p>A beverage freezes and thaws at its liquidus, its ice spread evenly; other liquids stay liquid.
  *
  * <p>Heat passes from the contents through the inside film and half the wall to the wall's node. The glass of the base counts
- * with the lowest band.
+ * with the lowest band. Base and closure pass no heat outwards, but for the base of an upright vessel whose surroundings have a footing
+ * that lets them reach it.
  */
 final class LumpedVessel extends ModelledVessel {
 
@@ -81,6 +86,34 @@ final class LumpedVessel extends ModelledVessel {
                             "conduction",
                             HeatLaw.conductance(band.halfCoefficient() * innerArea))));
         }
+    }
+
+    /**
+     * The base of an upright vessel, joined to the lowest band, whose glass it shares. From the contents to it leads the film of the
+     * side: in air and on a plate it resists by a tenth or less.
+     */
+    @Override
+    List<VesselEnd> ends(Posture posture) {
+        if (posture != Posture.UPRIGHT) {
+            return List.of();
+        }
+        Profile profile = filled().vessel().profile();
+        Solid glass = filled().vessel().wall();
+        Node lowest = wall().get(0).band().wall();
+        double perArea = glass.thermalConductivity().value() / (0.5 * profile.baseThicknessM());
+        double floor = Math.PI * Math.pow(profile.innerRadiusM(profile.baseThicknessM()), 2);
+        double area = profile.baseAreaM2();
+        WallPatch patch = new WallPatch(
+                0, 0, area, 2 * profile.outerRadiusM(0), glass.emissivity().value(), Orientation.END_FACING_DOWN);
+        Path inside = JunctionPath.of(
+                id() + " base inside",
+                Link.of(contents, "convection", insideFilm(floor)).scaledBy(Multipliers.INSIDE_FILM),
+                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor)));
+        return List.of(new VesselEnd(
+                id() + " base outside",
+                patch,
+                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * area)),
+                List.of(inside)));
     }
 
     private HeatLaw insideFilm(double areaM2) {

@@ -18,8 +18,18 @@ import org.beveragethermal.core.surroundings.WallPatch;
  * @param name how the names of its paths begin
  * @param patch its outer surface, heights counted from the end on which the vessel stands
  * @param behind from what lies behind to the outer surface
+ * @param inside paths inside the vessel that are there only where the end passes heat
  */
-record VesselEnd(String name, WallPatch patch, Link behind) {
+record VesselEnd(String name, WallPatch patch, Link behind, List<Path> inside) {
+
+    VesselEnd {
+        inside = List.copyOf(inside);
+    }
+
+    /** An end behind which nothing depends on what is outside. */
+    static VesselEnd of(String name, WallPatch patch, Link behind) {
+        return new VesselEnd(name, patch, behind, List.of());
+    }
 
     /** One path for each of its faces; none where it stands on something that insulates. */
     List<Path> paths(Medium medium, Occupant occupant, List<Occupant> occupants) {
@@ -34,6 +44,9 @@ record VesselEnd(String name, WallPatch patch, Link behind) {
                     share == null
                             ? links
                             : links.stream().map(link -> link.weightedBy(share)).toList()));
+        }
+        if (!paths.isEmpty()) {
+            paths.addAll(inside);
         }
         return paths;
     }

@@ -45,6 +45,12 @@
  * of wall carries them as coaxial cylinders with the contact resistances between them; the surroundings meet the area, the
  * diameter and the emissivity of the outermost one. The resistances of the layers are the closed forms; the wall itself is cut
  * into plane halves, which makes glass of a bottle conduct some 4 % better than a cylinder of it.
+ * <p><b>Ends.</b> An axial vessel passes heat through its base and its closure, and between them and the liquid through the gas of the
+ * headspace: films on liquid, end and dry wall, and radiation from the liquid, which between the flat surfaces of a thin gas is more
+ * than its conduction. Upright the gas lies under the closure; on its mouth under the base, and the liquid on the closure. An open
+ * vessel gives its surface to the air. The gas is dry air: evaporation inside and outside is left out. Lumped contents lose heat through
+ * their base only where the surroundings were put {@linkplain org.beveragethermal.core.surroundings.Footing on} something that lets
+ * them reach it, and then through the glass of the lowest band; radial contents not at all.
  */
 @NullMarked
 package org.beveragethermal.core.scene;
