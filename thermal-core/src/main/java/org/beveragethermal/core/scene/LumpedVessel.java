@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
@@ -75,7 +76,8 @@ final class LumpedVessel extends ModelledVessel {
         if (innerArea > 0) {
             innerPaths.add(JunctionPath.of(
                     inside,
-                    Link.of(contents, "convection", insideFilm(innerArea)).scaledBy(Multipliers.INSIDE_FILM),
+                    Link.of(contents, "convection", insideFilm(filled(), innerArea))
+                            .scaledBy(Multipliers.INSIDE_FILM),
                     Link.of(
                             band.band().wall(),
                             "conduction",
@@ -83,10 +85,11 @@ final class LumpedVessel extends ModelledVessel {
         }
     }
 
-    private HeatLaw insideFilm(double areaM2) {
-        double height = filled().liquidHeightM();
-        double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * height));
-        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled().liquid()), EnclosedLiquid.COOLING)
+    /** The film inside, of an area of wetted side. */
+    static Film insideFilm(FilledVessel filled, double areaM2) {
+        double height = filled.liquidHeightM();
+        double radius = Math.sqrt(filled.liquidVolumeM3() / (Math.PI * height));
+        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled.liquid()), EnclosedLiquid.COOLING)
                 .whenColder(EnclosedLiquid.WARMING)
                 .atLeast(EnclosedLiquid.conduction(height / radius));
     }
