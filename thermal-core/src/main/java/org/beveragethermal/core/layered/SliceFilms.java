@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.layered;
 
-import java.util.Optional;
+import java.util.List;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.PathEvaluation;
 
@@ -9,12 +9,11 @@ import org.beveragethermal.core.network.PathEvaluation;
 public interface SliceFilms {
 
     /**
-     * Describes the film between a slice and what lies behind the wall beside it.
+     * Describes the films between slices and what lies behind a piece of wall.
      *
      * @param e the path evaluated at a moment, not modified
-     * @param slice the slice's node
      * @param wall what lies behind the wall's inner surface
-     * @return the film, or empty if the two do not face each other on this path
+     * @return one for each slice or part of a slice beside it, from the bottom upwards; none if this path does not meet that wall
      */
-    Optional<SliceFilm> describe(PathEvaluation e, End slice, End wall);
+    List<SliceFilm> describe(PathEvaluation e, End wall);
 }

@@ -86,14 +86,14 @@ final class WallFilmPath implements Path, SliceFilms {
     }
 
     @Override
-    public Optional<SliceFilm> describe(PathEvaluation e, End slice, End wall) {
-        int n = slices.size();
-        for (int i = 0; i < n; i++) {
-            if (ends.get(i).equals(slice) && ends.get(n + i).equals(wall)) {
-                return Optional.of(film(e, i));
+    public List<SliceFilm> describe(PathEvaluation e, End wall) {
+        List<SliceFilm> films = new ArrayList<>();
+        for (int i = 0; i < slices.size(); i++) {
+            if (slices.get(i).wall().equals(wall)) {
+                films.add(film(e, i));
             }
         }
-        return Optional.empty();
+        return films;
     }
 
     /** From the heat of the slice back to the temperature of the surface, and from there to the numbers. */

@@ -14,7 +14,6 @@ import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.layered.SliceFilm;
 import org.beveragethermal.core.layered.SliceFilms;
 import org.beveragethermal.core.network.JunctionPath;
-import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.solver.LedgerEntry;
@@ -33,7 +32,10 @@ record Explainer(Trajectory trajectory, Contents contents, double heatCapacityJP
     private static final List<Double> ADVICE_MOMENTS = List.of(0.125, 0.5, 0.875);
 
     List<Explanation.Band> explainedBands(double timeS) {
-        return withLiquid().stream().map(band -> explain(band, timeS)).toList();
+        return withLiquid().stream()
+                .filter(band -> band.slice() < 0 || !films(band, timeS).isEmpty())
+                .map(band -> explain(band, timeS))
+                .toList();
     }
 
     private List<WallBand> withLiquid() {
@@ -83,11 +85,13 @@ record Explainer(Trajectory trajectory, Contents contents, double heatCapacityJP
                 outerTotal += 1 / (1 / half + 1 / face);
             }
         }
-        Optional<SliceFilm> film = band.slice() >= 0 ? film(band, timeS) : Optional.empty();
-        if (film.isPresent()) {
-            innerWall = film.get().wallKelvinPerWatt();
-            series.add(resistance(
-                    "film along wall", film.get().kelvinPerWatt(), film.get().state()));
+        List<SliceFilm> films = band.slice() >= 0 ? films(band, timeS) : List.of();
+        if (!films.isEmpty()) {
+            innerWall = 1
+                    / films.stream()
+                            .mapToDouble(film -> 1 / film.wallKelvinPerWatt())
+                            .sum();
+            series.add(alongWall(films, innerWall));
         }
         boolean joined = outerTotal > 0;
         double outerHalf = band.layers().isEmpty() ? (joined ? 1 / outerWall : 0) : band.outerHalfKelvinPerWatt();
@@ -96,20 +100,29 @@ record Explainer(Trajectory trajectory, Contents contents, double heatCapacityJP
         double outside = joined ? 1 / outerTotal - 1 / outerWall : 1 / NOTHING_W_PER_K;
         series.add(parts.size() == 1 && joined ? parts.get(0) : new Resistance("outside", outside, 0, 0, 0, 0, ""));
         double medium = joined ? weighted / conductance : trajectory.temperatureK(band.wall(), timeS);
-        return new Explanation.Band(band.name(), medium, series, parts, film, heats);
+        return new Explanation.Band(band.name(), medium, series, parts, films, heats);
     }
 
-    /** The film that runs along the wall beside a slice. */
-    private Optional<SliceFilm> film(WallBand band, double timeS) {
-        Node slice = contents.nodes().get(band.slice());
+    /** The films that run along a band: one beside its own slice, on its mouth perhaps several or none. */
+    private List<SliceFilm> films(WallBand band, double timeS) {
         for (Path path : trajectory.paths(timeS)) {
-            if (path instanceof SliceFilms films
-                    && path.ends().contains(slice)
-                    && path.ends().contains(band.wall())) {
-                return films.describe(trajectory.evaluate(path.name(), timeS), slice, band.wall());
+            if (path instanceof SliceFilms films && path.ends().contains(band.wall())) {
+                return films.describe(trajectory.evaluate(path.name(), timeS), band.wall());
             }
         }
-        return Optional.empty();
+        return List.of();
+    }
+
+    /** Films side by side, each with its part of the inner half of the wall; the numbers are those of the strongest. */
+    private static Resistance alongWall(List<SliceFilm> films, double innerWall) {
+        SliceFilm strongest = films.stream()
+                .max(Comparator.comparingDouble(film -> Math.abs(film.heatW())))
+                .orElseThrow();
+        double together = 1
+                / films.stream()
+                        .mapToDouble(film -> 1 / (film.kelvinPerWatt() + film.wallKelvinPerWatt()))
+                        .sum();
+        return resistance("film along wall", together - innerWall, strongest.state());
     }
 
     /**

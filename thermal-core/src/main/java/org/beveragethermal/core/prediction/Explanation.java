@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.beveragethermal.core.layered.SliceFilm;
 
 /**
@@ -31,7 +30,7 @@ public record Explanation(
      * @param inSeries resistances from the drink outwards: inside film, wall, layers around it if there are any, then the
      *     outside
      * @param outside what the outside consists of, side by side
-     * @param film the film along the wall beside the slice, for contents in slices
+     * @param films films along the wall, for contents in slices; several if several slices lie beside the band
      * @param heats heat that reaches the wall whatever the temperatures
      */
     public record Band(
@@ -39,7 +38,7 @@ public record Explanation(
             double mediumK,
             List<Resistance> inSeries,
             List<Resistance> outside,
-            Optional<SliceFilm> film,
+            List<SliceFilm> films,
             List<HeatInput> heats) {
 
         /**
@@ -49,12 +48,13 @@ public record Explanation(
          * @param mediumK temperature of what touches it [K]
          * @param inSeries resistances in series, not modified
          * @param outside parts of the outside, not modified
-         * @param film the film along the wall beside the slice
+         * @param films films along the wall, not modified
          * @param heats heat that reaches the wall whatever the temperatures, not modified
          */
         public Band {
             inSeries = List.copyOf(inSeries);
             outside = List.copyOf(outside);
+            films = List.copyOf(films);
             heats = List.copyOf(heats);
         }
 
@@ -67,7 +67,7 @@ public record Explanation(
          * @param outside parts of the outside, not modified
          */
         public Band(String name, double mediumK, List<Resistance> inSeries, List<Resistance> outside) {
-            this(name, mediumK, inSeries, outside, Optional.empty(), List.of());
+            this(name, mediumK, inSeries, outside, List.of(), List.of());
         }
 
         /**
@@ -197,7 +197,7 @@ public record Explanation(
             for (HeatInput heat : band.heats()) {
                 line(text, "  %s brings %.2f W, whatever the temperatures.", heat.name(), heat.watts());
             }
-            band.film().ifPresent(film -> describe(text, band, film));
+            band.films().forEach(film -> describe(text, band, film));
             line(text, "  %s decides. Biot number %.2f.", band.deciding().name(), band.biotNumber());
         }
         describe(text, "Since the start the drink received", account.intoDrink(), account.intoDrinkJ());

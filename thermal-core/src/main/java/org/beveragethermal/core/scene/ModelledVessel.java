@@ -32,7 +32,8 @@ import org.beveragethermal.materials.vessel.Profile;
  * A vessel as nodes and paths: what the descriptions of its contents have in common, which is the wall and what lies around it.
  *
  * <p>The wall is one node per band. Heat passes from its middle to the outer surface, through the layers around it if there are
- * any, to where it meets what touches the band, and along wall and layers to the neighbouring bands. The base stands on something and passes no heat outwards.
+ * any, to where it meets what touches the band, and along wall and layers to the neighbouring bands. What base and
+ * closure pass is up to the description.
  */
 abstract class ModelledVessel {
 
@@ -232,7 +233,15 @@ abstract class ModelledVessel {
                                         .toList()));
             }
         }
+        for (VesselEnd end : ends(occupant.posture())) {
+            paths.addAll(end.paths(medium, occupant, occupants));
+        }
         return paths;
+    }
+
+    /** The ends that pass heat outwards while the vessel stands so; none unless the description has them. */
+    List<VesselEnd> ends(Posture posture) {
+        return List.of();
     }
 
     private Path alongWall(int lower) {

@@ -147,12 +147,13 @@ public final class Scene {
          * @param model how finely its contents are described
          * @param posture how it stands
          * @return this builder
-         * @throws IllegalArgumentException if the id is blank or in use or there is no such gear
+         * @throws IllegalArgumentException if the id is blank or in use, there is no such gear, or an open vessel stands on its mouth
          */
         public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Posture posture) {
             requireNew(id);
             requireGear(gearId, Duration.ZERO);
-            vessels.put(id, Objects.requireNonNull(vessel, "vessel"));
+            requireStands(id, Objects.requireNonNull(vessel, "vessel"), posture);
+            vessels.put(id, vessel);
             models.put(id, Objects.requireNonNull(model, "model"));
             TreeMap<Duration, Stay> timed = new TreeMap<>();
             timed.put(Duration.ZERO, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
@@ -182,8 +183,8 @@ public final class Scene {
          * @param gearId id of the gear it goes to
          * @param posture how it stands afterwards
          * @return this builder
-         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, or the time is
-         *     not fit
+         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, the time is
+         *     not fit, or an open vessel is turned over
          */
         public Builder move(String vesselId, Duration after, String gearId, Posture posture) {
             TreeMap<Duration, Stay> timed = places.get(vesselId);
@@ -195,6 +196,7 @@ public final class Scene {
                 throw new IllegalArgumentException("move of " + vesselId + " after " + after
                         + ": expected a time after the start at which it is not moved yet");
             }
+            requireStands(vesselId, Objects.requireNonNull(vessels.get(vesselId)), posture);
             timed.put(after, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
             return this;
         }
@@ -215,6 +217,13 @@ public final class Scene {
         private void requireNew(String id) {
             if (id.isBlank() || gear.containsKey(id) || vessels.containsKey(id)) {
                 throw new IllegalArgumentException("id '" + id + "': expected one that is not blank and not in use");
+            }
+        }
+
+        private static void requireStands(String id, FilledVessel vessel, Posture posture) {
+            if (posture == Posture.INVERTED && vessel.vessel().isOpen()) {
+                throw new IllegalArgumentException(
+                        "vessel " + id + " on its mouth: it is open; expected upright, or a vessel closedBy(…)");
             }
         }
 
@@ -314,11 +323,16 @@ public final class Scene {
     private ModelledVessel modelled(String id, FilledVessel filled, List<Double> waterlines) {
         VesselModel model = Objects.requireNonNull(models.get(id));
         if (model.slices() > 1) {
-            return new AxialVessel(id, filled, model.slices(), waterlines, model.layers());
+            return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), inverts(id));
         }
         return model.isLumped()
                 ? new LumpedVessel(id, filled, waterlines, model.layers())
                 : new RadialVessel(id, filled, waterlines, model);
+    }
+
+    private boolean inverts(String vesselId) {
+        return Objects.requireNonNull(places.get(vesselId)).values().stream()
+                .anyMatch(stay -> stay.posture() == Posture.INVERTED);
     }
 
     private Stay stay(String vesselId, Duration time) {
