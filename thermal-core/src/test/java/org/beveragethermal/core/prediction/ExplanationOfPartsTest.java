@@ -28,8 +28,11 @@ import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.scene.Layered;
 import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
@@ -87,6 +90,27 @@ class ExplanationOfPartsTest {
                     .isCloseTo(WINE.thermalConductivity(filmK) / first.coefficient(), Percentage.withPercentage(0.01));
         }
         assertThat(AXIAL.explainAt(MOMENT).text()).contains("runs down").contains("Squire and Eckert");
+    }
+
+    @Test
+    void onItsMouthTheFilmsStillPassWhatTheDrinkLoses() {
+        // Several slices may lie beside a band then, and bands beside the gas hold no liquid.
+        Prediction turned = Scene.builder()
+                .gear("bath", BATH)
+                .vessel("bottle", BOTTLE, "bath", VesselModel.axial(), Posture.INVERTED)
+                .build()
+                .predict(Duration.ofMinutes(20))
+                .vessel("bottle");
+        double films = 0;
+        for (Explanation.Band band : turned.explainAt(MOMENT).bands()) {
+            assertThat(band.films()).isNotEmpty();
+            assertThat(band.inSeries()).allMatch(part -> part.kelvinPerWatt() > 0);
+            films += band.films().stream().mapToDouble(SliceFilm::heatW).sum();
+        }
+        double fall = (turned.meanTemperatureK(595) - turned.meanTemperatureK(605)) / 10;
+        double lost = BOTTLE.liquidMassKg() * WINE.specificHeatCapacity(turned.meanTemperatureK(600)) * fall;
+        // Closure, base and gas take a little.
+        assertThat(films).isCloseTo(lost, Percentage.withPercentage(6));
     }
 
     @Test
