@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
@@ -80,7 +81,8 @@ final class LumpedVessel extends ModelledVessel {
         if (innerArea > 0) {
             innerPaths.add(JunctionPath.of(
                     inside,
-                    Link.of(contents, "convection", insideFilm(innerArea)).scaledBy(Multipliers.INSIDE_FILM),
+                    Link.of(contents, "convection", insideFilm(filled(), innerArea))
+                            .scaledBy(Multipliers.INSIDE_FILM),
                     Link.of(
                             band.band().wall(),
                             "conduction",
@@ -107,7 +109,7 @@ final class LumpedVessel extends ModelledVessel {
                 0, 0, area, 2 * profile.outerRadiusM(0), glass.emissivity().value(), Orientation.END_FACING_DOWN);
         Path inside = JunctionPath.of(
                 id() + " base inside",
-                Link.of(contents, "convection", insideFilm(floor)).scaledBy(Multipliers.INSIDE_FILM),
+                Link.of(contents, "convection", insideFilm(filled(), floor)).scaledBy(Multipliers.INSIDE_FILM),
                 Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor)));
         return List.of(new VesselEnd(
                 id() + " base outside",
@@ -116,10 +118,11 @@ final class LumpedVessel extends ModelledVessel {
                 List.of(inside)));
     }
 
-    private HeatLaw insideFilm(double areaM2) {
-        double height = filled().liquidHeightM();
-        double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * height));
-        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled().liquid()), EnclosedLiquid.COOLING)
+    /** The film inside, of an area of wetted side. */
+    static Film insideFilm(FilledVessel filled, double areaM2) {
+        double height = filled.liquidHeightM();
+        double radius = Math.sqrt(filled.liquidVolumeM3() / (Math.PI * height));
+        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled.liquid()), EnclosedLiquid.COOLING)
                 .whenColder(EnclosedLiquid.WARMING)
                 .atLeast(EnclosedLiquid.conduction(height / radius));
     }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.prediction.Described;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.Mixing;
 import org.beveragethermal.core.solver.NetworkSolver;
@@ -284,10 +285,29 @@ public final class Scene {
                         vessel.contents(),
                         vessel.heatCapacityJPerK(),
                         vessel.bands(),
-                        notes(id, vessel, starts, media, trajectory))));
+                        notes(id, vessel, starts, media, trajectory),
+                        described(id, vessel, horizon, media))));
         Map<String, List<Node>> gearNodes = new LinkedHashMap<>();
         media.forEach((id, medium) -> gearNodes.put(id, medium.nodes()));
         return new ScenePrediction(trajectory, predictions, gearNodes);
+    }
+
+    private Described described(String id, ModelledVessel vessel, Duration horizon, Map<String, Medium> media) {
+        List<org.beveragethermal.core.prediction.Stay> stays = new ArrayList<>();
+        TreeMap<Duration, Stay> timed = Objects.requireNonNull(places.get(id));
+        for (Duration from : timed.headMap(horizon).keySet()) {
+            Duration next = timed.higherKey(from);
+            double wetted = wettedHeight(id, from, media);
+            stays.add(new org.beveragethermal.core.prediction.Stay(
+                    stay(id, from).gearId(),
+                    from,
+                    next == null || next.compareTo(horizon) > 0 ? horizon : next,
+                    wetted > 0 ? vessel.wettedPart(wetted) : 1));
+        }
+        FilledVessel filled = vessel.filled();
+        double area = filled.vessel().profile().innerSideAreaM2(0, filled.liquidHeightM());
+        return new Described(
+                filled, Objects.requireNonNull(models.get(id)).kind(), LumpedVessel.insideFilm(filled, area), stays);
     }
 
     /** Times at which connections change, the start first. */

@@ -3,7 +3,9 @@ package org.beveragethermal.core.scene;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.beveragethermal.core.conduction.Layer;
+import org.beveragethermal.core.prediction.ModelAdvice.Model;
 
 /**
  * How finely a vessel's contents are described, and what lies around its wall.
@@ -198,6 +200,14 @@ public final class VesselModel {
      */
     public List<Layer> layers() {
         return layers;
+    }
+
+    /** Which of the descriptions this is; empty for contents mixed by hand. */
+    Optional<Model> kind() {
+        if (mixed) {
+            return Optional.empty();
+        }
+        return Optional.of(isLumped() ? Model.LUMPED : slices > 1 ? Model.AXIAL : Model.RADIAL);
     }
 
     boolean isLumped() {

@@ -27,7 +27,7 @@
  *
  * <p><b>Layered vessels.</b> Axial contents are slices along the height and stratify; radial contents are shells about the axis,
  * at rest, and only conduct. As the resistance inside vanishes beside that outside, all descriptions give one curve. {@link
- * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.scene.ModelAdvice} says, from Biot
+ * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.prediction.ModelAdvice} says, from Biot
  * numbers and a filling-box number, which is warranted.
  *
  * <p><b>Freezing.</b> A {@link org.beveragethermal.materials.liquid.Beverage} freezes and thaws in every description, at its

@@ -161,7 +161,8 @@ class LayeredVesselTest {
         for (var explained : axial.explainAt(Duration.ofHours(1)).bands()) {
             double wall = axial.wallTemperatureK(band, timeS);
             passed += (profile[axial.bands().get(band).slice()] - wall)
-                    / explained.inSeries().get(0).kelvinPerWatt();
+                    / (explained.films().get(0).kelvinPerWatt()
+                            + explained.films().get(0).wallKelvinPerWatt());
             band++;
         }
         double fall = (axial.meanTemperatureK(timeS - 60) - axial.meanTemperatureK(timeS + 60)) / 120;
