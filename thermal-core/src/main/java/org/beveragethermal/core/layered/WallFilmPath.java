@@ -152,8 +152,9 @@ final class WallFilmPath implements Path {
                     last ? e.temperatureK(i) : e.temperatureK(ahead),
                     e.temperatureK(n + i),
                     slice.wallCoefficient(),
-                    slice.heightM(),
-                    slice.radiusM(),
+                    slice.run().lengthM(),
+                    slice.gravityPart(),
+                    slice.run().radiusM(),
                     carried / circumference);
             e.flow(i, e.flowOf(i) + part * circumference * film.heat);
             if (e.wantsDerivatives()) {

@@ -16,21 +16,27 @@ import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A vessel whose contents are slices along its real profile, each beside its own band of wall.
  *
  * <p>Above the liquid the wall is dry inside. Turned over, the slices keep their places in the glass and gravity turns round:
  * the headspace, which then lies under the base, is neglected.
+ *
+ * <p>Laid down, the slices become layers from below upwards, each of the volume of its slice; see {@link LyingLayers}.
  */
 final class AxialVessel extends ModelledVessel {
 
     private final StratifiedLiquid upright;
     private final StratifiedLiquid inverted;
     private final Node base;
+    private final double baseCoefficient;
     private final List<Path> basePaths;
     private final List<Path> turnedBasePaths;
     private final Contents contents;
+    /** Worked out when the vessel first lies, which most never do. */
+    private @Nullable LyingLayers layers;
 
     AxialVessel(String id, FilledVessel filled, int slices, List<Double> waterlines) {
         super(id, filled);
@@ -57,8 +63,9 @@ final class AxialVessel extends ModelledVessel {
                 filled.vessel().baseMassKg() * wall.specificHeatCapacity().value(),
                 filled.temperatureK());
         double area = Math.PI * Math.pow(profile.innerRadiusM(bottom), 2);
+        baseCoefficient = wall.thermalConductivity().value() / (0.5 * bottom);
         double half = wall.thermalConductivity().value() * area / (0.5 * bottom);
-        Path heel = heel(profile);
+        Path heel = heel();
         basePaths = List.of(
                 upright.bottom(
                         id + " bottom",
@@ -94,12 +101,22 @@ final class AxialVessel extends ModelledVessel {
                 band.halfCoefficient());
     }
 
-    /** From the base to the lowest band of the side: half the radius of base glass, of the base's thickness. */
-    private Path heel(Profile profile) {
-        double conductance =
-                filled().vessel().wall().thermalConductivity().value() * 4 * Math.PI * profile.baseThicknessM();
+    /** From the base to the lowest band of the side. */
+    private Path heel() {
         return DirectPath.of(
-                id() + " heel", base, wall().get(0).band().wall(), "conduction", HeatLaw.conductance(conductance));
+                id() + " heel",
+                base,
+                wall().get(0).band().wall(),
+                "conduction",
+                HeatLaw.conductance(heelConductance()));
+    }
+
+    /** Through half the radius of base glass, of the base's thickness [W/K]. */
+    private double heelConductance() {
+        return filled().vessel().wall().thermalConductivity().value()
+                * 4
+                * Math.PI
+                * filled().vessel().profile().baseThicknessM();
     }
 
     @Override
@@ -121,11 +138,45 @@ final class AxialVessel extends ModelledVessel {
         if (posture == Posture.UPRIGHT) {
             paths.addAll(upright.paths());
             paths.addAll(basePaths);
-        } else {
+        } else if (posture == Posture.INVERTED) {
             paths.addAll(inverted.paths());
             paths.addAll(turnedBasePaths);
+        } else {
+            paths.addAll(layers().inside(id(), upright, base, baseCoefficient));
+            paths.addAll(layers().heel(id(), base, wall(), heelConductance()));
         }
         return paths;
+    }
+
+    private LyingLayers layers() {
+        LyingLayers known = layers;
+        if (known == null) {
+            known = LyingLayers.of(filled(), lying(), upright.slices(), wall().size());
+            layers = known;
+        }
+        return known;
+    }
+
+    @Override
+    double lyingOuterAreaM2(int index, double levelM) {
+        return layers().outerAreaM2(index, levelM);
+    }
+
+    @Override
+    double lyingHalfCoefficient(int index) {
+        return layers().halfCoefficient();
+    }
+
+    @Override
+    Path alongWall(int lower, Posture posture) {
+        return posture == Posture.LYING
+                ? DirectPath.of(
+                        id() + " along wall " + (lower + 1),
+                        wall().get(lower).band().wall(),
+                        wall().get(lower + 1).band().wall(),
+                        "conduction",
+                        HeatLaw.conductance(layers().alongWallWPerK(lower)))
+                : super.alongWall(lower, posture);
     }
 
     @Override

@@ -31,6 +31,9 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  *
  * <p>Heat passes from the contents through the inside film and half the wall to the wall's node. The glass of the base counts
  * with the lowest band.
+ *
+ * <p>In a vessel that lies the film inside has the depth of the liquid for its length and the law of {@link
+ * EnclosedLiquid#LYING_COOLING}, which is our own assumption.
  */
 final class LumpedVessel extends ModelledVessel {
 
@@ -107,7 +110,30 @@ final class LumpedVessel extends ModelledVessel {
 
     @Override
     List<Path> innerPaths(Posture posture) {
-        return innerPaths;
+        return posture == Posture.LYING ? lyingInnerPaths() : innerPaths;
+    }
+
+    /** Each band is wetted inside below the level of the liquid, as far as its own circle reaches there. */
+    private List<Path> lyingInnerPaths() {
+        double level = filled().lyingSurfaceHeightM();
+        double depth = level - lying().levelM(0);
+        double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * filled().liquidHeightM()));
+        List<Path> paths = new ArrayList<>();
+        for (Band band : wall()) {
+            double area =
+                    lying().innerSideAreaM2(band.band().lowM(), band.band().highM(), level);
+            if (area > 0) {
+                HeatLaw film = ConvectiveFilm.free(
+                                area, depth, Fluid.of(filled().liquid()), EnclosedLiquid.LYING_COOLING)
+                        .whenColder(EnclosedLiquid.LYING_WARMING)
+                        .atLeast(EnclosedLiquid.conduction(depth / radius));
+                paths.add(JunctionPath.of(
+                        band.band().name() + " inside",
+                        Link.of(contents, "convection", film).scaledBy(Multipliers.INSIDE_FILM),
+                        Link.of(band.band().wall(), "conduction", HeatLaw.conductance(band.halfCoefficient() * area))));
+            }
+        }
+        return paths;
     }
 
     @Override

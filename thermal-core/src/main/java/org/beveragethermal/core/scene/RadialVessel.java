@@ -19,7 +19,8 @@ import org.beveragethermal.materials.vessel.Profile;
  * A vessel whose contents are at rest and only conduct: shells about the axis of a cylinder of the contents' volume and height.
  *
  * <p>Conductivity and heat capacity are those of the contents at the start. The outermost shell meets each band of wall in
- * proportion to the band's part of the wetted inner side; bottom and surface pass no heat.
+ * proportion to the band's part of the wetted inner side; bottom and surface pass no heat. What is thick
+ * or set keeps its place in the glass when the vessel is turned or laid down: only the outside then changes.
  */
 final class RadialVessel extends ModelledVessel {
 

@@ -144,7 +144,7 @@ public final class Scene {
          * @param vessel the vessel with its contents at their temperature at the start
          * @param gearId id of the gear in which it is at the start
          * @param model how finely its contents are described
-         * @param posture how it stands
+         * @param posture how it stands or lies
          * @return this builder
          * @throws IllegalArgumentException if the id is blank or in use or there is no such gear
          */
@@ -174,12 +174,12 @@ public final class Scene {
         }
 
         /**
-         * Moves a vessel, or turns it over where it is. Turning over mixes its contents.
+         * Moves a vessel, or turns it over, lays it down or sets it up where it is. All turning mixes its contents.
          *
          * @param vesselId id of the vessel
          * @param after time since the start, > 0, no other move of this vessel at that time
          * @param gearId id of the gear it goes to
-         * @param posture how it stands afterwards
+         * @param posture how it stands or lies afterwards
          * @return this builder
          * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, or the time is
          *     not fit
@@ -234,7 +234,7 @@ public final class Scene {
      *
      * @param horizon how long, > 0, at most 30 days
      * @return what happens
-     * @throws IllegalArgumentException if the horizon is outside its range
+     * @throws IllegalArgumentException if the horizon is outside its range or a vessel lies in a bucket narrower than it is long
      */
     public ScenePrediction predict(Duration horizon) {
         return predict(horizon, NetworkSolver.standard());
@@ -246,7 +246,7 @@ public final class Scene {
      * @param horizon how long, > 0, at most 30 days; moves after it do not take place
      * @param solver tolerance and multipliers
      * @return what happens
-     * @throws IllegalArgumentException if the horizon is outside its range
+     * @throws IllegalArgumentException if the horizon is outside its range or a vessel lies in a bucket narrower than it is long
      */
     public ScenePrediction predict(Duration horizon, NetworkSolver solver) {
         if (horizon.isNegative() || horizon.isZero() || horizon.compareTo(LONGEST) > 0) {
@@ -326,6 +326,10 @@ public final class Scene {
     private List<Double> waterlines(String vesselId, List<Duration> starts, Map<String, Medium> media) {
         List<Double> lines = new ArrayList<>();
         for (Duration start : starts) {
+            // Along a vessel that lies the waterline crosses all bands.
+            if (stay(vesselId, start).posture() == Posture.LYING) {
+                continue;
+            }
             lines.add(occupant(vesselId, start).aboveBaseM(wettedHeight(vesselId, start, media)));
         }
         return lines;
@@ -352,7 +356,7 @@ public final class Scene {
         return paths;
     }
 
-    /** The contents of vessels that are turned over at a time. */
+    /** The contents of vessels that are turned over, laid down or set up at a time. */
     private List<Mixing> mixings(Duration start, Map<String, ModelledVessel> modelled) {
         List<Mixing> mixings = new ArrayList<>();
         modelled.forEach((id, vessel) -> {
@@ -380,7 +384,9 @@ public final class Scene {
         for (Duration start : starts) {
             String gearId = stay(vesselId, start).gearId();
             double wetted = wettedHeight(vesselId, start, media);
-            if (lumped && wetted > 0 && vessel.wettedPart(wetted) < FULLY_IMMERSED) {
+            if (lumped
+                    && wetted > 0
+                    && vessel.wettedPart(wetted, stay(vesselId, start).posture()) < FULLY_IMMERSED) {
                 notes.add("in " + gearId + " the drink is only partly under water; it stratifies, its upper part stays"
                         + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
                         + " it");

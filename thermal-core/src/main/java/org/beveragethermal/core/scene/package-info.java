@@ -29,6 +29,12 @@
  * at rest, and only conduct. As the resistance inside vanishes beside that outside, all descriptions give one curve. {@link
  * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.scene.ModelAdvice} says, from Biot
  * numbers and a filling-box number, which is warranted.
+ *
+ * <p><b>Postures.</b> A vessel stands, stands on its closure, or lies with its axis level; its nodes stay, its connections change.
+ * Turning mixes contents in slices; the wall keeps its temperatures node by node. Lying slices become level layers of their volumes,
+ * so that a profile then runs from the lowest to the highest layer. A vessel that lies in a bath needs a bucket at least as wide as
+ * it is long. Outside a lying wall has the law of a level cylinder on its largest diameter; inside, laws for upright walls are carried
+ * over to the round wall by assumptions of our own.
  */
 @NullMarked
 package org.beveragethermal.core.scene;

@@ -3,6 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import java.util.List;
 import org.beveragethermal.core.correlation.Correlation;
+import org.beveragethermal.core.correlation.HorizontalCylinder;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.film.ConvectiveFilm;
@@ -44,6 +45,9 @@ final class AirMedium implements Medium {
 
     @Override
     public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+        if (patch.orientation() == Orientation.LYING_WALL) {
+            return List.of(Face.whole("air", lying(patch)));
+        }
         return List.of(Face.whole(
                 "air", upright(patch.outerAreaM2(), vessel.heightM(), patch.diameterM(), patch.emissivity())));
     }
@@ -51,6 +55,12 @@ final class AirMedium implements Medium {
     /** Convection and radiation to an upright surface of a round body of given height and diameter. */
     List<Link> upright(double areaM2, double heightM, double diameterM, double emissivity) {
         return surface(areaM2, heightM, emissivity, VerticalCylinder.popiel(heightM / diameterM), null);
+    }
+
+    /** Convection and radiation to a strip of a lying cylinder: the mean of its circumference, on its diameter. */
+    private List<Link> lying(WallPatch patch) {
+        return surface(
+                patch.outerAreaM2(), patch.diameterM(), patch.emissivity(), HorizontalCylinder.CHURCHILL_CHU, null);
     }
 
     /** Convection and radiation to a level surface that faces up. */
