@@ -4,7 +4,7 @@ package org.beveragethermal.core.correlation;
 import org.beveragethermal.materials.provenance.Uncertainty;
 
 /**
- * Free convection inside an upright vessel full of liquid, between the mean of the liquid and the mean of its wall.
+ * Free convection inside an upright or a lying vessel full of liquid, between the mean of the liquid and the mean of its wall.
  *
  * <p>A cooling or warming liquid stratifies, and the film at the wall then follows the stratification rather than the wall's
  * own temperature difference. Laws made for an open plate are therefore wrong at most instants. The one-term law here was
@@ -29,6 +29,37 @@ public final class EnclosedLiquid {
             Sources.prandtl(7, 30),
             Uncertainty.normalRelative(0.20),
             new PowerLaw(0.95, 0.25));
+
+    /**
+     * A round wall against a plane upright one of its height [-]: in a thin laminar layer driven by the gravity along the wall
+     * the mean coefficient goes as (∫ sin^(1/3) ds)^(3/4)/S over the run S of the wall. For a circle, from its top to its bottom
+     * or from its axis to its bottom, that is 0.772 times the value of an upright wall as high.
+     */
+    static final double ROUND_WALL = 0.77219;
+
+    /**
+     * A liquid that gives heat to the colder wall of a vessel that lies, on the depth of the liquid: Nu = 0.62 Ra^(1/4), which is
+     * the law of the upright vessel times the factor of a round wall, 0.772. Our own assumption, with a wide scatter.
+     */
+    public static final Correlation LYING_COOLING = new Correlation(
+            "liquid cooling in a lying vessel, 0.62 Ra^(1/4)",
+            Sources.LYING_BOTTLE,
+            Sources.rayleigh(1e5, 1e9),
+            Sources.prandtl(7, 30),
+            Uncertainty.normalRelative(0.30),
+            new PowerLaw(ROUND_WALL * 0.80, 0.25));
+
+    /**
+     * A liquid that takes heat from the warmer wall of a vessel that lies, on the depth of the liquid: Nu = 0.73 Ra^(1/4); see
+     * {@link #LYING_COOLING}.
+     */
+    public static final Correlation LYING_WARMING = new Correlation(
+            "liquid warming in a lying vessel, 0.73 Ra^(1/4)",
+            Sources.LYING_BOTTLE,
+            Sources.rayleigh(1e5, 1e9),
+            Sources.prandtl(7, 30),
+            Uncertainty.normalRelative(0.30),
+            new PowerLaw(ROUND_WALL * 0.95, 0.25));
 
     private EnclosedLiquid() {}
 

@@ -13,6 +13,12 @@ final class Sources {
                     + " vertical plate, Int. J. Heat Mass Transfer 18 (1975) 1323-1329",
             Source.Kind.PUBLISHED);
 
+    static final Source CHURCHILL_CHU_CYLINDER = new Source(
+            "churchill-chu-1975-cylinder",
+            "S. W. Churchill and H. H. S. Chu, Correlating equations for laminar and turbulent free convection from a"
+                    + " horizontal cylinder, Int. J. Heat Mass Transfer 18 (1975) 1049-1053",
+            Source.Kind.PUBLISHED);
+
     static final Source POPIEL = new Source(
             "popiel-2007",
             "C. O. Popiel, J. Wojtkowiak and K. Bober, Laminar free convective heat transfer from isothermal vertical slender"
@@ -42,6 +48,12 @@ final class Sources {
             "Own axisymmetric Navier-Stokes computation of cooling and warming bottles of 12.5 % vol wine (35 mm radius, 200 mm"
                     + " liquid height), two independent codes agreeing on one case; not published, no measured confirmation",
             Source.Kind.OWN_COMPUTATION);
+
+    static final Source LYING_BOTTLE = new Source(
+            "lying-bottle",
+            "The law of our computation of upright bottles on the depth of the liquid, times the factor of a round wall in a thin"
+                    + " layer with the gravity along it; no computation and no measurement of a lying bottle",
+            Source.Kind.OWN_ASSUMPTION);
 
     static final Source PENETRATIVE = new Source(
             "penetrative-convection",

@@ -229,10 +229,35 @@ public final class StratifiedLiquid {
                     nodes.get(i),
                     nodes.get(i + 1),
                     "conduction and mixing",
-                    new UnstableMixing(below.faceAreaM2(), distance, below.radiusM(), fit)));
+                    new UnstableMixing(below.faceAreaM2(), distance, below.run().eddyM(), fit)));
         }
         paths.add(new WallFilmPath(name + " wall film", besidePieces, pieces, fit));
         return new StratifiedLiquid(slices, nodes, paths);
+    }
+
+    /**
+     * The same contents in a vessel that lies otherwise: the same nodes in the same order, beside other slices of the same
+     * volumes.
+     *
+     * @param name what names of paths begin with; not the name of this column
+     * @param liquid the column's liquid
+     * @param newSlices slices from the bottom upwards, one for each node, each beginning where the one below ends; not modified
+     * @return the column with these slices
+     * @throws IllegalArgumentException if the slices do not join, or their number or a volume differs
+     */
+    public StratifiedLiquid rearranged(String name, Liquid liquid, List<Slice> newSlices) {
+        if (newSlices.size() != slices.size()) {
+            throw new IllegalArgumentException(
+                    "column of " + newSlices.size() + " slices: expected " + slices.size() + ", one for each node");
+        }
+        for (int i = 0; i < slices.size(); i++) {
+            double volume = slices.get(i).volumeM3();
+            if (Math.abs(newSlices.get(i).volumeM3() - volume) > 1e-6 * totalVolume) {
+                throw new IllegalArgumentException("slice " + (i + 1) + " of "
+                        + newSlices.get(i).volumeM3() + " m³: expected " + volume + " m³, as its node holds");
+            }
+        }
+        return join(name, liquid, nodes, newSlices, nodes, newSlices);
     }
 
     /**
@@ -256,7 +281,8 @@ public final class StratifiedLiquid {
                     slice.sideAreaM2(),
                     face,
                     slice.wall(),
-                    slice.wallCoefficient()));
+                    slice.wallCoefficient(),
+                    slice.run()));
             turnedNodes.add(nodes.get(i));
         }
         return join(name, liquid, turnedNodes, turned, turnedNodes, turned);

@@ -13,7 +13,8 @@ import org.beveragethermal.core.network.SmoothFunction;
  * in a core of one temperature dD/dx = q integrates to D^(4/3) = D₀^(4/3) + (4/3) c x, with c = k^(4/3) ΔT^(4/3) (g (Δρ/ρ)/(16 ν
  * α))^(1/3). A core that is stratified gives back ρ c M dT/dx. The film never grows thicker than a third of the radius, where
  * conduction takes over. ΔT is counted from the core between the films, which differs from the slice's mean by what the film
- * holds: T_core = T + ΔT δ/R.
+ * holds: T_core = T + ΔT δ/R. Along an inclined wall x is
+ * the length of the run and g the part of gravity along it; see {@link FilmRun}.
  *
  * <p>A mutable workspace, owned by one evaluation; heats are per length of circumference [W/m], counted positive from liquid to
  * wall.
@@ -52,6 +53,7 @@ final class WallFilm {
     double deficitByBacking;
     double deficitByArriving;
 
+    private double gravity;
     private double layerHeat;
     private double layerHeatByX;
     private double layerHeatByCore;
@@ -70,7 +72,8 @@ final class WallFilm {
      * @param aheadK mean temperature of the slice the film runs to
      * @param backingK temperature behind the wall surface
      * @param backingCoefficient conductance from the wall surface to there [W/(m² K)]
-     * @param heightM height of the slice
+     * @param heightM length of the wall along which the film runs, in an upright vessel the height of the slice
+     * @param gravityPart part of gravity that acts along the wall, 1 in an upright vessel
      * @param radiusM its inner radius
      * @param arriving deficit that arrives along the wall [W/m], signed like the heat to the wall
      */
@@ -80,8 +83,10 @@ final class WallFilm {
             double backingK,
             double backingCoefficient,
             double heightM,
+            double gravityPart,
             double radiusM,
             double arriving) {
+        gravity = ConvectiveFilm.GRAVITY * gravityPart;
         double sign = coreK >= backingK ? 1 : -1;
         double drop = Math.abs(coreK - backingK);
         // A deficit of the wrong sign meets a wall that works against it; it is carried on unchanged by this slice.
@@ -196,7 +201,7 @@ final class WallFilm {
         double b = Math.max(Math.abs(excess), SMALLEST_BUOYANCY);
         double bByWall = heavier * density.slope(wallK) / rho;
         double bByCore = bByWall - heavier * (1 + excess) * density.slope(coreK) / rho;
-        double c = Math.pow(k * x, 4.0 / 3) * Math.cbrt(ConvectiveFilm.GRAVITY * b * inverse / 16);
+        double c = Math.pow(k * x, 4.0 / 3) * Math.cbrt(gravity * b * inverse / 16);
         double filmRelative = (4.0 / 3) * kSlope / k + inverseSlope / inverse / 3;
         double cByX = c * (4.0 / 3 / x - sign * bByWall / (3 * b) - 0.5 * sign * filmRelative);
         double cByCore = c * (bByCore / (3 * b) + filmRelative);

@@ -110,7 +110,7 @@ final class WallFilmPath implements Path, SliceFilms {
         double k = liquid.conductivity().at(filmK);
         double prandtl = liquid.prandtl().at(filmK);
         if (!(Math.abs(core - backing) > NO_DRIVE_K && drive * heat > 0)) {
-            double thickness = WallFilm.THICKEST_PART * slice.radiusM();
+            double thickness = WallFilm.THICKEST_PART * slice.run().radiusM();
             return new SliceFilm(
                     SliceFilm.Direction.NONE,
                     0,
@@ -216,8 +216,9 @@ final class WallFilmPath implements Path, SliceFilms {
                     last ? e.temperatureK(i) : e.temperatureK(ahead),
                     e.temperatureK(n + i),
                     slice.wallCoefficient(),
-                    slice.heightM(),
-                    slice.radiusM(),
+                    slice.run().lengthM(),
+                    slice.gravityPart(),
+                    slice.run().radiusM(),
                     carried / circumference);
             e.flow(i, e.flowOf(i) + part * circumference * film.heat);
             if (e.wantsDerivatives()) {

@@ -39,6 +39,25 @@ public interface HeatLaw {
     }
 
     /**
+     * The same law over another area: flow and slopes times a factor.
+     *
+     * @param factor factor on the flow, finite, ≥ 0
+     * @return the law times the factor
+     * @throws IllegalArgumentException if the factor is negative or not finite
+     */
+    default HeatLaw times(double factor) {
+        if (!(factor >= 0) || Double.isInfinite(factor)) {
+            throw new IllegalArgumentException("factor " + factor + " on a heat law: expected a finite value ≥ 0");
+        }
+        return (fromK, toK, out) -> {
+            evaluate(fromK, toK, out);
+            out.watts *= factor;
+            out.perFromKelvin *= factor;
+            out.perToKelvin *= factor;
+        };
+    }
+
+    /**
      * Any smooth function of the two temperatures; slopes by central differences over 2 mK.
      *
      * @param watts heat from the first to the second temperature [W], given both [K]

@@ -35,6 +35,8 @@ import org.jspecify.annotations.Nullable;
  * towards the mouth by the volume of the gas; a slice then lies beside parts of several bands, and each part has the film of its own
  * wall. A punt that reaches through the gas still dips into the liquid. The gas is taken as flat, of its mean height.
  *
+ * <p><b>Laid down</b>, the slices become layers from below upwards, each of the volume of its slice; see {@link LyingLayers}.
+ *
  * <p><b>Open vessels</b> give their surface to the surroundings as if it lay at the rim; the dry wall above it passes no heat inwards.
  */
 final class AxialVessel extends ModelledVessel {
@@ -52,10 +54,13 @@ final class AxialVessel extends ModelledVessel {
     private final Node base;
     private final @Nullable Plug plug;
     private final @Nullable Node gas;
+    private final double gasM3;
     private final List<Path> uprightPaths = new ArrayList<>();
     private final List<Path> invertedPaths = new ArrayList<>();
     private final List<Slice> turnedPieces = new ArrayList<>();
     private final Contents contents;
+    /** Worked out when the vessel first lies, which most never do. */
+    private @Nullable LyingLayers layers;
 
     AxialVessel(
             String id, FilledVessel filled, int slices, List<Double> waterlines, List<Layer> layers, boolean inverts) {
@@ -84,7 +89,7 @@ final class AxialVessel extends ModelledVessel {
                 filled.temperatureK());
         Closure closure = filled.vessel().closure().orElse(null);
         plug = closure == null ? null : Plug.of(id, profile, closure, surface, filled.temperatureK());
-        double gasM3 = plug == null ? 0 : profile.innerVolumeM3(plug.lowM()) - profile.innerVolumeM3(surface);
+        gasM3 = plug == null ? 0 : profile.innerVolumeM3(plug.lowM()) - profile.innerVolumeM3(surface);
         gas = gasM3 < LEAST_GAS_M3
                 ? null
                 : Node.sensible(
@@ -155,11 +160,15 @@ final class AxialVessel extends ModelledVessel {
         return glass.thermalConductivity().value() * areaM2 / (0.5 * profile.baseThicknessM());
     }
 
-    /** From the base to the lowest band of the side: half the radius of base glass, of the base's thickness. */
+    /** From the base to the lowest band of the side. */
     private Path heel() {
-        double conductance = glass.thermalConductivity().value() * 4 * Math.PI * profile.baseThicknessM();
         return DirectPath.of(
-                id() + " heel", base, wall().get(0).band().wall(), "conduction", HeatLaw.conductance(conductance));
+                id() + " heel", base, wall().get(0).band().wall(), "conduction", HeatLaw.conductance(heelWPerK()));
+    }
+
+    /** Through half the radius of base glass, of the base's thickness [W/K]. */
+    private double heelWPerK() {
+        return glass.thermalConductivity().value() * 4 * Math.PI * profile.baseThicknessM();
     }
 
     /** From the closure to the neck round it, or to the rim under a cap. */
@@ -345,7 +354,10 @@ final class AxialVessel extends ModelledVessel {
     }
 
     @Override
-    List<VesselEnd> ends(Posture posture) {
+    List<VesselEnd> ends(Posture posture, double waterlineM) {
+        if (posture == Posture.LYING) {
+            return lyingEnds(waterlineM);
+        }
         boolean stands = posture == Posture.UPRIGHT;
         Orientation baseLooks = stands ? Orientation.END_FACING_DOWN : Orientation.END_FACING_UP;
         Orientation mouthLooks = stands ? Orientation.END_FACING_UP : Orientation.END_FACING_DOWN;
@@ -377,6 +389,26 @@ final class AxialVessel extends ModelledVessel {
                                 plug.solid().emissivity().value(),
                                 mouthLooks),
                         plug.half()));
+    }
+
+    /** Base and closure stand upright beside each other's air or water, each divided at the waterline. */
+    private List<VesselEnd> lyingEnds(double waterlineM) {
+        double radius = profile.outerRadiusM(0);
+        List<VesselEnd> ends = new ArrayList<>(VesselEnd.lying(
+                id() + " base outside",
+                new LyingDisc(radius, lying().axisM()),
+                glass.emissivity().value(),
+                Link.of(base, "conduction", HeatLaw.conductance(halfBaseWPerK(profile.baseAreaM2()))),
+                waterlineM));
+        if (plug != null) {
+            ends.addAll(VesselEnd.lying(
+                    id() + " closure outside",
+                    new LyingDisc(profile.outerRadiusM(profile.heightM()), lying().axisM()),
+                    plug.solid().emissivity().value(),
+                    plug.half(),
+                    waterlineM));
+        }
+        return ends;
     }
 
     /** The surface of the liquid in an open vessel, at the rim for what is around it. */
@@ -416,7 +448,47 @@ final class AxialVessel extends ModelledVessel {
 
     @Override
     List<Path> innerPaths(Posture posture) {
-        return List.copyOf(posture == Posture.UPRIGHT ? uprightPaths : invertedPaths);
+        return switch (posture) {
+            case UPRIGHT -> List.copyOf(uprightPaths);
+            case INVERTED -> List.copyOf(invertedPaths);
+            case LYING -> layers().inside(id(), upright, wall());
+        };
+    }
+
+    private LyingLayers layers() {
+        LyingLayers known = layers;
+        if (known == null) {
+            known = LyingLayers.of(
+                    filled(),
+                    lying(),
+                    upright.slices(),
+                    wall().size(),
+                    new LyingLayers.Ends(base, heelWPerK(), plug, gas));
+            layers = known;
+        }
+        return known;
+    }
+
+    @Override
+    double lyingOuterAreaM2(int index, double levelM) {
+        return layers().outerAreaM2(index, levelM);
+    }
+
+    @Override
+    double lyingHalfCoefficient(int index) {
+        return layers().halfCoefficient();
+    }
+
+    @Override
+    Path alongWall(int lower, Posture posture) {
+        return posture == Posture.LYING
+                ? DirectPath.of(
+                        id() + " along wall " + (lower + 1),
+                        wall().get(lower).band().wall(),
+                        wall().get(lower + 1).band().wall(),
+                        "conduction",
+                        HeatLaw.conductance(layers().alongWallWPerK(lower)))
+                : super.alongWall(lower, posture);
     }
 
     @Override

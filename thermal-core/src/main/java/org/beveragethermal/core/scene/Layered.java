@@ -8,9 +8,10 @@ import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
- * Short form of a scene for a single upright vessel whose contents are layers: a list of exposures, one after the other.
+ * Short form of a scene for a single vessel whose contents are layers: a list of exposures, one after the other.
  *
- * <p>The same surroundings object named twice is the same piece of gear, which lives on in between. Immutable.
+ * <p>An exposure says how the vessel stands or lies: {@code in(room, Duration.ofHours(1)).lying()}. The same surroundings object
+ * named twice is the same piece of gear, which lives on in between. Immutable.
  *
  * <pre>{@code
  * Prediction p = Layered.axial(bottle).expose(in(bath, Duration.ofMinutes(25)), in(room, Duration.ofMinutes(40)));

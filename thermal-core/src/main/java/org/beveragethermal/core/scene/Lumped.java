@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Objects;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.NetworkSolver;
-import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
  * Short form of a scene for a single vessel: a list of exposures, one after the other.
  *
- * <p>The same surroundings object named twice is the same piece of gear, which lives on in between. Immutable.
+ * <p>An exposure says how the vessel stands or lies: {@code in(room, Duration.ofHours(1)).lying()}. The same surroundings object
+ * named twice is the same piece of gear, which lives on in between. Immutable.
  */
 public final class Lumped {
 
@@ -88,9 +88,9 @@ public final class Lumped {
         for (Exposure exposure : exposures) {
             String id = Objects.requireNonNull(ids.get(exposure.surroundings()));
             if (time.isZero()) {
-                builder.vessel(VESSEL, vessel, id, model, Posture.UPRIGHT);
+                builder.vessel(VESSEL, vessel, id, model, exposure.posture());
             } else {
-                builder.move(VESSEL, time, id);
+                builder.move(VESSEL, time, id, exposure.posture());
             }
             time = time.plus(exposure.duration());
         }

@@ -34,8 +34,11 @@ import org.beveragethermal.materials.vessel.Profile;
  * <p>A beverage freezes and thaws at its liquidus, its ice spread evenly; other liquids stay liquid.
  *
  * <p>Heat passes from the contents through the inside film and half the wall to the wall's node. The glass of the base counts
- * with the lowest band. Base and closure pass no heat outwards, but for the base of an upright vessel whose surroundings have a footing
- * that lets them reach it.
+ * with the lowest band. The base passes heat outwards where the surroundings reach it: of a vessel that lies, and of an upright one
+ * whose surroundings have a footing that lets them. The closure passes none.
+ *
+ * <p>In a vessel that lies the film inside has the depth of the liquid for its length and the law of {@link
+ * EnclosedLiquid#LYING_COOLING}, which is our own assumption.
  */
 final class LumpedVessel extends ModelledVessel {
 
@@ -91,31 +94,40 @@ final class LumpedVessel extends ModelledVessel {
     }
 
     /**
-     * The base of an upright vessel, joined to the lowest band, whose glass it shares. From the contents to it leads the film of the
-     * side: in air and on a plate it resists by a tenth or less.
+     * The base, joined to the lowest band, whose glass it shares. From the contents to it leads the film of the side: in air and on a
+     * plate it resists by a tenth or less. Of a vessel that lies it is wetted as far as the liquid reaches.
      */
     @Override
-    List<VesselEnd> ends(Posture posture) {
-        if (posture != Posture.UPRIGHT) {
+    List<VesselEnd> ends(Posture posture, double waterlineM) {
+        if (posture == Posture.INVERTED) {
             return List.of();
         }
         Profile profile = filled().vessel().profile();
         Solid glass = filled().vessel().wall();
         Node lowest = wall().get(0).band().wall();
         double perArea = glass.thermalConductivity().value() / (0.5 * profile.baseThicknessM());
-        double floor = Math.PI * Math.pow(profile.innerRadiusM(profile.baseThicknessM()), 2);
+        boolean lies = posture == Posture.LYING;
+        double floor = lies
+                ? lying().floorAreaM2(filled().lyingSurfaceHeightM())
+                : Math.PI * Math.pow(profile.innerRadiusM(profile.baseThicknessM()), 2);
         double area = profile.baseAreaM2();
-        WallPatch patch = new WallPatch(
-                0, 0, area, 2 * profile.outerRadiusM(0), glass.emissivity().value(), Orientation.END_FACING_DOWN);
-        Path inside = JunctionPath.of(
+        double radius = profile.outerRadiusM(0);
+        List<Path> inside = List.of(JunctionPath.of(
                 id() + " base inside",
-                Link.of(contents, "convection", insideFilm(filled(), floor)).scaledBy(Multipliers.INSIDE_FILM),
-                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor)));
-        return List.of(new VesselEnd(
-                id() + " base outside",
-                patch,
-                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * area)),
-                List.of(inside)));
+                Link.of(contents, "convection", lies ? lyingFilm(floor) : insideFilm(filled(), floor))
+                        .scaledBy(Multipliers.INSIDE_FILM),
+                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor))));
+        String name = id() + " base outside";
+        double emissivity = glass.emissivity().value();
+        Link behind = Link.of(lowest, "conduction", HeatLaw.conductance(perArea * area));
+        if (lies) {
+            List<VesselEnd> parts = new ArrayList<>(
+                    VesselEnd.lying(name, new LyingDisc(radius, lying().axisM()), emissivity, behind, waterlineM));
+            parts.set(0, parts.get(0).with(inside));
+            return parts;
+        }
+        WallPatch patch = new WallPatch(0, 0, area, 2 * radius, emissivity, Orientation.END_FACING_DOWN);
+        return List.of(new VesselEnd(name, patch, behind, inside));
     }
 
     /** The film inside, of an area of wetted side. */
@@ -142,7 +154,32 @@ final class LumpedVessel extends ModelledVessel {
 
     @Override
     List<Path> innerPaths(Posture posture) {
-        return innerPaths;
+        return posture == Posture.LYING ? lyingInnerPaths() : innerPaths;
+    }
+
+    /** Each band is wetted inside below the level of the liquid, as far as its own circle reaches there. */
+    private List<Path> lyingInnerPaths() {
+        double level = filled().lyingSurfaceHeightM();
+        List<Path> paths = new ArrayList<>();
+        for (Band band : wall()) {
+            double area =
+                    lying().innerSideAreaM2(band.band().lowM(), band.band().highM(), level);
+            if (area > 0) {
+                paths.add(JunctionPath.of(
+                        band.band().name() + " inside",
+                        Link.of(contents, "convection", lyingFilm(area)).scaledBy(Multipliers.INSIDE_FILM),
+                        Link.of(band.band().wall(), "conduction", HeatLaw.conductance(band.halfCoefficient() * area))));
+            }
+        }
+        return paths;
+    }
+
+    private Film lyingFilm(double areaM2) {
+        double depth = filled().lyingSurfaceHeightM() - lying().levelM(0);
+        double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * filled().liquidHeightM()));
+        return ConvectiveFilm.free(areaM2, depth, Fluid.of(filled().liquid()), EnclosedLiquid.LYING_COOLING)
+                .whenColder(EnclosedLiquid.LYING_WARMING)
+                .atLeast(EnclosedLiquid.conduction(depth / radius));
     }
 
     @Override

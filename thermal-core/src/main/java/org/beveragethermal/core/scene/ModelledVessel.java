@@ -22,10 +22,12 @@ import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.LyingProfile;
 import org.beveragethermal.materials.vessel.Profile;
 
 /**
@@ -34,12 +36,19 @@ import org.beveragethermal.materials.vessel.Profile;
  * <p>The wall is one node per band. Heat passes from its middle to the outer surface, through the layers around it if there are
  * any, to where it meets what touches the band, and along wall and layers to the neighbouring bands. What base and
  * closure pass is up to the description.
+ *
+ * <p>A vessel that lies keeps its nodes. Each band is divided at the waterline into a wet and a dry patch; layers around it
+ * keep the areas that they have when it stands.
  */
 abstract class ModelledVessel {
+
+    /** A patch smaller than this part of its band is left out. */
+    private static final double NEGLIGIBLE_PART = 1e-9;
 
     private final String id;
     private final FilledVessel filled;
     private final List<Layer> layers;
+    private final LyingProfile lying;
     private final List<Band> bands = new ArrayList<>();
 
     /**
@@ -53,6 +62,7 @@ abstract class ModelledVessel {
         this.id = id;
         this.filled = filled;
         this.layers = List.copyOf(layers);
+        this.lying = LyingProfile.of(filled.vessel().profile());
     }
 
     /** Adds the band of wall between two heights; {@code extraMassKg} of glass counts with it. */
@@ -122,6 +132,10 @@ abstract class ModelledVessel {
 
     final FilledVessel filled() {
         return filled;
+    }
+
+    final LyingProfile lying() {
+        return lying;
     }
 
     final List<Band> wall() {
@@ -212,39 +226,109 @@ abstract class ModelledVessel {
     final List<Path> paths(Medium medium, Occupant occupant, List<Occupant> occupants) {
         List<Path> paths = new ArrayList<>(innerPaths(occupant.posture()));
         for (int i = 0; i + 1 < bands.size(); i++) {
-            paths.add(alongWall(i));
+            paths.add(alongWall(i, occupant.posture()));
             Optional<Wrapping> above = bands.get(i + 1).wrapping();
             bands.get(i).wrapping().ifPresent(here -> paths.addAll(here.pathsTo(above.orElseThrow())));
         }
-        for (Band band : bands) {
-            WallPatch patch = occupant.standing(band.patch());
+        boolean lies = occupant.posture() == Posture.LYING;
+        double waterline = lies ? medium.wettedHeightM(occupant, occupants) : 0;
+        for (int i = 0; i < bands.size(); i++) {
+            Band band = bands.get(i);
             band.wrapping().ifPresent(wrapping -> paths.addAll(wrapping.paths()));
-            for (Face face : medium.faces(patch, occupant, occupants)) {
-                List<Link> links = new ArrayList<>();
-                links.add(band.outermost());
-                links.addAll(face.links());
-                AmountWeight share = face.share();
-                paths.add(JunctionPath.of(
-                        band.band().outsidePath() + ", " + face.name(),
-                        share == null
-                                ? links
-                                : links.stream()
-                                        .map(link -> link.weightedBy(share))
-                                        .toList()));
+            if (!lies) {
+                addOutside(paths, band, band.outermost(), occupant.standing(band.patch()), medium, occupant, occupants);
+                continue;
+            }
+            for (WallPatch patch : lyingPatches(i, waterline)) {
+                Link outermost = lyingOutermost(i, patch.outerAreaM2());
+                addOutside(paths, band, outermost, patch, medium, occupant, occupants);
             }
         }
-        for (VesselEnd end : ends(occupant.posture())) {
+        for (VesselEnd end : ends(occupant.posture(), waterline)) {
             paths.addAll(end.paths(medium, occupant, occupants));
         }
         return paths;
     }
 
     /** The ends that pass heat outwards while the vessel stands so; none unless the description has them. */
-    List<VesselEnd> ends(Posture posture) {
+    List<VesselEnd> ends(Posture posture, double waterlineM) {
         return List.of();
     }
 
-    private Path alongWall(int lower) {
+    private static void addOutside(
+            List<Path> paths,
+            Band band,
+            Link outermost,
+            WallPatch patch,
+            Medium medium,
+            Occupant occupant,
+            List<Occupant> occupants) {
+        for (Face face : medium.faces(patch, occupant, occupants)) {
+            List<Link> links = new ArrayList<>();
+            links.add(outermost);
+            links.addAll(face.links());
+            AmountWeight share = face.share();
+            paths.add(JunctionPath.of(
+                    band.band().outsidePath() + ", " + face.name(),
+                    share == null
+                            ? links
+                            : links.stream().map(link -> link.weightedBy(share)).toList()));
+        }
+    }
+
+    /** What lies below and what lies above the waterline of a band, of a vessel that lies; empty parts are left out. */
+    private List<WallPatch> lyingPatches(int index, double waterlineM) {
+        WallPatch all = bands.get(index).patch();
+        double top = 2 * lying.axisM();
+        double line = Math.min(waterlineM, top);
+        double swell = all.outerAreaM2() / bareAreaM2(index);
+        double total = swell * lyingOuterAreaM2(index, top);
+        double wet = line > 0 ? swell * lyingOuterAreaM2(index, line) : 0;
+        List<WallPatch> patches = new ArrayList<>();
+        if (wet > NEGLIGIBLE_PART * total) {
+            patches.add(lyingPatch(0, line, wet, all));
+        }
+        if (total - wet > NEGLIGIBLE_PART * total) {
+            patches.add(lyingPatch(line, top, total - wet, all));
+        }
+        return patches;
+    }
+
+    private static WallPatch lyingPatch(double lowM, double highM, double areaM2, WallPatch like) {
+        return new WallPatch(lowM, highM, areaM2, like.diameterM(), like.emissivity(), Orientation.LYING_WALL);
+    }
+
+    /** Outer area of the bare wall of a band [m²]. */
+    private double bareAreaM2(int index) {
+        WallBand band = bands.get(index).band();
+        return filled.vessel().profile().outerSideAreaM2(band.lowM(), band.highM());
+    }
+
+    /** From a band to the outer surface of a part of it, of a vessel that lies. */
+    private Link lyingOutermost(int index, double areaM2) {
+        Band band = bands.get(index);
+        if (band.wrapping().isEmpty()) {
+            return Link.of(band.band().wall(), "conduction", HeatLaw.conductance(lyingHalfCoefficient(index) * areaM2));
+        }
+        double swell = band.patch().outerAreaM2() / bareAreaM2(index);
+        double part = areaM2 / (swell * lyingOuterAreaM2(index, 2 * lying.axisM()));
+        Link whole = band.outermost();
+        return Link.of(whole.end(), whole.mechanism(), whole.law().times(part));
+    }
+
+    /** Outer area below a level that belongs to a band when the vessel lies: its bands go round the axis. */
+    double lyingOuterAreaM2(int index, double levelM) {
+        WallBand band = bands.get(index).band();
+        return lying.outerSideAreaM2(band.lowM(), band.highM(), levelM);
+    }
+
+    /** Conductance from mid-wall to the surface per area of a band when the vessel lies [W/(m² K)]. */
+    double lyingHalfCoefficient(int index) {
+        return bands.get(index).halfCoefficient();
+    }
+
+    /** Conduction along the wall to the next band; a vessel that lies has the same bands unless it says otherwise. */
+    Path alongWall(int lower, Posture posture) {
         WallBand a = bands.get(lower).band();
         WallBand b = bands.get(lower + 1).band();
         return DirectPath.of(
@@ -262,8 +346,9 @@ abstract class ModelledVessel {
         return 0.5 * height * height / filled.vessel().profile().wallVolumeM3(band.lowM(), band.highM());
     }
 
-    /** Part of the liquid's height that is wetted outside, at a waterline above the end on which the vessel stands. */
-    final double wettedPart(double wettedHeightM) {
-        return Math.min(1, wettedHeightM / filled.liquidHeightM());
+    /** Part of the liquid's height that is wetted outside, at a waterline above the lowest point of the vessel. */
+    final double wettedPart(double wettedHeightM, Posture posture) {
+        double surface = posture == Posture.LYING ? filled.lyingSurfaceHeightM() : filled.liquidHeightM();
+        return Math.min(1, wettedHeightM / surface);
     }
 }

@@ -50,6 +50,11 @@ record Plug(Node node, Solid solid, double lengthM, double areaM2, double lowM) 
         return 2 * Math.PI * conductivity() * besideM * EnclosedLiquid.conduction(1);
     }
 
+    /** To all of the neck round it, or to the rim under a cap [W/K]; the neck ends at a height above the base. */
+    double toNeck(double neckEndM) {
+        return neckEndM > lowM ? toNeckWPerK(neckEndM - lowM) : toRimWPerK();
+    }
+
     /** From half the radius of a cap to the rim on which it lies [W/K]. */
     double toRimWPerK() {
         return 4 * Math.PI * conductivity() * lengthM;

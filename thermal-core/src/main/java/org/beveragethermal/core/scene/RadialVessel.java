@@ -23,7 +23,9 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  *
  * <p>Conductivity and heat capacity of shells are those of the contents at the start, the conductivity times the model's factor.
  * The outermost shell meets each band of wall in proportion to the band's part of the wetted inner side; bottom and surface pass
- * no heat. A drink freezes shell by shell, as {@link FreezingStore} says. A mixed core has its own heat capacity and freezes as lumped contents do; nothing but the wall resists.
+ * no heat. A drink freezes shell by shell, as {@link FreezingStore} says. A mixed core has its own heat capacity and freezes as
+ * lumped contents do; nothing but the wall resists. What is thick or set keeps its place in the glass when the vessel is turned
+ * or laid down: only the outside then changes.
  */
 final class RadialVessel extends ModelledVessel {
 

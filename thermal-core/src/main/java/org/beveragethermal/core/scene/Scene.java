@@ -14,6 +14,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Described;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.prediction.Stay;
 import org.beveragethermal.core.solver.Mixing;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Phase;
@@ -41,10 +42,10 @@ public final class Scene {
     private final Map<String, Duration> prepared;
     private final Map<String, FilledVessel> vessels;
     private final Map<String, VesselModel> models;
-    private final Map<String, TreeMap<Duration, Stay>> places;
+    private final Map<String, TreeMap<Duration, Place>> places;
 
     /** Where a vessel is, and how it stands there. */
-    private record Stay(String gearId, Posture posture) {}
+    private record Place(String gearId, Posture posture) {}
 
     private Scene(Builder builder) {
         this.origin = builder.origin;
@@ -72,7 +73,7 @@ public final class Scene {
         private final Map<String, Duration> prepared = new LinkedHashMap<>();
         private final Map<String, FilledVessel> vessels = new LinkedHashMap<>();
         private final Map<String, VesselModel> models = new LinkedHashMap<>();
-        private final Map<String, TreeMap<Duration, Stay>> places = new LinkedHashMap<>();
+        private final Map<String, TreeMap<Duration, Place>> places = new LinkedHashMap<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -145,9 +146,9 @@ public final class Scene {
          * @param vessel the vessel with its contents at their temperature at the start
          * @param gearId id of the gear in which it is at the start
          * @param model how finely its contents are described
-         * @param posture how it stands
+         * @param posture how it stands or lies
          * @return this builder
-         * @throws IllegalArgumentException if the id is blank or in use, there is no such gear, or an open vessel stands on its mouth
+         * @throws IllegalArgumentException if the id is blank or in use, there is no such gear, or an open vessel lies or stands on its mouth
          */
         public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Posture posture) {
             requireNew(id);
@@ -155,8 +156,8 @@ public final class Scene {
             requireStands(id, Objects.requireNonNull(vessel, "vessel"), posture);
             vessels.put(id, vessel);
             models.put(id, Objects.requireNonNull(model, "model"));
-            TreeMap<Duration, Stay> timed = new TreeMap<>();
-            timed.put(Duration.ZERO, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
+            TreeMap<Duration, Place> timed = new TreeMap<>();
+            timed.put(Duration.ZERO, new Place(gearId, Objects.requireNonNull(posture, "posture")));
             places.put(id, timed);
             return this;
         }
@@ -176,18 +177,18 @@ public final class Scene {
         }
 
         /**
-         * Moves a vessel, or turns it over where it is. Turning over mixes its contents.
+         * Moves a vessel, or turns it over, lays it down or sets it up where it is. All turning mixes its contents.
          *
          * @param vesselId id of the vessel
          * @param after time since the start, > 0, no other move of this vessel at that time
          * @param gearId id of the gear it goes to
-         * @param posture how it stands afterwards
+         * @param posture how it stands or lies afterwards
          * @return this builder
          * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, the time is
-         *     not fit, or an open vessel is turned over
+         *     not fit, or an open vessel is turned over or laid down
          */
         public Builder move(String vesselId, Duration after, String gearId, Posture posture) {
-            TreeMap<Duration, Stay> timed = places.get(vesselId);
+            TreeMap<Duration, Place> timed = places.get(vesselId);
             if (timed == null) {
                 throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
             }
@@ -197,7 +198,7 @@ public final class Scene {
                         + ": expected a time after the start at which it is not moved yet");
             }
             requireStands(vesselId, Objects.requireNonNull(vessels.get(vesselId)), posture);
-            timed.put(after, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
+            timed.put(after, new Place(gearId, Objects.requireNonNull(posture, "posture")));
             return this;
         }
 
@@ -221,9 +222,10 @@ public final class Scene {
         }
 
         private static void requireStands(String id, FilledVessel vessel, Posture posture) {
-            if (posture == Posture.INVERTED && vessel.vessel().isOpen()) {
-                throw new IllegalArgumentException(
-                        "vessel " + id + " on its mouth: it is open; expected upright, or a vessel closedBy(…)");
+            if (posture != Posture.UPRIGHT && vessel.vessel().isOpen()) {
+                throw new IllegalArgumentException("vessel " + id + " "
+                        + (posture == Posture.LYING ? "lying" : "on its mouth")
+                        + ": it is open; expected upright, or a vessel closedBy(…)");
             }
         }
 
@@ -244,7 +246,7 @@ public final class Scene {
      *
      * @param horizon how long, > 0, at most 30 days
      * @return what happens
-     * @throws IllegalArgumentException if the horizon is outside its range
+     * @throws IllegalArgumentException if the horizon is outside its range or a vessel lies in a bucket narrower than it is long
      */
     public ScenePrediction predict(Duration horizon) {
         return predict(horizon, NetworkSolver.standard());
@@ -256,7 +258,7 @@ public final class Scene {
      * @param horizon how long, > 0, at most 30 days; moves after it do not take place
      * @param solver tolerance and multipliers
      * @return what happens
-     * @throws IllegalArgumentException if the horizon is outside its range
+     * @throws IllegalArgumentException if the horizon is outside its range or a vessel lies in a bucket narrower than it is long
      */
     public ScenePrediction predict(Duration horizon, NetworkSolver solver) {
         if (horizon.isNegative() || horizon.isZero() || horizon.compareTo(LONGEST) > 0) {
@@ -293,16 +295,16 @@ public final class Scene {
     }
 
     private Described described(String id, ModelledVessel vessel, Duration horizon, Map<String, Medium> media) {
-        List<org.beveragethermal.core.prediction.Stay> stays = new ArrayList<>();
-        TreeMap<Duration, Stay> timed = Objects.requireNonNull(places.get(id));
+        List<Stay> stays = new ArrayList<>();
+        TreeMap<Duration, Place> timed = Objects.requireNonNull(places.get(id));
         for (Duration from : timed.headMap(horizon).keySet()) {
             Duration next = timed.higherKey(from);
             double wetted = wettedHeight(id, from, media);
-            stays.add(new org.beveragethermal.core.prediction.Stay(
+            stays.add(new Stay(
                     stay(id, from).gearId(),
                     from,
                     next == null || next.compareTo(horizon) > 0 ? horizon : next,
-                    wetted > 0 ? vessel.wettedPart(wetted) : 1));
+                    wetted > 0 ? vessel.wettedPart(wetted, stay(id, from).posture()) : 1));
         }
         FilledVessel filled = vessel.filled();
         double area = filled.vessel().profile().innerSideAreaM2(0, filled.liquidHeightM());
@@ -335,7 +337,7 @@ public final class Scene {
                 .anyMatch(stay -> stay.posture() == Posture.INVERTED);
     }
 
-    private Stay stay(String vesselId, Duration time) {
+    private Place stay(String vesselId, Duration time) {
         return Objects.requireNonNull(places.get(vesselId)).floorEntry(time).getValue();
     }
 
@@ -360,6 +362,10 @@ public final class Scene {
     private List<Double> waterlines(String vesselId, List<Duration> starts, Map<String, Medium> media) {
         List<Double> lines = new ArrayList<>();
         for (Duration start : starts) {
+            // Along a vessel that lies the waterline crosses all bands.
+            if (stay(vesselId, start).posture() == Posture.LYING) {
+                continue;
+            }
             lines.add(occupant(vesselId, start).aboveBaseM(wettedHeight(vesselId, start, media)));
         }
         return lines;
@@ -386,13 +392,13 @@ public final class Scene {
         return paths;
     }
 
-    /** The contents of vessels that are turned over at a time. */
+    /** The contents of vessels that are turned over, laid down or set up at a time. */
     private List<Mixing> mixings(Duration start, Map<String, ModelledVessel> modelled) {
         List<Mixing> mixings = new ArrayList<>();
         modelled.forEach((id, vessel) -> {
-            TreeMap<Duration, Stay> timed = Objects.requireNonNull(places.get(id));
-            Map.Entry<Duration, Stay> before = timed.lowerEntry(start);
-            Stay now = timed.get(start);
+            TreeMap<Duration, Place> timed = Objects.requireNonNull(places.get(id));
+            Map.Entry<Duration, Place> before = timed.lowerEntry(start);
+            Place now = timed.get(start);
             boolean turned = before != null && now != null && before.getValue().posture() != now.posture();
             boolean moves = Objects.requireNonNull(models.get(id)).slices() > 1;
             if (turned && moves) {
@@ -414,7 +420,9 @@ public final class Scene {
         for (Duration start : starts) {
             String gearId = stay(vesselId, start).gearId();
             double wetted = wettedHeight(vesselId, start, media);
-            if (lumped && wetted > 0 && vessel.wettedPart(wetted) < FULLY_IMMERSED) {
+            if (lumped
+                    && wetted > 0
+                    && vessel.wettedPart(wetted, stay(vesselId, start).posture()) < FULLY_IMMERSED) {
                 notes.add("in " + gearId + " the drink is only partly under water; it stratifies, its upper part stays"
                         + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
                         + " it");

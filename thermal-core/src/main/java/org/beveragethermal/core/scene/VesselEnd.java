@@ -10,6 +10,7 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.WallPatch;
 
 /**
@@ -22,6 +23,9 @@ import org.beveragethermal.core.surroundings.WallPatch;
  */
 record VesselEnd(String name, WallPatch patch, Link behind, List<Path> inside) {
 
+    /** A part of an end that lies, smaller than this part of the whole, is left out. */
+    private static final double LEAST_PART = 1e-9;
+
     VesselEnd {
         inside = List.copyOf(inside);
     }
@@ -29,6 +33,39 @@ record VesselEnd(String name, WallPatch patch, Link behind, List<Path> inside) {
     /** An end behind which nothing depends on what is outside. */
     static VesselEnd of(String name, WallPatch patch, Link behind) {
         return new VesselEnd(name, patch, behind, List.of());
+    }
+
+    /** An end of a vessel that lies, divided at a waterline above the vessel's lowest point into what is below and above it. */
+    static List<VesselEnd> lying(String name, LyingDisc disc, double emissivity, Link behind, double waterlineM) {
+        List<VesselEnd> parts = new ArrayList<>();
+        double line = Math.max(disc.bottomM(), Math.min(disc.topM(), waterlineM));
+        addPart(parts, name, disc, disc.bottomM(), line, emissivity, behind);
+        addPart(parts, name, disc, line, disc.topM(), emissivity, behind);
+        return parts;
+    }
+
+    private static void addPart(
+            List<VesselEnd> parts,
+            String name,
+            LyingDisc disc,
+            double lowM,
+            double highM,
+            double emissivity,
+            Link behind) {
+        double part = disc.part(lowM, highM);
+        if (part > LEAST_PART) {
+            double area = part * disc.areaM2();
+            double diameter = 2 * disc.radiusM();
+            parts.add(of(
+                    name,
+                    new WallPatch(lowM, highM, area, diameter, emissivity, Orientation.END_FACING_SIDEWAYS),
+                    Link.of(behind.end(), behind.mechanism(), behind.law().times(part))));
+        }
+    }
+
+    /** The same end with paths inside the vessel that are there only where it passes heat. */
+    VesselEnd with(List<Path> more) {
+        return new VesselEnd(name, patch, behind, more);
     }
 
     /** One path for each of its faces; none where it stands on something that insulates. */

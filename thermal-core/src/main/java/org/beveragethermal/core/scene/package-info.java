@@ -45,12 +45,20 @@
  * of wall carries them as coaxial cylinders with the contact resistances between them; the surroundings meet the area, the
  * diameter and the emissivity of the outermost one. The resistances of the layers are the closed forms; the wall itself is cut
  * into plane halves, which makes glass of a bottle conduct some 4 % better than a cylinder of it.
+ *
  * <p><b>Ends.</b> An axial vessel passes heat through its base and its closure, and between them and the liquid through the gas of the
  * headspace: films on liquid, end and dry wall, and radiation from the liquid, which between the flat surfaces of a thin gas is more
  * than its conduction. Upright the gas lies under the closure; on its mouth under the base, and the liquid on the closure. An open
  * vessel gives its surface to the air. The gas is dry air: evaporation inside and outside is left out. Lumped contents lose heat through
  * their base only where the surroundings were put {@linkplain org.beveragethermal.core.surroundings.Footing on} something that lets
  * them reach it, and then through the glass of the lowest band; radial contents not at all.
+ *
+ * <p><b>Postures.</b> A vessel stands, stands on its closure, or lies with its axis level; its nodes stay, its connections change.
+ * Turning mixes contents in slices; the wall keeps its temperatures node by node. Lying slices become level layers of their volumes,
+ * so that a profile then runs from the lowest to the highest layer. A vessel that lies in a bath needs a bucket at least as wide as
+ * it is long. Outside a lying wall has the law of a level cylinder on its largest diameter; inside, laws for upright walls are carried
+ * over to the round wall by assumptions of our own. The gas of a lying vessel lies under the roof of the round wall; layers around the
+ * wall keep the areas that they have when the vessel stands.
  */
 @NullMarked
 package org.beveragethermal.core.scene;

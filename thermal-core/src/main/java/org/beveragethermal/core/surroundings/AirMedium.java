@@ -3,6 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import java.util.List;
 import org.beveragethermal.core.correlation.Correlation;
+import org.beveragethermal.core.correlation.HorizontalCylinder;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
@@ -51,6 +52,9 @@ final class AirMedium implements Medium {
         if (EndFaces.isEnd(patch)) {
             return end(patch);
         }
+        if (patch.orientation() == Orientation.LYING_WALL) {
+            return List.of(Face.whole("air", lying(patch)));
+        }
         return List.of(Face.whole(
                 "air", upright(patch.outerAreaM2(), vessel.heightM(), patch.diameterM(), patch.emissivity())));
     }
@@ -91,6 +95,12 @@ final class AirMedium implements Medium {
     /** Convection and radiation to an upright surface of a round body of given height and diameter. */
     List<Link> upright(double areaM2, double heightM, double diameterM, double emissivity) {
         return surface(areaM2, heightM, emissivity, VerticalCylinder.popiel(heightM / diameterM), null);
+    }
+
+    /** Convection and radiation to a strip of a lying cylinder: the mean of its circumference, on its diameter. */
+    private List<Link> lying(WallPatch patch) {
+        return surface(
+                patch.outerAreaM2(), patch.diameterM(), patch.emissivity(), HorizontalCylinder.CHURCHILL_CHU, null);
     }
 
     /** Convection and radiation to a level surface that faces up. */

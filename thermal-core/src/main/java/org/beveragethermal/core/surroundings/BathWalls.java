@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
+import org.beveragethermal.core.correlation.HorizontalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
@@ -52,9 +53,14 @@ final class BathWalls {
                 : links.stream().map(link -> link.weightedBy(share)).toList();
     }
 
-    /** Film between bath water and the wetted side of a vessel. */
+    /**
+     * Film between bath water and the wetted side of a vessel. A vessel that lies has the mean of a whole cylinder, on its
+     * diameter, even where only a part of it is wetted.
+     */
     static ConvectiveFilm film(WallPatch patch, double wettedHeightM, Fluid water, Agitation agitation) {
-        return ConvectiveFilm.free(patch.outerAreaM2(), wettedHeightM, water, VerticalPlate.CHURCHILL_CHU)
-                .withStream(agitation.speedMPerS(), patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
+        ConvectiveFilm free = patch.orientation() == Orientation.LYING_WALL
+                ? ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), water, HorizontalCylinder.CHURCHILL_CHU)
+                : ConvectiveFilm.free(patch.outerAreaM2(), wettedHeightM, water, VerticalPlate.CHURCHILL_CHU);
+        return free.withStream(agitation.speedMPerS(), patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
     }
 }

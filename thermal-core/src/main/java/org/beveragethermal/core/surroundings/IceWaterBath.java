@@ -26,8 +26,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes; three quarters of their surface are wetted; the film on a block
  * is that of a vertical plate of its side (or, stirred, of a sphere); the water level is that of the start of each stretch
- * between moves; vessels stand on the floor, which insulates their end unless {@linkplain #on told otherwise}; condensation on the
- * bucket is left out.
+ * between moves; vessels stand or lie on the floor, which insulates the end on which they stand unless {@linkplain #on told
+ * otherwise}; condensation on the bucket is left out.
  *
  * <p>Immutable. Keep the mouths of bottles above the melt water, and do not use this ice in drinks.
  */

@@ -20,11 +20,11 @@ public interface Medium {
     List<Node> nodes();
 
     /**
-     * Height to which a vessel that stands in this gear is wetted.
+     * Height to which a vessel that stands or lies in this gear is wetted.
      *
      * @param vessel the vessel
      * @param occupants all vessels that are in the gear at that time
-     * @return height above the vessel's base [m], 0 in air
+     * @return height above the vessel's lowest point [m], 0 in air
      */
     double wettedHeightM(Occupant vessel, List<Occupant> occupants);
 

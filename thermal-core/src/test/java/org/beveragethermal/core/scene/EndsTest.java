@@ -69,7 +69,8 @@ class EndsTest {
         Medium medium = surroundings.open("medium", 0);
         Occupant occupant = new Occupant("v", vessel.filled().vessel(), posture);
         List<Path> paths = new ArrayList<>();
-        vessel.ends(posture).forEach(end -> paths.addAll(end.paths(medium, occupant, List.of(occupant))));
+        vessel.ends(posture, medium.wettedHeightM(occupant, List.of(occupant)))
+                .forEach(end -> paths.addAll(end.paths(medium, occupant, List.of(occupant))));
         return paths;
     }
 

@@ -60,7 +60,11 @@ public final class LyingProfile {
     public double innerVolumeM3(double levelM) {
         double above = aboveAxis(levelM);
         return alongAxis(
-                above, floorM, h -> segmentArea(upright.innerRadiusM(h), above) - segmentArea(puntRadius(h), above));
+                above,
+                floorM,
+                upright.heightM(),
+                upright::innerRadiusM,
+                (h, slope) -> segmentArea(upright.innerRadiusM(h), above) - segmentArea(puntRadius(h), above));
     }
 
     /**
@@ -76,15 +80,81 @@ public final class LyingProfile {
         double widest = widestInsideM();
         double low = axisM - widest;
         double high = axisM + widest;
-        for (int i = 0; i < MAX_LEVEL_STEPS && high - low > LEVEL_ACCURACY * axisM; i++) {
-            double middle = low + (high - low) / 2;
-            if (innerVolumeM3(middle) < volumeM3) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        if (volumeM3 == 0) {
+            return low;
         }
-        return volumeM3 == 0 ? axisM - widest : low + (high - low) / 2;
+        // Newton's method on a monotone function, kept inside a bracket that only shrinks.
+        double level = low + (high - low) * (volumeM3 / upright.brimfulVolumeM3());
+        for (int i = 0; i < MAX_LEVEL_STEPS && high - low > LEVEL_ACCURACY * axisM; i++) {
+            double excess = innerVolumeM3(level) - volumeM3;
+            if (excess < 0) {
+                low = level;
+            } else {
+                high = level;
+            }
+            double newton = level - excess / surfaceAreaM2(level);
+            double next = newton > low && newton < high ? newton : low + (high - low) / 2;
+            if (Math.abs(next - level) <= LEVEL_ACCURACY * axisM) {
+                return next;
+            }
+            level = next;
+        }
+        return level;
+    }
+
+    /**
+     * Area of the liquid's surface at a level: the slope of {@link #innerVolumeM3(double)}.
+     *
+     * @param levelM height of the surface, m, 0 to twice {@link #axisM()}
+     * @return area in m², 0 below and above the inside
+     * @throws OutOfRangeException if the level is outside the vessel
+     * @throws IllegalArgumentException if the level is NaN or infinite
+     */
+    public double surfaceAreaM2(double levelM) {
+        double above = aboveAxis(levelM);
+        return alongAxis(
+                above,
+                floorM,
+                upright.heightM(),
+                upright::innerRadiusM,
+                (h, slope) -> chord(upright.innerRadiusM(h), above) - chord(puntRadius(h), above));
+    }
+
+    /**
+     * Length of the liquid's surface along the axis at a level; the surface meets the side wall along twice that length.
+     *
+     * @param levelM height of the surface, m, 0 to twice {@link #axisM()}
+     * @return length in m, 0 below and above the inside
+     * @throws OutOfRangeException if the level is outside the vessel
+     * @throws IllegalArgumentException if the level is NaN or infinite
+     */
+    public double surfaceLengthM(double levelM) {
+        double above = aboveAxis(levelM);
+        return alongAxis(
+                above,
+                floorM,
+                upright.heightM(),
+                upright::innerRadiusM,
+                (h, slope) -> upright.innerRadiusM(h) > Math.abs(above) ? 1 : 0);
+    }
+
+    /**
+     * Volume that the vessel displaces when it lies in a liquid up to a level; the hollow under a punt counts as vessel, as in
+     * {@link Profile#outerVolumeM3}, though some of it fills.
+     *
+     * @param levelM height, m, 0 to twice {@link #axisM()}
+     * @return volume in m³
+     * @throws OutOfRangeException if the level is outside the vessel
+     * @throws IllegalArgumentException if the level is NaN or infinite
+     */
+    public double outerVolumeM3(double levelM) {
+        double above = aboveAxis(levelM);
+        return alongAxis(
+                above,
+                0,
+                upright.heightM(),
+                upright::outerRadiusM,
+                (h, slope) -> segmentArea(upright.outerRadiusM(h), above));
     }
 
     /**
@@ -96,10 +166,35 @@ public final class LyingProfile {
      * @throws IllegalArgumentException if the level is NaN or infinite
      */
     public double wettedAreaM2(double levelM) {
-        double above = aboveAxis(levelM);
+        return innerSideAreaM2(0, upright.heightM(), levelM) + floorAreaM2(levelM);
+    }
+
+    /**
+     * Area of the floor that is wetted below a level.
+     *
+     * @param levelM height of the surface, m, 0 to twice {@link #axisM()}
+     * @return area in m²
+     * @throws OutOfRangeException if the level is outside the vessel
+     * @throws IllegalArgumentException if the level is NaN or infinite
+     */
+    public double floorAreaM2(double levelM) {
         double slope = upright.puntDepthM() / floorRadiusM;
-        return sideArea(above, floorM, upright::innerRadiusM)
-                + Math.sqrt(1 + slope * slope) * segmentArea(floorRadiusM, above);
+        return Math.sqrt(1 + slope * slope) * segmentArea(floorRadiusM, aboveAxis(levelM));
+    }
+
+    /**
+     * Area of the side wall's inside that is wetted below a level, of the part of the vessel between two places on its axis.
+     *
+     * @param fromM place on the axis, m, counted as the height of the upright vessel, 0 to its height
+     * @param toM another one, m, not less
+     * @param levelM height of the surface, m, 0 to twice {@link #axisM()}
+     * @return area in m²
+     * @throws OutOfRangeException if a place or the level is outside the vessel or the places are out of order
+     * @throws IllegalArgumentException if a number is NaN or infinite
+     */
+    public double innerSideAreaM2(double fromM, double toM, double levelM) {
+        requirePlaces(fromM, toM);
+        return sideArea(aboveAxis(levelM), Math.max(floorM, fromM), Math.max(floorM, toM), upright::innerRadiusM);
     }
 
     /**
@@ -111,13 +206,36 @@ public final class LyingProfile {
      * @throws IllegalArgumentException if the level is NaN or infinite
      */
     public double outerSideAreaM2(double levelM) {
-        return sideArea(aboveAxis(levelM), 0, upright::outerRadiusM);
+        return outerSideAreaM2(0, upright.heightM(), levelM);
     }
 
-    private double sideArea(double above, double from, DoubleUnaryOperator radius) {
+    /**
+     * Area of the side wall's outside below a level, of the part of the vessel between two places on its axis.
+     *
+     * @param fromM place on the axis, m, counted as the height of the upright vessel, 0 to its height
+     * @param toM another one, m, not less
+     * @param levelM height, m, 0 to twice {@link #axisM()}
+     * @return area in m²
+     * @throws OutOfRangeException if a place or the level is outside the vessel or the places are out of order
+     * @throws IllegalArgumentException if a number is NaN or infinite
+     */
+    public double outerSideAreaM2(double fromM, double toM, double levelM) {
+        requirePlaces(fromM, toM);
+        return sideArea(aboveAxis(levelM), fromM, toM, upright::outerRadiusM);
+    }
+
+    private void requirePlaces(double fromM, double toM) {
+        new ValidityRange("place on the axis", 0, upright.heightM(), "m")
+                .require(fromM, "height of the upright vessel");
+        new ValidityRange("place on the axis", fromM, upright.heightM(), "m")
+                .require(toM, "above the first place, within the vessel");
+    }
+
+    private double sideArea(double above, double from, double to, DoubleUnaryOperator radius) {
         return alongAxis(
                 above,
                 from,
+                to,
                 radius,
                 (h, slope) -> 2
                         * halfAngle(radius.applyAsDouble(h), above)
@@ -139,7 +257,7 @@ public final class LyingProfile {
 
     private double puntRadius(double h) {
         double depth = upright.puntDepthM();
-        return h - floorM >= depth ? 0 : floorRadiusM * (1 - (h - floorM) / depth);
+        return h < floorM || h - floorM >= depth ? 0 : floorRadiusM * (1 - (h - floorM) / depth);
     }
 
     /** Angle from straight down to where the surface meets a circle, 0 if it is dry, π if it is full. */
@@ -152,23 +270,24 @@ public final class LyingProfile {
         return radius * radius * (angle - Math.sin(angle) * Math.cos(angle));
     }
 
+    private static double chord(double radius, double above) {
+        return radius > Math.abs(above) ? 2 * Math.sqrt((radius - above) * (radius + above)) : 0;
+    }
+
     private interface WithSlope {
         double at(double heightM, double slope);
     }
 
-    private double alongAxis(double above, double from, DoubleUnaryOperator integrand) {
-        return alongAxis(above, from, upright::innerRadiusM, (h, slope) -> integrand.applyAsDouble(h));
-    }
-
     /** Piece by piece between places where the shape or the liquid's outline has a corner. */
-    private double alongAxis(double above, double from, DoubleUnaryOperator radius, WithSlope integrand) {
+    private double alongAxis(double above, double from, double to, DoubleUnaryOperator radius, WithSlope integrand) {
         TreeSet<Double> corners = new TreeSet<>();
         corners.add(from);
+        corners.add(to);
         for (Station station : upright.stations()) {
-            corners.add(Math.max(from, station.heightM()));
+            corners.add(Math.min(to, Math.max(from, station.heightM())));
         }
-        corners.add(Math.max(from, floorM));
-        corners.add(Math.max(from, floorM + upright.puntDepthM()));
+        corners.add(Math.min(to, Math.max(from, floorM)));
+        corners.add(Math.min(to, Math.max(from, floorM + upright.puntDepthM())));
         TreeSet<Double> all = new TreeSet<>(corners);
         Double low = null;
         for (double high : corners) {

@@ -88,6 +88,53 @@ class PostureProperties {
                 .isGreaterThan(lying.wettedAreaM2(lying.levelM(volume)));
     }
 
+    @Property(tries = 40, seed = "504")
+    void partsOfALyingVesselMakeTheWhole(
+            @ForAll("vessels") Vessel vessel,
+            @ForAll @DoubleRange(min = 0.02, max = 0.98) double part,
+            @ForAll @DoubleRange(min = 0, max = 1) double place) {
+        Profile upright = vessel.profile();
+        LyingProfile lying = LyingProfile.of(upright);
+        double level = part * 2 * lying.axisM();
+        double cut = place * upright.heightM();
+        double height = upright.heightM();
+        double top = 2 * lying.axisM();
+        assertThat(lying.innerSideAreaM2(0, cut, level)
+                        + lying.innerSideAreaM2(cut, height, level)
+                        + lying.floorAreaM2(level))
+                .isCloseTo(lying.wettedAreaM2(level), within(1e-9));
+        assertThat(lying.outerSideAreaM2(0, cut, level) + lying.outerSideAreaM2(cut, height, level))
+                .isCloseTo(lying.outerSideAreaM2(level), within(1e-9));
+        assertThat(lying.innerSideAreaM2(cut, height, top))
+                .isCloseTo(upright.innerSideAreaM2(cut, height), within(1e-9));
+        assertThat(lying.outerSideAreaM2(0, cut, top)).isCloseTo(upright.outerSideAreaM2(0, cut), within(1e-9));
+        assertThat(lying.outerVolumeM3(top)).isCloseTo(upright.outerVolumeM3(0, height), withinPercentage(1e-8));
+        assertThat(lying.outerVolumeM3(lying.axisM()))
+                .isCloseTo(upright.outerVolumeM3(0, height) / 2, withinPercentage(1e-8));
+        // The surface is the slope of the volume.
+        double step = 1e-5 * lying.axisM();
+        double slope = (lying.innerVolumeM3(level + step) - lying.innerVolumeM3(level - step)) / (2 * step);
+        assertThat(lying.surfaceAreaM2(level)).isCloseTo(slope, within(1e-3 * upright.heightM() * lying.axisM()));
+    }
+
+    @Example
+    void surfaceOfALyingCylinderIsItsChord() {
+        LyingProfile lying = LyingProfile.of(TUBE);
+        // 3-4-5: 18 mm above the axis of a circle of 30 mm, half the chord is 24 mm.
+        OutsideChecks.published("lying-cylinder-chord", "geometry of the circle: the triangle of 3, 4 and 5")
+                .what("surface of a liquid 18 mm above the axis of a lying cylinder of radius 30 mm, length 200 mm")
+                .unit("m²")
+                .expected(0.048 * LENGTH)
+                .withinRelative(1e-9)
+                .check(lying.surfaceAreaM2(lying.axisM() + 0.018));
+        assertThat(lying.surfaceLengthM(lying.axisM() + 0.018)).isCloseTo(LENGTH, withinPercentage(1e-8));
+        assertThat(lying.surfaceLengthM(0.001)).isZero();
+        assertThat(lying.surfaceAreaM2(0.001)).isZero();
+        assertThatThrownBy(() -> lying.innerSideAreaM2(0.1, 0.05, 0.03)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> lying.outerSideAreaM2(-0.1, 0.05, 0.03)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> lying.outerVolumeM3(1)).isInstanceOf(OutOfRangeException.class);
+    }
+
     @Property(tries = 40, seed = "503")
     void invertedAndUprightMakeTheWhole(
             @ForAll("vessels") Vessel vessel, @ForAll @DoubleRange(min = 0, max = 1) double part) {
