@@ -88,9 +88,9 @@ public final class Lumped {
         for (Exposure exposure : exposures) {
             String id = Objects.requireNonNull(ids.get(exposure.surroundings()));
             if (time.isZero()) {
-                builder.vessel(VESSEL, vessel, id, model, exposure.posture());
+                builder.vessel(VESSEL, vessel, id, model, exposure.placement());
             } else {
-                builder.move(VESSEL, time, id, exposure.posture());
+                builder.move(VESSEL, time, id, exposure.placement());
             }
             time = time.plus(exposure.duration());
         }

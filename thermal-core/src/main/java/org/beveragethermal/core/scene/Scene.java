@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -21,8 +22,10 @@ import org.beveragethermal.core.solver.Phase;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -36,6 +39,8 @@ public final class Scene {
     private static final Duration LONGEST = Duration.ofDays(30);
     /** A waterline this close below the top of the liquid or above it counts as full immersion, as a part of the height. */
     private static final double FULLY_IMMERSED = 0.95;
+    /** A waterline that is lower than asked by more than this is told [m]. */
+    private static final double SHALLOWER_M = 5e-4;
 
     private final Duration origin;
     private final Map<String, Surroundings> gear;
@@ -45,7 +50,11 @@ public final class Scene {
     private final Map<String, TreeMap<Duration, Place>> places;
 
     /** Where a vessel is, and how it stands there. */
-    private record Place(String gearId, Posture posture) {}
+    private record Place(String gearId, Placement placement) {
+        Posture posture() {
+            return placement.posture();
+        }
+    }
 
     private Scene(Builder builder) {
         this.origin = builder.origin;
@@ -151,13 +160,30 @@ public final class Scene {
          * @throws IllegalArgumentException if the id is blank or in use, there is no such gear, or an open vessel lies or stands on its mouth
          */
         public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Posture posture) {
+            return vessel(id, vessel, gearId, model, Placement.of(posture));
+        }
+
+        /**
+         * Adds a vessel that is put somewhere in a posture and to a depth.
+         *
+         * @param id its id, not blank, not used before
+         * @param vessel the vessel with its contents at their temperature at the start
+         * @param gearId id of the gear in which it is at the start
+         * @param model how finely its contents are described
+         * @param placement how it stands or lies, and how deep
+         * @return this builder
+         * @throws IllegalArgumentException if the id is blank or in use, there is no such gear, an open vessel lies or stands on its
+         *     mouth, or the waterline would be above the vessel or in gear without water
+         */
+        public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Placement placement) {
             requireNew(id);
             requireGear(gearId, Duration.ZERO);
-            requireStands(id, Objects.requireNonNull(vessel, "vessel"), posture);
+            requireStands(id, Objects.requireNonNull(vessel, "vessel"), placement);
+            requireReach(id, vessel, gearId, placement);
             vessels.put(id, vessel);
             models.put(id, Objects.requireNonNull(model, "model"));
             TreeMap<Duration, Place> timed = new TreeMap<>();
-            timed.put(Duration.ZERO, new Place(gearId, Objects.requireNonNull(posture, "posture")));
+            timed.put(Duration.ZERO, new Place(gearId, placement));
             places.put(id, timed);
             return this;
         }
@@ -188,6 +214,21 @@ public final class Scene {
          *     not fit, or an open vessel is turned over or laid down
          */
         public Builder move(String vesselId, Duration after, String gearId, Posture posture) {
+            return move(vesselId, after, gearId, Placement.of(posture));
+        }
+
+        /**
+         * Moves a vessel to a posture and a depth. All turning mixes its contents; lifting and lowering do not.
+         *
+         * @param vesselId id of the vessel
+         * @param after time since the start, > 0, no other move of this vessel at that time
+         * @param gearId id of the gear it goes to
+         * @param placement how it stands or lies afterwards, and how deep
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, the time is
+         *     not fit, an open vessel is turned over or laid down, or the waterline would be above the vessel or in gear without water
+         */
+        public Builder move(String vesselId, Duration after, String gearId, Placement placement) {
             TreeMap<Duration, Place> timed = places.get(vesselId);
             if (timed == null) {
                 throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
@@ -197,8 +238,10 @@ public final class Scene {
                 throw new IllegalArgumentException("move of " + vesselId + " after " + after
                         + ": expected a time after the start at which it is not moved yet");
             }
-            requireStands(vesselId, Objects.requireNonNull(vessels.get(vesselId)), posture);
-            timed.put(after, new Place(gearId, Objects.requireNonNull(posture, "posture")));
+            FilledVessel vessel = Objects.requireNonNull(vessels.get(vesselId));
+            requireStands(vesselId, vessel, placement);
+            requireReach(vesselId, vessel, gearId, placement);
+            timed.put(after, new Place(gearId, placement));
             return this;
         }
 
@@ -221,7 +264,21 @@ public final class Scene {
             }
         }
 
-        private static void requireStands(String id, FilledVessel vessel, Posture posture) {
+        private void requireReach(String id, FilledVessel vessel, String gearId, Placement placement) {
+            if (placement.immersionM().isEmpty()) {
+                return;
+            }
+            double immersion = placement.immersionM().getAsDouble();
+            double height = new Occupant(id, vessel.vessel(), placement).heightM();
+            new ValidityRange("immersion of vessel " + id, 0, height, "m").require(immersion, "height of the vessel");
+            if (!Objects.requireNonNull(gear.get(gearId)).isBath()) {
+                throw new IllegalArgumentException("vessel " + id + " immersed to " + immersion + " m in gear " + gearId
+                        + ": it holds no water; expected a bath");
+            }
+        }
+
+        private static void requireStands(String id, FilledVessel vessel, Placement placement) {
+            Posture posture = placement.posture();
             if (posture != Posture.UPRIGHT && vessel.vessel().isOpen()) {
                 throw new IllegalArgumentException("vessel " + id + " "
                         + (posture == Posture.LYING ? "lying" : "on its mouth")
@@ -345,7 +402,7 @@ public final class Scene {
         return new Occupant(
                 vesselId,
                 Objects.requireNonNull(vessels.get(vesselId)).vessel(),
-                stay(vesselId, time).posture());
+                stay(vesselId, time).placement());
     }
 
     private List<Occupant> occupants(String gearId, Duration time) {
@@ -430,6 +487,15 @@ public final class Scene {
             if (wetted > 0 && vessel.isWrapped()) {
                 notes.add("in " + gearId
                         + " the layers around the wall are taken to displace no water and to let none in");
+            }
+            double asked = stay(vesselId, start).placement().immersionM().orElse(0);
+            if (asked > wetted + SHALLOWER_M) {
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "in %s the water reaches %.0f mm of the vessel, not %.0f mm: it stands on the floor",
+                        gearId,
+                        1000 * wetted,
+                        1000 * asked));
             }
             notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
         }

@@ -29,6 +29,11 @@ final class EndFaces {
         };
     }
 
+    /** What a vessel stands on in a bath: nothing if it is held above the floor. */
+    static Footing footing(Occupant vessel, double depthM, Footing floor) {
+        return vessel.heldAtM(depthM) > 0 ? Footing.open() : floor;
+    }
+
     /** Whether nothing reaches the end, because the vessel stands on it on something that insulates. */
     static boolean isCovered(WallPatch patch, Footing footing) {
         return patch.orientation() == Orientation.END_FACING_DOWN && footing.support() == Footing.Support.INSULATING;

@@ -134,6 +134,11 @@ public final class IceWaterBath implements Surroundings {
     }
 
     @Override
+    public boolean isBath() {
+        return true;
+    }
+
+    @Override
     public Medium open(String id, double originS) {
         return new IceWaterMedium(id, this, originS);
     }

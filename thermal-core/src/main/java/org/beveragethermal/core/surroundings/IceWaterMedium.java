@@ -85,7 +85,7 @@ final class IceWaterMedium implements Medium {
 
     @Override
     public double wettedHeightM(Occupant vessel, List<Occupant> occupants) {
-        return Math.min(vessel.heightM(), level(occupants).depthM());
+        return vessel.wettedM(level(occupants).depthM());
     }
 
     @Override
@@ -147,32 +147,32 @@ final class IceWaterMedium implements Medium {
 
     @Override
     public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
-        if (EndFaces.isCovered(patch, bath.footing())) {
+        FillLevel level = level(occupants);
+        Footing footing = EndFaces.footing(vessel, level.depthM(), bath.footing());
+        if (EndFaces.isCovered(patch, footing)) {
             return List.of();
         }
-        FillLevel level = level(occupants);
-        double wetted = Math.min(vessel.heightM(), level.depthM());
+        double wetted = vessel.wettedM(level.depthM());
+        double heldAt = vessel.heldAtM(level.depthM());
         if (patch.middleM() > wetted) {
             return air.faces(patch, vessel, occupants);
         }
         PackGeometry geometry = geometry(level);
         if (EndFaces.isEnd(patch)) {
-            double height = patch.middleM();
+            double height = heldAt + patch.middleM();
             return List.of(
-                    end("water among ice", pack, patch, vessel, geometry.packAt(height)),
-                    end("clear water", clear, patch, vessel, geometry.clearAt(height)));
+                    end("water among ice", pack, patch, vessel, footing, geometry.packAt(height)),
+                    end("clear water", clear, patch, vessel, footing, geometry.clearAt(height)));
         }
         HeatLaw outside = BathWalls.film(patch, wetted, film, bath.agitation());
         return List.of(
-                face("water among ice", pack, outside, geometry.packPartOf(wetted)),
-                face("clear water", clear, outside, geometry.clearPartOf(wetted)));
+                face("water among ice", pack, outside, geometry.packPartOf(heldAt, wetted)),
+                face("clear water", clear, outside, geometry.clearPartOf(heldAt, wetted)));
     }
 
-    private Face end(String name, Node water, WallPatch patch, Occupant vessel, SmoothFunction share) {
+    private Face end(String name, Node water, WallPatch patch, Occupant vessel, Footing footing, SmoothFunction share) {
         return new Face(
-                name,
-                List.of(EndFaces.inWater(water, patch, vessel, bath.footing(), film, bath.agitation())),
-                byIce(share));
+                name, List.of(EndFaces.inWater(water, patch, vessel, footing, film, bath.agitation())), byIce(share));
     }
 
     private Face face(String name, Node water, HeatLaw outside, SmoothFunction share) {

@@ -9,9 +9,9 @@ import org.beveragethermal.materials.vessel.Vessel;
  *
  * @param id the vessel's id in the scene
  * @param vessel its shape
- * @param posture how it stands or lies
+ * @param placement how it stands or lies, and how deep
  */
-public record Occupant(String id, Vessel vessel, Posture posture) {
+public record Occupant(String id, Vessel vessel, Placement placement) {
 
     /**
      * A vessel that stands upright.
@@ -20,7 +20,36 @@ public record Occupant(String id, Vessel vessel, Posture posture) {
      * @param vessel its shape
      */
     public Occupant(String id, Vessel vessel) {
-        this(id, vessel, Posture.UPRIGHT);
+        this(id, vessel, Placement.upright());
+    }
+
+    /**
+     * How the vessel stands or lies.
+     *
+     * @return the posture
+     */
+    public Posture posture() {
+        return placement.posture();
+    }
+
+    /**
+     * Height of the vessel that a bath wets.
+     *
+     * @param depthM depth of the bath [m]
+     * @return height above the vessel's lowest point [m], at most the vessel's own
+     */
+    public double wettedM(double depthM) {
+        return Math.min(heightM(), Math.min(depthM, placement.immersionM().orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    /**
+     * How high above the floor of a bath the vessel is held.
+     *
+     * @param depthM depth of the bath [m]
+     * @return height of its lowest point above the floor [m], 0 if it stands there
+     */
+    public double heldAtM(double depthM) {
+        return Math.max(0, depthM - placement.immersionM().orElse(depthM));
     }
 
     /**
@@ -29,7 +58,7 @@ public record Occupant(String id, Vessel vessel, Posture posture) {
      * @return height [m], of a vessel that lies its greatest outer diameter
      */
     public double heightM() {
-        return posture == Posture.LYING ? 2 * vessel.profile().maxOuterRadiusM() : lengthM();
+        return posture() == Posture.LYING ? 2 * vessel.profile().maxOuterRadiusM() : lengthM();
     }
 
     /**
@@ -42,14 +71,14 @@ public record Occupant(String id, Vessel vessel, Posture posture) {
     }
 
     /**
-     * Volume that the vessel displaces below a height.
+     * Volume that the vessel displaces in a bath.
      *
-     * @param heightM height above its lowest point as it stands or lies [m], ≥ 0; more than its height counts as its height
+     * @param depthM depth of the bath [m], ≥ 0
      * @return volume [m³]
      */
-    public double displacedM3(double heightM) {
-        double reach = Math.min(heightM, heightM());
-        return switch (posture) {
+    public double displacedM3(double depthM) {
+        double reach = wettedM(depthM);
+        return switch (posture()) {
             case UPRIGHT -> vessel.profile().outerVolumeM3(0, reach);
             case INVERTED -> vessel.profile().outerVolumeM3(heightM() - reach, heightM());
             case LYING -> LyingProfile.of(vessel.profile()).outerVolumeM3(reach);
@@ -64,7 +93,7 @@ public record Occupant(String id, Vessel vessel, Posture posture) {
      * @return the same patch, heights counted from below
      */
     public WallPatch standing(WallPatch patch) {
-        return switch (posture) {
+        return switch (posture()) {
             case UPRIGHT -> patch;
             case INVERTED ->
                 new WallPatch(
@@ -92,7 +121,7 @@ public record Occupant(String id, Vessel vessel, Posture posture) {
      * @throws IllegalStateException if the vessel lies: its waterline then runs along all of it
      */
     public double aboveBaseM(double wettedHeightM) {
-        return switch (posture) {
+        return switch (posture()) {
             case UPRIGHT -> wettedHeightM;
             case INVERTED -> heightM() - wettedHeightM;
             case LYING -> throw new IllegalStateException("vessel " + id + " lies: expected one that stands");

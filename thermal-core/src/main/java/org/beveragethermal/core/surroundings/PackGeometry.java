@@ -49,8 +49,20 @@ record PackGeometry(double depthM, double freeAreaM2, double solidFraction) {
         return of(m -> 1 - packPart(m), m -> -packPartSlope(m));
     }
 
-    /** Part of a vessel's wetted height that the pack touches; a vessel that ends below the surface is touched later. */
-    SmoothFunction packPartOf(double wettedHeightM) {
+    /**
+     * Part of a vessel's wetted height that the pack touches; a vessel that ends below the surface is touched later, one that is held
+     * above the floor wholly by a pack that need not reach the floor.
+     */
+    SmoothFunction packPartOf(double heldAtM, double wettedHeightM) {
+        if (heldAtM > 0) {
+            double perWetted = depthM / wettedHeightM;
+            return of(
+                    m -> (SmoothMath.min(packPart(m) * perWetted, 1, CORNER) - OFFSET) / (1 - OFFSET),
+                    m -> SmoothMath.minSlope(packPart(m) * perWetted, 1, CORNER)
+                            * packPartSlope(m)
+                            * perWetted
+                            / (1 - OFFSET));
+        }
         double covered = depthM - wettedHeightM;
         if (covered <= CORNER * depthM) {
             return packPart();
@@ -63,8 +75,8 @@ record PackGeometry(double depthM, double freeAreaM2, double solidFraction) {
     }
 
     /** One minus {@link #packPartOf}. */
-    SmoothFunction clearPartOf(double wettedHeightM) {
-        SmoothFunction pack = packPartOf(wettedHeightM);
+    SmoothFunction clearPartOf(double heldAtM, double wettedHeightM) {
+        SmoothFunction pack = packPartOf(heldAtM, wettedHeightM);
         return of(m -> 1 - pack.at(m), m -> -pack.slope(m));
     }
 

@@ -16,4 +16,13 @@ public sealed interface Surroundings permits StillAir, Refrigerator, WaterBath, 
      * @return its live part
      */
     Medium open(String id, double originS);
+
+    /**
+     * Whether a vessel in it stands in water to some height.
+     *
+     * @return true for baths
+     */
+    default boolean isBath() {
+        return false;
+    }
 }

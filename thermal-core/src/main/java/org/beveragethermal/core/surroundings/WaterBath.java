@@ -96,6 +96,11 @@ public final class WaterBath implements Surroundings {
     }
 
     @Override
+    public boolean isBath() {
+        return true;
+    }
+
+    @Override
     public Medium open(String id, double originS) {
         return new Live(id, this, originS);
     }
@@ -129,7 +134,7 @@ public final class WaterBath implements Surroundings {
 
         @Override
         public double wettedHeightM(Occupant vessel, List<Occupant> occupants) {
-            return Math.min(vessel.heightM(), level(occupants).depthM());
+            return vessel.wettedM(level(occupants).depthM());
         }
 
         @Override
@@ -142,15 +147,17 @@ public final class WaterBath implements Surroundings {
 
         @Override
         public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
-            if (EndFaces.isCovered(patch, bath.footing)) {
+            double depth = level(occupants).depthM();
+            Footing footing = EndFaces.footing(vessel, depth, bath.footing);
+            if (EndFaces.isCovered(patch, footing)) {
                 return List.of();
             }
-            double wetted = wettedHeightM(vessel, occupants);
+            double wetted = vessel.wettedM(depth);
             if (patch.middleM() > wetted) {
                 return air.faces(patch, vessel, occupants);
             }
             if (EndFaces.isEnd(patch)) {
-                Link end = EndFaces.inWater(water, patch, vessel, bath.footing, fluid, bath.agitation);
+                Link end = EndFaces.inWater(water, patch, vessel, footing, fluid, bath.agitation);
                 return List.of(Face.whole("water", List.of(end)));
             }
             Link film = Link.of(water, "convection", BathWalls.film(patch, wetted, fluid, bath.agitation))

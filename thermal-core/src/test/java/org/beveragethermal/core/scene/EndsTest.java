@@ -36,6 +36,7 @@ import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.StillAir;
@@ -67,7 +68,7 @@ class EndsTest {
 
     private static List<Path> ends(AxialVessel vessel, Surroundings surroundings, Posture posture) {
         Medium medium = surroundings.open("medium", 0);
-        Occupant occupant = new Occupant("v", vessel.filled().vessel(), posture);
+        Occupant occupant = new Occupant("v", vessel.filled().vessel(), Placement.of(posture));
         List<Path> paths = new ArrayList<>();
         vessel.ends(posture, medium.wettedHeightM(occupant, List.of(occupant)))
                 .forEach(end -> paths.addAll(end.paths(medium, occupant, List.of(occupant))));

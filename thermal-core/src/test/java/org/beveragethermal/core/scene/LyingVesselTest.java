@@ -23,6 +23,7 @@ import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.StillAir;
@@ -121,7 +122,7 @@ class LyingVesselTest {
         double radius = Math.sqrt(whole / Math.PI);
         // Above the axis all of the lower half is wet: faces there meet water, the upper ones air.
         Medium medium = bath(40).open("medium", 0);
-        Occupant occupant = new Occupant("v", BOTTLE.vessel(), Posture.LYING);
+        Occupant occupant = new Occupant("v", BOTTLE.vessel(), Placement.of(Posture.LYING));
         List<Occupant> all = List.of(occupant);
         double line = medium.wettedHeightM(occupant, all);
         for (VesselEnd end : vessel.ends(Posture.LYING, line)) {

@@ -176,8 +176,8 @@ class IceWaterBathTest {
         for (SmoothFunction f : List.of(
                 geometry.packPart(),
                 geometry.clearPart(),
-                geometry.packPartOf(0.2),
-                geometry.clearPartOf(0.2),
+                geometry.packPartOf(0, 0.2),
+                geometry.clearPartOf(0, 0.2),
                 geometry.packPartOfSurface(),
                 geometry.clearPartOfSurface(),
                 geometry.wetPart())) {

@@ -22,9 +22,9 @@ class PackTest {
     @Test
     void withoutIceThereIsNoPackAndWithPlentyThereIsNothingElse() {
         List<SmoothFunction> packs =
-                List.of(GEOMETRY.packPart(), GEOMETRY.packPartOf(0.2), GEOMETRY.packPartOfSurface());
+                List.of(GEOMETRY.packPart(), GEOMETRY.packPartOf(0, 0.2), GEOMETRY.packPartOfSurface());
         List<SmoothFunction> clears =
-                List.of(GEOMETRY.clearPart(), GEOMETRY.clearPartOf(0.2), GEOMETRY.clearPartOfSurface());
+                List.of(GEOMETRY.clearPart(), GEOMETRY.clearPartOf(0, 0.2), GEOMETRY.clearPartOfSurface());
         for (int i = 0; i < packs.size(); i++) {
             // The rounded corner of a vessel that ends below the surface leaves it a trace of pack from the start.
             assertThat(packs.get(i).at(0)).isCloseTo(0, within(0.01));
@@ -41,8 +41,9 @@ class PackTest {
     void moreIceReachesDeeperAndLiesDrier() {
         for (SmoothFunction pack : List.of(
                 GEOMETRY.packPart(),
-                GEOMETRY.packPartOf(0.2),
-                GEOMETRY.packPartOf(0.3),
+                GEOMETRY.packPartOf(0, 0.2),
+                GEOMETRY.packPartOf(0, 0.3),
+                GEOMETRY.packPartOf(0.1, 0.2),
                 GEOMETRY.packPartOfSurface())) {
             for (double kg = 0; kg < 3 * REACHING_FLOOR; kg += 0.1) {
                 assertThat(pack.at(kg + 0.1)).isGreaterThanOrEqualTo(pack.at(kg));
@@ -54,8 +55,8 @@ class PackTest {
         }
         // A vessel that ends below the surface is touched later than one that reaches up to it.
         for (double kg = 0.3 * REACHING_FLOOR; kg < REACHING_FLOOR; kg += 0.2) {
-            assertThat(GEOMETRY.packPartOf(0.15).at(kg))
-                    .isLessThan(GEOMETRY.packPartOf(0.3).at(kg));
+            assertThat(GEOMETRY.packPartOf(0, 0.15).at(kg))
+                    .isLessThan(GEOMETRY.packPartOf(0, 0.3).at(kg));
         }
     }
 
