@@ -36,6 +36,7 @@ import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.StillAir;
@@ -108,7 +109,7 @@ final class WrappedVesselTest {
         }
     }
 
-    /** Surroundings with one coefficient, which remember the patches they are shown. */
+    /** Surroundings with one coefficient at the side, insulated ends, which remember the patches they are shown. */
     private static final class Film implements Medium {
 
         private final Boundary air;
@@ -137,6 +138,9 @@ final class WrappedVesselTest {
 
         @Override
         public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+            if (patch.orientation() != Orientation.UPRIGHT_WALL) {
+                return List.of();
+            }
             patches.add(patch);
             return List.of(Face.whole(
                     "air",
