@@ -121,7 +121,7 @@ final class AxialVessel extends ModelledVessel {
                 profile.innerSideAreaM2(low, high),
                 Math.PI * radius * radius,
                 band.band().wall(),
-                band.halfCoefficient());
+                band.halves().inner());
     }
 
     /** Wall above the liquid, divided at waterlines and, where liquid comes to lie beside it, about as finely as the liquid. */
@@ -253,7 +253,10 @@ final class AxialVessel extends ModelledVessel {
                 double area = profile.innerSideAreaM2(low, high);
                 paths.add(JunctionPath.of(
                         name + " on " + band.band().name(),
-                        Link.of(band.band().wall(), "conduction", HeatLaw.conductance(band.halfCoefficient() * area)),
+                        Link.of(
+                                band.band().wall(),
+                                "conduction",
+                                HeatLaw.conductance(band.halves().inner() * area)),
                         Link.of(gasNode, "convection", space.onWall(area)),
                         Link.of(
                                 top,
@@ -345,7 +348,7 @@ final class AxialVessel extends ModelledVessel {
                 profile.innerSideAreaM2(low, high),
                 Math.PI * Math.pow(profile.innerRadiusM(low), 2),
                 band.band().wall(),
-                band.halfCoefficient());
+                band.halves().inner());
     }
 
     /** The parts of slices that lie beside one band each when the vessel stands on its mouth; none if it never does. */

@@ -89,7 +89,7 @@ final class LumpedVessel extends ModelledVessel {
                     Link.of(
                             band.band().wall(),
                             "conduction",
-                            HeatLaw.conductance(band.halfCoefficient() * innerArea))));
+                            HeatLaw.conductance(band.halves().inner() * innerArea))));
         }
     }
 
@@ -168,7 +168,10 @@ final class LumpedVessel extends ModelledVessel {
                 paths.add(JunctionPath.of(
                         band.band().name() + " inside",
                         Link.of(contents, "convection", lyingFilm(area)).scaledBy(Multipliers.INSIDE_FILM),
-                        Link.of(band.band().wall(), "conduction", HeatLaw.conductance(band.halfCoefficient() * area))));
+                        Link.of(
+                                band.band().wall(),
+                                "conduction",
+                                HeatLaw.conductance(band.halves().inner() * area))));
             }
         }
         return paths;

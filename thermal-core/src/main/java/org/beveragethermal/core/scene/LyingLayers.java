@@ -72,8 +72,9 @@ final class LyingLayers {
         this.levels = levels;
         Profile profile = filled.vessel().profile();
         Solid wall = filled.vessel().wall();
-        double halfThickness =
-                0.5 * profile.wallVolumeM3(0, profile.heightM()) / profile.outerSideAreaM2(0, profile.heightM());
+        double between =
+                0.5 * (profile.outerSideAreaM2(0, profile.heightM()) + profile.innerSideAreaM2(0, profile.heightM()));
+        double halfThickness = 0.5 * profile.wallVolumeM3(0, profile.heightM()) / between;
         this.halfCoefficient = wall.thermalConductivity().value() / halfThickness;
         this.slices = slices(upright);
         this.edges = new double[bands + 1];

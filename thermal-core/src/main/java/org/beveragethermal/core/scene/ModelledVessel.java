@@ -52,10 +52,10 @@ abstract class ModelledVessel {
     private final List<Band> bands = new ArrayList<>();
 
     /**
-     * A band of wall, its outer surface, the conductance from mid-wall to the inner surface per area, the link to the outer
+     * A band of wall, its outer surface, the conductances from mid-wall to its surfaces per area, the link to the outer
      * surface, and the layers around it if there are any.
      */
-    record Band(WallBand band, WallPatch patch, double halfCoefficient, Link outermost, Optional<Wrapping> wrapping) {}
+    record Band(WallBand band, WallPatch patch, WallHalves halves, Link outermost, Optional<Wrapping> wrapping) {}
 
     /** A vessel with layers around its wall, from the wall outwards; none if the list is empty. */
     ModelledVessel(String id, FilledVessel filled, List<Layer> layers) {
@@ -71,11 +71,10 @@ abstract class ModelledVessel {
         Solid wall = filled.vessel().wall();
         double outerArea = profile.outerSideAreaM2(lowM, highM);
         double mass = filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
-        double halfThickness = 0.5 * profile.wallVolumeM3(lowM, highM) / outerArea;
         String name = bandName(bands.size());
         Node node = Node.sensible(name, mass * wall.specificHeatCapacity().value(), filled.temperatureK());
-        double halfCoefficient = wall.thermalConductivity().value() / halfThickness;
-        double half = halfCoefficient * outerArea;
+        WallHalves halves = WallHalves.of(profile, wall, lowM, highM);
+        double half = halves.outer() * outerArea;
         WallBand bare = new WallBand(name, node, insidePath, name + " outside", lowM, highM, slice);
         double diameter = 2 * profile.maxOuterRadiusM();
         Band band = layers.isEmpty()
@@ -87,16 +86,16 @@ abstract class ModelledVessel {
                                 outerArea,
                                 diameter,
                                 wall.emissivity().value()),
-                        halfCoefficient,
+                        halves,
                         Link.of(node, "conduction", HeatLaw.conductance(half)),
                         Optional.empty())
-                : wrapped(bare, outerArea, diameter, halfCoefficient);
+                : wrapped(bare, outerArea, diameter, halves);
         bands.add(band);
         return band;
     }
 
-    private Band wrapped(WallBand bare, double wallAreaM2, double wallDiameterM, double halfCoefficient) {
-        double half = halfCoefficient * wallAreaM2;
+    private Band wrapped(WallBand bare, double wallAreaM2, double wallDiameterM, WallHalves halves) {
+        double half = halves.outer() * wallAreaM2;
         Wrapping wrapping = new Wrapping(
                 bare.name(), layers, bare.wall(), half, wallAreaM2, bare.highM() - bare.lowM(), filled.temperatureK());
         double thickness = layers.stream().mapToDouble(Layer::thicknessM).sum();
@@ -117,7 +116,7 @@ abstract class ModelledVessel {
                         wrapping.outerAreaM2(),
                         wallDiameterM + 2 * thickness,
                         layers.get(layers.size() - 1).emissivity()),
-                halfCoefficient,
+                halves,
                 wrapping.outermost(),
                 Optional.of(wrapping));
     }
@@ -322,9 +321,9 @@ abstract class ModelledVessel {
         return lying.outerSideAreaM2(band.lowM(), band.highM(), levelM);
     }
 
-    /** Conductance from mid-wall to the surface per area of a band when the vessel lies [W/(m² K)]. */
+    /** Conductance from mid-wall to the outer surface per area of a band when the vessel lies [W/(m² K)]. */
     double lyingHalfCoefficient(int index) {
-        return bands.get(index).halfCoefficient();
+        return bands.get(index).halves().outer();
     }
 
     /** Conduction along the wall to the next band; a vessel that lies has the same bands unless it says otherwise. */

@@ -104,7 +104,7 @@ final class RadialVessel extends ModelledVessel {
                     Link.of(
                             band.band().wall(),
                             "conduction",
-                            HeatLaw.conductance(band.halfCoefficient() * innerArea))));
+                            HeatLaw.conductance(band.halves().inner() * innerArea))));
         }
     }
 

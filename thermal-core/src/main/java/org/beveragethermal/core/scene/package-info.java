@@ -43,8 +43,8 @@
  * <p><b>Layers around the wall.</b> A label, a sleeve or foam are {@link org.beveragethermal.core.conduction.Layer}s of a {@link
  * org.beveragethermal.core.scene.VesselModel}, whatever its contents: {@code VesselModel.lumped().wrappedIn(label, foam)}. Every band
  * of wall carries them as coaxial cylinders with the contact resistances between them; the surroundings meet the area, the
- * diameter and the emissivity of the outermost one. The resistances of the layers are the closed forms; the wall itself is cut
- * into plane halves, which makes glass of a bottle conduct some 4 % better than a cylinder of it.
+ * diameter and the emissivity of the outermost one. The resistances of wall and layers are the
+ * closed forms of a cylinder.
  *
  * <p><b>Ends.</b> An axial vessel passes heat through its base and its closure, and between them and the liquid through the gas of the
  * headspace: films on liquid, end and dry wall, and radiation from the liquid, which between the flat surfaces of a thin gas is more

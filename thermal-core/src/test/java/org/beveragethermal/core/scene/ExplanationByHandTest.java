@@ -90,12 +90,17 @@ class ExplanationByHandTest {
         double high = prediction.bands().get(0).highM();
         double outerArea = PROFILE.outerSideAreaM2(0, high);
         double innerArea = PROFILE.innerSideAreaM2(0, Math.min(high, filled.liquidHeightM()));
-        double half = 0.5 * PROFILE.wallVolumeM3(0, high) / outerArea;
-        double halfCoefficient = BOTTLE.wall().thermalConductivity().value() / half;
+        // The wall as a cylinder's, cut half-way: ln(r/r')/(2 π k h).
+        double outerRadius = outerArea / (2 * Math.PI * high);
+        double innerRadius = Math.sqrt(outerRadius * outerRadius - PROFILE.wallVolumeM3(0, high) / (Math.PI * high));
+        double middle = 0.5 * (innerRadius + outerRadius);
+        double glass = BOTTLE.wall().thermalConductivity().value();
+        double innerCoefficient = glass / (innerRadius * Math.log(middle / innerRadius));
+        double outerCoefficient = glass / (outerRadius * Math.log(outerRadius / middle));
         double wall = prediction.wallTemperatureK(0, at);
         double drink = prediction.meanTemperatureK(at);
 
-        double inner = surface(drink, wall, halfCoefficient, s -> inside(filled, drink, s, insideFactor));
+        double inner = surface(drink, wall, innerCoefficient, s -> inside(filled, drink, s, insideFactor));
         Resistance inside = band.inSeries().get(0);
         assertThat(inside.coefficient()).isCloseTo(inside(filled, drink, inner, insideFactor), CLOSE);
         assertThat(inside.kelvinPerWatt())
@@ -103,14 +108,14 @@ class ExplanationByHandTest {
 
         Resistance wallPart = band.inSeries().get(1);
         assertThat(wallPart.kelvinPerWatt())
-                .isCloseTo(1 / (halfCoefficient * innerArea) + 1 / (halfCoefficient * outerArea), CLOSE);
+                .isCloseTo(1 / (innerCoefficient * innerArea) + 1 / (outerCoefficient * outerArea), CLOSE);
 
         // Side by side the parts are the whole wetted wall.
         double share = outside(band).stream()
                 .mapToDouble(part -> 1 / (part.kelvinPerWatt() * part.coefficient() * outerArea))
                 .sum();
         assertThat(share).isCloseTo(1, CLOSE);
-        return new Moment(prediction, band, at, wall, high, halfCoefficient);
+        return new Moment(prediction, band, at, wall, high, outerCoefficient);
     }
 
     /** What the outside of a wall is at a moment. */
@@ -120,12 +125,13 @@ class ExplanationByHandTest {
             double atS,
             double wallK,
             double wettedHeightM,
-            double halfCoefficient) {
+            double outerCoefficient) {
 
         void checkOutside(double speed) {
             for (Resistance part : outside(band)) {
                 double water = waterK(prediction, part.name(), atS);
-                double outer = surface(water, wallK, halfCoefficient, s -> outsideFilm(water, s, wettedHeightM, speed));
+                double outer =
+                        surface(water, wallK, outerCoefficient, s -> outsideFilm(water, s, wettedHeightM, speed));
                 assertThat(part.coefficient())
                         .as(part.name())
                         .isCloseTo(outsideFilm(water, outer, wettedHeightM, speed), CLOSE);

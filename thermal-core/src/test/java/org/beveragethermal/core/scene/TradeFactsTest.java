@@ -235,9 +235,17 @@ class TradeFactsTest {
         assertThat(inside.nusselt()).isCloseTo(nu, within(0.04 * nu));
         assertThat(inside.kelvinPerWatt())
                 .isCloseTo(1 / (inside.coefficient() * innerArea), within(1e-3 * inside.kelvinPerWatt()));
-        double half = 0.5 * BOTTLE.profile().wallVolumeM3(0, BOTTLE.profile().heightM()) / outerArea;
+        // A cylinder's wall of this height, area and volume; where the drink stands lower than the wall, inside by its
+        // own area.
+        double tall = BOTTLE.profile().heightM();
+        double outerRadius = outerArea / (2 * Math.PI * tall);
+        double innerRadius =
+                Math.sqrt(outerRadius * outerRadius - BOTTLE.profile().wallVolumeM3(0, tall) / (Math.PI * tall));
+        double middle = 0.5 * (innerRadius + outerRadius);
         double k = BOTTLE.wall().thermalConductivity().value();
-        assertThat(wall.kelvinPerWatt()).isCloseTo(half / (k * innerArea) + half / (k * outerArea), within(1e-3));
+        double byHand = innerRadius * Math.log(middle / innerRadius) / (k * innerArea)
+                + outerRadius * Math.log(outerRadius / middle) / (k * outerArea);
+        assertThat(wall.kelvinPerWatt()).isCloseTo(byHand, within(1e-3 * byHand));
     }
 
     private static double surfaceByIteration(double drinkK, double mediumK, double insideKPerW, double totalKPerW) {
