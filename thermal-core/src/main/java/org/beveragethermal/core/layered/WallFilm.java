@@ -2,6 +2,7 @@
 package org.beveragethermal.core.layered;
 
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.SmoothFunction;
 
 /**
@@ -14,6 +15,9 @@ import org.beveragethermal.core.network.SmoothFunction;
  * α))^(1/3). A core that is stratified gives back ρ c M dT/dx. The film never grows thicker than a third of the radius, where
  * conduction takes over. ΔT is counted from the core between the films, which differs from the slice's mean by what the film
  * holds: T_core = T + ΔT δ/R.
+ *
+ * <p>Where the liquid is densest between core and wall, Δρ/ρ is what {@link WallBuoyancy} says. The heat of the film never falls
+ * as ΔT grows, so that there is one ΔT at which film and wall carry the same.
  *
  * <p>A mutable workspace, owned by one evaluation; heats are per length of circumference [W/m], counted positive from liquid to
  * wall.
@@ -33,8 +37,17 @@ final class WallFilm {
      */
     private static final double CORNER = 0.01;
 
+    /**
+     * Difference between core and backing over which a core begins to give back heat [K], and the same as a part of the fall to
+     * the core ahead [-]; the smaller counts. A wall that works against a film leaves it unchanged; without this, all that
+     * arrived would be given back at once when the difference changes its sign, and cores would chatter about it.
+     */
+    private static final double TURN_K = 0.05;
+
+    private static final double TURN_PART = 0.3;
+
     private final SmoothFunction conductivity;
-    private final SmoothFunction density;
+    private final WallBuoyancy buoyancy;
     private final SmoothFunction inverseDiffusion;
 
     /** Heat to the wall over the slice [W/m] and its slopes in core, backing and arriving deficit. */
@@ -57,9 +70,9 @@ final class WallFilm {
     private double layerHeatByCore;
     private double layerHeatByArriving;
 
-    WallFilm(SmoothFunction conductivity, SmoothFunction density, SmoothFunction inverseDiffusion) {
+    WallFilm(SmoothFunction conductivity, WallBuoyancy buoyancy, SmoothFunction inverseDiffusion) {
         this.conductivity = conductivity;
-        this.density = density;
+        this.buoyancy = buoyancy;
         this.inverseDiffusion = inverseDiffusion;
     }
 
@@ -108,6 +121,7 @@ final class WallFilm {
                 coreK,
                 aheadK,
                 sign,
+                drop,
                 x,
                 came,
                 xByCore,
@@ -122,6 +136,7 @@ final class WallFilm {
             double coreK,
             double aheadK,
             double sign,
+            double drop,
             double x,
             double came,
             double xByCore,
@@ -140,13 +155,27 @@ final class WallFilm {
         double value = full / divisor;
         double byRatio = -4 * positiveSlope * value / divisor;
         double byX = layerHeatByX / divisor - byRatio * ratio / x;
+        double gives = 1;
+        double givesByDrop = 0;
+        double givesByFall = 0;
+        double fall = sign * (coreK - aheadK);
+        if (fall > 0) {
+            double joint = 1 / (1 / TURN_K + 1 / (TURN_PART * fall));
+            gives = SmoothMath.fade(drop / joint);
+            givesByDrop = SmoothMath.fadeSlope(drop / joint) / joint;
+            givesByFall = -givesByDrop * drop * joint / (TURN_PART * fall * fall);
+        }
+        double kept = full - value;
+        double part = gives / divisor + 1 - gives;
         double passedOn = sign * arriving < 0 ? arriving : 0;
-        deficit = sign * value + passedOn;
-        deficitByCore = sign * (layerHeatByCore / divisor + byRatio * sign / x + byX * xByCore);
-        deficitByAhead = -byRatio / x;
-        deficitByBacking = sign * byX * xByBacking;
-        deficitByArriving =
-                sign * ((1 + layerHeatByArriving) / divisor + byX * xByCame) * cameByArriving + (passedOn != 0 ? 1 : 0);
+        double bySurface = gives * byX + (1 - gives) * layerHeatByX;
+        deficit = sign * (full - gives * kept) + passedOn;
+        deficitByCore = sign * (part * layerHeatByCore + gives * byRatio * sign / x + bySurface * xByCore)
+                - kept * (givesByDrop + givesByFall);
+        deficitByAhead = -gives * byRatio / x + kept * givesByFall;
+        deficitByBacking = sign * bySurface * xByBacking + kept * givesByDrop;
+        deficitByArriving = sign * (part * (1 + layerHeatByArriving) + bySurface * xByCame) * cameByArriving
+                + (passedOn != 0 ? 1 : 0);
     }
 
     /** The temperature difference between core and wall surface that carries the same heat through the film and behind it. */
@@ -190,12 +219,10 @@ final class WallFilm {
         double kSlope = conductivity.slope(filmK);
         double inverse = inverseDiffusion.at(filmK);
         double inverseSlope = inverseDiffusion.slope(filmK);
-        double rho = density.at(coreK);
-        double excess = density.at(wallK) / rho - 1;
-        double heavier = excess >= 0 ? 1 : -1;
-        double b = Math.max(Math.abs(excess), SMALLEST_BUOYANCY);
-        double bByWall = heavier * density.slope(wallK) / rho;
-        double bByCore = bByWall - heavier * (1 + excess) * density.slope(coreK) / rho;
+        buoyancy.evaluateDrive(coreK, wallK);
+        double b = Math.max(buoyancy.drive, SMALLEST_BUOYANCY);
+        double bByWall = buoyancy.driveBySurface;
+        double bByCore = bByWall + buoyancy.driveByCore;
         double c = Math.pow(k * x, 4.0 / 3) * Math.cbrt(ConvectiveFilm.GRAVITY * b * inverse / 16);
         double filmRelative = (4.0 / 3) * kSlope / k + inverseSlope / inverse / 3;
         double cByX = c * (4.0 / 3 / x - sign * bByWall / (3 * b) - 0.5 * sign * filmRelative);
