@@ -38,13 +38,11 @@ final class WallFilm {
     private static final double CORNER = 0.01;
 
     /**
-     * Difference between core and backing over which a core begins to give back heat [K], and the same as a part of the fall to
-     * the core ahead [-]; the smaller counts. A wall that works against a film leaves it unchanged; without this, all that
-     * arrived would be given back at once when the difference changes its sign, and cores would chatter about it.
+     * Difference between core and wall below which a core gives back less than the law says, and at 0 nothing [K]: a wall that
+     * works against a film leaves it unchanged. Without this, all that arrived would be given back at once when the difference
+     * changes its sign, and cores would chatter about it. Own assumption.
      */
-    private static final double TURN_K = 0.05;
-
-    private static final double TURN_PART = 0.3;
+    private static final double TURN_K = 0.02;
 
     private final SmoothFunction conductivity;
     private final WallBuoyancy buoyancy;
@@ -145,7 +143,10 @@ final class WallFilm {
             double cameByArriving,
             double arriving,
             double slenderness) {
-        double ratio = sign * (coreK - aheadK) / x;
+        double t = Math.min(1, x / TURN_K);
+        double thinned = x + 0.5 * TURN_K * (1 - t) * (1 - t);
+        double thinnedByX = t;
+        double ratio = sign * (coreK - aheadK) / thinned;
         double corner = CORNER * slenderness * slenderness;
         double root = Math.sqrt(ratio * ratio + corner * corner);
         double positive = 0.5 * (ratio + root);
@@ -154,25 +155,17 @@ final class WallFilm {
         double full = came + layerHeat;
         double value = full / divisor;
         double byRatio = -4 * positiveSlope * value / divisor;
-        double byX = layerHeatByX / divisor - byRatio * ratio / x;
-        double gives = 1;
-        double givesByDrop = 0;
-        double givesByFall = 0;
-        double fall = sign * (coreK - aheadK);
-        if (fall > 0) {
-            double joint = 1 / (1 / TURN_K + 1 / (TURN_PART * fall));
-            gives = SmoothMath.fade(drop / joint);
-            givesByDrop = SmoothMath.fadeSlope(drop / joint) / joint;
-            givesByFall = -givesByDrop * drop * joint / (TURN_PART * fall * fall);
-        }
+        double byX = layerHeatByX / divisor - byRatio * ratio / thinned * thinnedByX;
+        double gives = SmoothMath.fade(drop / TURN_K);
+        double givesByDrop = SmoothMath.fadeSlope(drop / TURN_K) / TURN_K;
         double kept = full - value;
         double part = gives / divisor + 1 - gives;
         double passedOn = sign * arriving < 0 ? arriving : 0;
         double bySurface = gives * byX + (1 - gives) * layerHeatByX;
         deficit = sign * (full - gives * kept) + passedOn;
-        deficitByCore = sign * (part * layerHeatByCore + gives * byRatio * sign / x + bySurface * xByCore)
-                - kept * (givesByDrop + givesByFall);
-        deficitByAhead = -gives * byRatio / x + kept * givesByFall;
+        deficitByCore = sign * (part * layerHeatByCore + gives * byRatio * sign / thinned + bySurface * xByCore)
+                - kept * givesByDrop;
+        deficitByAhead = -gives * byRatio / thinned;
         deficitByBacking = sign * bySurface * xByBacking + kept * givesByDrop;
         deficitByArriving = sign * (part * (1 + layerHeatByArriving) + bySurface * xByCame) * cameByArriving
                 + (passedOn != 0 ? 1 : 0);
