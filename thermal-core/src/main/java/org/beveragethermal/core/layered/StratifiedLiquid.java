@@ -231,7 +231,7 @@ public final class StratifiedLiquid {
                     "conduction and mixing",
                     new UnstableMixing(below.faceAreaM2(), distance, below.run().eddyM(), fit)));
         }
-        paths.add(new WallFilmPath(name + " wall film", besidePieces, pieces, fit));
+        paths.add(new WallFilmPath(name + " wall film", besidePieces, pieces, fit, densestK(liquid)));
         return new StratifiedLiquid(slices, nodes, paths);
     }
 

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.layered;
 
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.SmoothFunction;
 
 /**
@@ -15,6 +16,9 @@ import org.beveragethermal.core.network.SmoothFunction;
  * conduction takes over. ΔT is counted from the core between the films, which differs from the slice's mean by what the film
  * holds: T_core = T + ΔT δ/R. Along an inclined wall x is
  * the length of the run and g the part of gravity along it; see {@link FilmRun}.
+ *
+ * <p>Where the liquid is densest between core and wall, Δρ/ρ is what {@link WallBuoyancy} says. The heat of the film never falls
+ * as ΔT grows, so that there is one ΔT at which film and wall carry the same.
  *
  * <p>A mutable workspace, owned by one evaluation; heats are per length of circumference [W/m], counted positive from liquid to
  * wall.
@@ -34,8 +38,15 @@ final class WallFilm {
      */
     private static final double CORNER = 0.01;
 
+    /**
+     * Difference between core and wall below which a core gives back less than the law says, and at 0 nothing [K]: a wall that
+     * works against a film leaves it unchanged. Without this, all that arrived would be given back at once when the difference
+     * changes its sign, and cores would chatter about it. Own assumption.
+     */
+    private static final double TURN_K = 0.02;
+
     private final SmoothFunction conductivity;
-    private final SmoothFunction density;
+    private final WallBuoyancy buoyancy;
     private final SmoothFunction inverseDiffusion;
 
     /** Heat to the wall over the slice [W/m] and its slopes in core, backing and arriving deficit. */
@@ -59,9 +70,9 @@ final class WallFilm {
     private double layerHeatByCore;
     private double layerHeatByArriving;
 
-    WallFilm(SmoothFunction conductivity, SmoothFunction density, SmoothFunction inverseDiffusion) {
+    WallFilm(SmoothFunction conductivity, WallBuoyancy buoyancy, SmoothFunction inverseDiffusion) {
         this.conductivity = conductivity;
-        this.density = density;
+        this.buoyancy = buoyancy;
         this.inverseDiffusion = inverseDiffusion;
     }
 
@@ -113,6 +124,7 @@ final class WallFilm {
                 coreK,
                 aheadK,
                 sign,
+                drop,
                 x,
                 came,
                 xByCore,
@@ -127,6 +139,7 @@ final class WallFilm {
             double coreK,
             double aheadK,
             double sign,
+            double drop,
             double x,
             double came,
             double xByCore,
@@ -135,7 +148,10 @@ final class WallFilm {
             double cameByArriving,
             double arriving,
             double slenderness) {
-        double ratio = sign * (coreK - aheadK) / x;
+        double t = Math.min(1, x / TURN_K);
+        double thinned = x + 0.5 * TURN_K * (1 - t) * (1 - t);
+        double thinnedByX = t;
+        double ratio = sign * (coreK - aheadK) / thinned;
         double corner = CORNER * slenderness * slenderness;
         double root = Math.sqrt(ratio * ratio + corner * corner);
         double positive = 0.5 * (ratio + root);
@@ -144,14 +160,20 @@ final class WallFilm {
         double full = came + layerHeat;
         double value = full / divisor;
         double byRatio = -4 * positiveSlope * value / divisor;
-        double byX = layerHeatByX / divisor - byRatio * ratio / x;
+        double byX = layerHeatByX / divisor - byRatio * ratio / thinned * thinnedByX;
+        double gives = SmoothMath.fade(drop / TURN_K);
+        double givesByDrop = SmoothMath.fadeSlope(drop / TURN_K) / TURN_K;
+        double kept = full - value;
+        double part = gives / divisor + 1 - gives;
         double passedOn = sign * arriving < 0 ? arriving : 0;
-        deficit = sign * value + passedOn;
-        deficitByCore = sign * (layerHeatByCore / divisor + byRatio * sign / x + byX * xByCore);
-        deficitByAhead = -byRatio / x;
-        deficitByBacking = sign * byX * xByBacking;
-        deficitByArriving =
-                sign * ((1 + layerHeatByArriving) / divisor + byX * xByCame) * cameByArriving + (passedOn != 0 ? 1 : 0);
+        double bySurface = gives * byX + (1 - gives) * layerHeatByX;
+        deficit = sign * (full - gives * kept) + passedOn;
+        deficitByCore = sign * (part * layerHeatByCore + gives * byRatio * sign / thinned + bySurface * xByCore)
+                - kept * givesByDrop;
+        deficitByAhead = -gives * byRatio / thinned;
+        deficitByBacking = sign * bySurface * xByBacking + kept * givesByDrop;
+        deficitByArriving = sign * (part * (1 + layerHeatByArriving) + bySurface * xByCame) * cameByArriving
+                + (passedOn != 0 ? 1 : 0);
     }
 
     /** The temperature difference between core and wall surface that carries the same heat through the film and behind it. */
@@ -195,12 +217,10 @@ final class WallFilm {
         double kSlope = conductivity.slope(filmK);
         double inverse = inverseDiffusion.at(filmK);
         double inverseSlope = inverseDiffusion.slope(filmK);
-        double rho = density.at(coreK);
-        double excess = density.at(wallK) / rho - 1;
-        double heavier = excess >= 0 ? 1 : -1;
-        double b = Math.max(Math.abs(excess), SMALLEST_BUOYANCY);
-        double bByWall = heavier * density.slope(wallK) / rho;
-        double bByCore = bByWall - heavier * (1 + excess) * density.slope(coreK) / rho;
+        buoyancy.evaluateDrive(coreK, wallK);
+        double b = Math.max(buoyancy.drive, SMALLEST_BUOYANCY);
+        double bByWall = buoyancy.driveBySurface;
+        double bByCore = bByWall + buoyancy.driveByCore;
         double c = Math.pow(k * x, 4.0 / 3) * Math.cbrt(gravity * b * inverse / 16);
         double filmRelative = (4.0 / 3) * kSlope / k + inverseSlope / inverse / 3;
         double cByX = c * (4.0 / 3 / x - sign * bByWall / (3 * b) - 0.5 * sign * filmRelative);

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.internal.LiquidFit;
-import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.Account;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.Node;
@@ -27,19 +26,18 @@ final class WallFilmPath implements Path, SliceFilms {
     /** The wall's surface lies about half-way between liquid and backing; only the direction of the film depends on this. */
     private static final double SURFACE_GUESS = 0.5;
 
-    /** Relative density difference over which the direction turns: a hundredth of a kelvin in wine. */
-    private static final double TURN = 2e-6;
-
     private final String name;
     private final List<Slice> slices;
     private final List<End> ends;
     private final List<Account> accounts;
     private final LiquidFit liquid;
+    private final double densestK;
 
-    WallFilmPath(String name, List<Node> liquidNodes, List<Slice> slices, LiquidFit liquid) {
+    WallFilmPath(String name, List<Node> liquidNodes, List<Slice> slices, LiquidFit liquid, double densestK) {
         this.name = name;
         this.slices = List.copyOf(slices);
         this.liquid = liquid;
+        this.densestK = densestK;
         List<End> allEnds = new ArrayList<>(liquidNodes);
         slices.forEach(slice -> allEnds.add(slice.wall()));
         this.ends = List.copyOf(allEnds);
@@ -121,14 +119,16 @@ final class WallFilmPath implements Path, SliceFilms {
                     new FilmState(k / thickness, height / thickness, 0, prandtl, LAW_AT_REST, Optional.empty()));
         }
         double coefficient = heat / (slice.sideAreaM2() * drive);
-        double excess = Math.abs(liquid.density().at(surface) / liquid.density().at(core) - 1);
+        WallBuoyancy buoyancy = new WallBuoyancy(liquid.density(), densestK);
+        buoyancy.evaluateDrive(core, surface);
         double rayleigh = ConvectiveFilm.GRAVITY
-                * excess
+                * buoyancy.drive
                 * height
                 * height
                 * height
                 * liquid.inverseDiffusion().at(filmK);
-        double down = downPart(e, i, new double[2]);
+        direct(buoyancy, e, i);
+        double down = buoyancy.downPart;
         SliceFilm.Direction direction =
                 down == 1 ? SliceFilm.Direction.DOWN : down == 0 ? SliceFilm.Direction.UP : SliceFilm.Direction.TURNING;
         return new SliceFilm(
@@ -147,39 +147,32 @@ final class WallFilmPath implements Path, SliceFilms {
     private static final double NO_DRIVE_K = 1e-6;
 
     private Workspace newWorkspace() {
+        WallBuoyancy buoyancy = new WallBuoyancy(liquid.density(), densestK);
         return new Workspace(
-                new WallFilm(liquid.conductivity(), liquid.density(), liquid.inverseDiffusion()), slices.size());
+                buoyancy, new WallFilm(liquid.conductivity(), buoyancy, liquid.inverseDiffusion()), slices.size());
     }
 
     /** What a march remembers. */
     private static final class Workspace {
+        private final WallBuoyancy buoyancy;
         private final WallFilm film;
         /** Derivatives of what the film carries, in all temperatures. */
         private final double[] carriedBy;
 
         private final double[] next;
-        private final double[] partBy = new double[2];
 
-        Workspace(WallFilm film, int slices) {
+        Workspace(WallBuoyancy buoyancy, WallFilm film, int slices) {
+            this.buoyancy = buoyancy;
             this.film = film;
             carriedBy = new double[2 * slices];
             next = new double[2 * slices];
         }
     }
 
-    /** Part of the circumference on which the film runs down; its slopes in slice and backing go to {@code slopes}. */
-    private double downPart(PathEvaluation e, int i, double[] slopes) {
+    /** Finds on which part of the circumference the film beside a slice runs down. */
+    private void direct(WallBuoyancy buoyancy, PathEvaluation e, int i) {
         double core = e.temperatureK(i);
-        double surface = core + SURFACE_GUESS * (e.temperatureK(slices.size() + i) - core);
-        double coreDensity = liquid.density().at(core);
-        double ratio = liquid.density().at(surface) / coreDensity;
-        double x = 0.5 * (1 + (ratio - 1) / TURN);
-        double slope = 0.5 / TURN * SmoothMath.fadeSlope(x);
-        double bySurface = liquid.density().slope(surface) / coreDensity;
-        slopes[0] = slope
-                * ((1 - SURFACE_GUESS) * bySurface - ratio * liquid.density().slope(core) / coreDensity);
-        slopes[1] = slope * SURFACE_GUESS * bySurface;
-        return SmoothMath.fade(x);
+        buoyancy.evaluateDirection(core, core + SURFACE_GUESS * (e.temperatureK(slices.size() + i) - core));
     }
 
     private void clear(PathEvaluation e, int account) {
@@ -194,14 +187,17 @@ final class WallFilmPath implements Path, SliceFilms {
         WallFilm film = workspace.film;
         double[] carriedBy = workspace.carriedBy;
         double[] next = workspace.next;
-        double[] partBy = workspace.partBy;
         double carried = 0;
         Arrays.fill(carriedBy, 0);
         for (int step = 0; step < n; step++) {
             int i = downwards ? n - 1 - step : step;
             int ahead = downwards ? i - 1 : i + 1;
             boolean last = ahead < 0 || ahead >= n;
-            double down = downPart(e, i, partBy);
+            direct(workspace.buoyancy, e, i);
+            double down = workspace.buoyancy.downPart;
+            double partByCore =
+                    workspace.buoyancy.downPartByCore + (1 - SURFACE_GUESS) * workspace.buoyancy.downPartBySurface;
+            double partByBacking = SURFACE_GUESS * workspace.buoyancy.downPartBySurface;
             double part = downwards ? down : 1 - down;
             if (part == 0) {
                 carried = 0;
@@ -226,8 +222,8 @@ final class WallFilmPath implements Path, SliceFilms {
                     addByTemperature(e, i, j, part * film.heatByArriving * carriedBy[j]);
                 }
                 double byPart = turn * circumference * film.heat;
-                addByTemperature(e, i, i, part * circumference * film.heatByCore + byPart * partBy[0]);
-                addByTemperature(e, i, n + i, part * circumference * film.heatByBacking + byPart * partBy[1]);
+                addByTemperature(e, i, i, part * circumference * film.heatByCore + byPart * partByCore);
+                addByTemperature(e, i, n + i, part * circumference * film.heatByBacking + byPart * partByBacking);
             }
             if (last) {
                 return;
@@ -236,9 +232,9 @@ final class WallFilmPath implements Path, SliceFilms {
                 next[j] = part * film.deficitByArriving * carriedBy[j];
             }
             double byPart = turn * circumference * film.deficit;
-            next[i] += part * circumference * film.deficitByCore + byPart * partBy[0];
+            next[i] += part * circumference * film.deficitByCore + byPart * partByCore;
             next[ahead] += part * circumference * film.deficitByAhead;
-            next[n + i] += part * circumference * film.deficitByBacking + byPart * partBy[1];
+            next[n + i] += part * circumference * film.deficitByBacking + byPart * partByBacking;
             carried = part * circumference * film.deficit;
             System.arraycopy(next, 0, carriedBy, 0, 2 * n);
             flowOn(e, Math.min(i, ahead), turn, carried, carriedBy);

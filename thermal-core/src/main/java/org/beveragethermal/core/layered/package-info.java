@@ -21,6 +21,16 @@
  * see a liquid of the slice's temperature, described as if it were supercooled and with the values of −20 °C below that, where
  * buoyancy therefore ends. They stay finite and continuous down there.
  *
+ * <p><b>Near the densest.</b> Where water's 4 °C lie between a slice and its wall, the film has two layers that pull against each
+ * other. One drive and one direction are made of both; they follow the inversion parameter of Gebhart and Mollendorf (J. Fluid
+ * Mech. 89, 1978, 673–707), the drive with an own assumption that keeps heat a single-valued, smooth function of temperatures. The
+ * coefficient falls to 0.64 of what it is beside the band, and may be off by about a third inside it: there the published
+ * solutions for an unbounded core have gaps, and none of them has a stratified core. With slice and wall on one side of the
+ * densest, and in drinks without one, nothing of this enters.
+ *
+ * <p><b>Turning walls.</b> Where slice and wall come within 0.02 K of each other, what arrives with a film is given back to a
+ * stratified core less and less, and not at all once the wall works against the film. That band is ours, for continuity.
+ *
  * <p><b>Limits.</b> Laminar film, upright round vessel, no flow at the start, no headspace convection; the direction of the film
  * is decided slice by slice from the liquid's own density.
  *
