@@ -43,7 +43,7 @@ final class OrderingProperties {
                 .orElse(0);
     }
 
-    @Property(tries = 200, seed = "20260104")
+    @Property(seed = "20260104")
     void everyUnknownHasItsOwnPlace(
             @ForAll @IntRange(min = 1, max = 30) int size, @ForAll @IntRange(max = 60) int links, @ForAll long seed) {
         List<Set<Integer>> neighbours = unconnected(size);
@@ -60,7 +60,7 @@ final class OrderingProperties {
                 .isEqualTo(IntStream.range(0, size).toArray());
     }
 
-    @Property(tries = 100, seed = "20260105")
+    @Property(seed = "20260105")
     void shuffledChainBecomesTridiagonal(@ForAll @IntRange(min = 2, max = 40) int size, @ForAll long seed) {
         List<Set<Integer>> neighbours = unconnected(size);
         List<Integer> names = shuffled(size, seed);
@@ -71,7 +71,7 @@ final class OrderingProperties {
                 .isEqualTo(1);
     }
 
-    @Property(tries = 50, seed = "20260106")
+    @Property(seed = "20260106")
     void severalShuffledChainsBecomeTridiagonal(
             @ForAll @IntRange(min = 2, max = 10) int length,
             @ForAll @IntRange(min = 2, max = 4) int chains,
@@ -87,7 +87,7 @@ final class OrderingProperties {
                 .isEqualTo(1);
     }
 
-    @Property(tries = 50, seed = "20260107")
+    @Property(seed = "20260107")
     void shuffledLadderGetsANarrowBand(@ForAll @IntRange(min = 3, max = 20) int rungs, @ForAll long seed) {
         // Liquid and wall side by side, slice on slice: two rails and their rungs have bandwidth 2 at best.
         List<Set<Integer>> neighbours = unconnected(2 * rungs);

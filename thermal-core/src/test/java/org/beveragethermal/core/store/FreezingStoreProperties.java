@@ -25,7 +25,7 @@ final class FreezingStoreProperties {
         return out;
     }
 
-    @Property(tries = 60, seed = "20260205")
+    @Property(seed = "20260205")
     void temperatureIsFoundAgainAndFollowsTheCurve(
             @ForAll @DoubleRange(min = 6, max = 18) double percent,
             @ForAll @DoubleRange(min = 0, max = 150) double sugar,
@@ -39,7 +39,7 @@ final class FreezingStoreProperties {
         assertThat(store.iceFraction(temperatureK)).isCloseTo(curve.iceFraction(temperatureK), within(1e-4));
     }
 
-    @Property(tries = 60, seed = "20260206")
+    @Property(seed = "20260206")
     void lessHeatIsNeverWarmerAndNeverLessIce(
             @ForAll @DoubleRange(min = 6, max = 18) double percent,
             @ForAll @DoubleRange(min = 0, max = 150) double sugar,
@@ -53,7 +53,7 @@ final class FreezingStoreProperties {
         assertThat(store.iceFractionAtEnthalpy(cold)).isBetween(0.0, 1.0);
     }
 
-    @Property(tries = 60, seed = "20260207")
+    @Property(seed = "20260207")
     void twiceTheDrinkHoldsTwiceTheHeat(
             @ForAll @DoubleRange(min = 6, max = 18) double percent,
             @ForAll @DoubleRange(min = 240, max = 305) double temperatureK) {
