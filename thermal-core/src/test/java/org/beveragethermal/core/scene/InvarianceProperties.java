@@ -89,8 +89,7 @@ final class InvarianceProperties {
             StillAir room = StillAir.at(writing.temperature().apply(airC))
                     .withWalls(writing.temperature().apply(wallsC));
             WaterBath bath = WaterBath.of(
-                    Bucket.of(
-                            writing.length().apply(bucketMm), writing.length().apply(400)),
+                    Bucket.of(writing.length().apply(bucketMm), writing.length().apply(400)),
                     writing.volume().apply(waterL),
                     writing.temperature().apply(waterC),
                     room);

@@ -3,10 +3,10 @@ package org.beveragethermal.core.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.core.scene.Exposure.in;
 import static org.beveragethermal.core.scene.RandomScenes.ZERO;
 import static org.beveragethermal.core.scene.RandomScenes.between;
 import static org.beveragethermal.core.scene.RandomScenes.logBetween;
-import static org.beveragethermal.core.scene.Exposure.in;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.cubicMetres;
 import static org.beveragethermal.materials.units.Measures.litres;
@@ -34,8 +34,8 @@ import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
-import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
@@ -97,14 +97,16 @@ final class LimitProperties {
         Trajectory run = cooled(body, coefficient, outside, 3 * constant);
         for (double part : new double[] {0.1, 0.5, 1, 2, 3}) {
             double lumped = outside + (start - outside) * Math.exp(-part);
-            // The slowest decay is slower by Bi/3, Bi/4, Bi/5 of itself, which shows most at the time constant: 0.12 Bi.
+            // The slowest decay is slower by Bi/3, Bi/4, Bi/5 of itself, which shows most at the time constant: 0.12
+            // Bi.
             double allowed = 0.15 * biot * Math.abs(start - outside) + 1e-6;
             assertThat(body.meanK("body", run, part * constant)).isCloseTo(lumped, within(allowed));
         }
     }
 
     @Property(seed = "20260322")
-    @Label("Lumped = layered as Bi → 0: columns of liquid, Bi on the radius from 1e-4 to 1e-2, by 0.25 Bi of the excess")
+    @Label(
+            "Lumped = layered as Bi → 0: columns of liquid, Bi on the radius from 1e-4 to 1e-2, by 0.25 Bi of the excess")
     void aColumnOfLiquidBecomesOneTemperature(@ForAll long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         Liquid liquid = RandomScenes.drink(random);
@@ -131,7 +133,8 @@ final class LimitProperties {
     }
 
     @Property(seed = "20260323")
-    @Label("Lumped = layered as Bi → 0: slices and shells of a drink in a vessel whose outside films fade, by 0.1 Bi of the excess")
+    @Label(
+            "Lumped = layered as Bi → 0: slices and shells of a drink in a vessel whose outside films fade, by 0.1 Bi of the excess")
     void slicesAndShellsBecomeOneTemperatureAsTheOutsideFades(@ForAll long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double radius = between(0.025, 0.055, random);
@@ -152,15 +155,19 @@ final class LimitProperties {
                 .withMultipliers(Map.of(Multipliers.AIR_FILM, fade, Multipliers.RADIATION, fade));
         Duration horizon = Duration.ofSeconds(Math.min(2_500_000, Math.round(7200 / fade)));
         Exposure exposure = in(StillAir.at(celsius(outsideC)), horizon);
-        Prediction lumped = Layered.of(filled, VesselModel.lumped()).with(solver).expose(exposure);
-        Prediction slices = Layered.of(filled, VesselModel.axial(4)).with(solver).expose(exposure);
-        Prediction shells = Layered.of(filled, VesselModel.radial(4)).with(solver).expose(exposure);
+        Prediction lumped =
+                Layered.of(filled, VesselModel.lumped()).with(solver).expose(exposure);
+        Prediction slices =
+                Layered.of(filled, VesselModel.axial(4)).with(solver).expose(exposure);
+        Prediction shells =
+                Layered.of(filled, VesselModel.radial(4)).with(solver).expose(exposure);
         List<Resistance> series =
                 lumped.explainAt(Duration.ofSeconds(60)).bands().get(0).inSeries();
         double atRest = radius / (drink.thermalConductivity(filled.temperatureK()) * 2 * Math.PI * radius * height);
         double biot = atRest / series.get(series.size() - 1).kelvinPerWatt();
         // Shells keep the heat capacity of the start.
-        double change = Math.abs(1 - drink.specificHeatCapacity(ZERO + outsideC) / drink.specificHeatCapacity(ZERO + startC));
+        double change =
+                Math.abs(1 - drink.specificHeatCapacity(ZERO + outsideC) / drink.specificHeatCapacity(ZERO + startC));
         double excess = Math.abs(outsideC - startC);
         for (double part : new double[] {0.1, 0.3, 0.6, 1}) {
             double time = part * horizon.toSeconds();
@@ -218,7 +225,8 @@ final class LimitProperties {
         double depth = between(0.05, 0.3, random);
         double conductivity = logBetween(0.2, 20, random);
         double capacity = between(1e6, 4e6, random);
-        // Heat has come through to the middle: before that the four rings of the coarsest block are too thick to see it.
+        // Heat has come through to the middle: before that the four rings of the coarsest block are too thick to see
+        // it.
         double end = 0.5 * Math.pow(Math.min(radius, 0.5 * depth), 2) * capacity / conductivity;
         double[] coefficients = random.doubles(3, 5, 300).toArray();
         double[][] figures = new double[3][];
@@ -232,9 +240,7 @@ final class LimitProperties {
             paths.addAll(block.bottom(medium, coefficients[1]));
             paths.addAll(block.side(medium, coefficients[2]));
             Trajectory run = NetworkSolver.standard().withToleranceK(1e-4).solve(Network.of(block.nodes(), paths), end);
-            figures[k] = new double[] {
-                mean(block, run, 0.6 * end), mean(block, run, end)
-            };
+            figures[k] = new double[] {mean(block, run, 0.6 * end), mean(block, run, end)};
         }
         // Second order, reached with more rings: about a quarter.
         assertThat(difference(figures[1], figures[2]))
