@@ -61,8 +61,8 @@ public final class Ratios {
     }
 
     private static void solver(Collection<RunResult> results) {
-        print("| Model | Steps | Time of DP853 ÷ own time | Bytes per step, own | Bytes in all, own |");
-        print("|---|---|---|---|---|");
+        print("| Model | Steps | Time of DP853 ÷ own time | Bytes per step | of which kept | Bytes of setting up |");
+        print("|---|---|---|---|---|---|");
         for (String model : List.of(SolverBenchmark.REFRIGERATOR, SolverBenchmark.ICE_WATER)) {
             SolverBenchmark subject = new SolverBenchmark();
             subject.model = model;
@@ -70,12 +70,13 @@ public final class Ratios {
             RunResult own = of(results, model, "own");
             print(String.format(
                     Locale.ROOT,
-                    "| %s | %d | %.2f | %.0f | %.0f |",
+                    "| %s | %d | %.2f | %.0f | %d | %.0f |",
                     model,
                     subject.steps(),
                     score(of(results, model, "dormandPrince853")) / score(own),
-                    bytes(own) / subject.steps(),
-                    bytes(own)));
+                    (bytes(own) - bytes(of(results, model, "ownFirstStep"))) / (subject.steps() - 1),
+                    subject.keptBytesPerStep(),
+                    bytes(of(results, model, "ownFirstStep"))));
         }
     }
 

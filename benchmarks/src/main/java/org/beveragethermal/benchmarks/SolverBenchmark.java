@@ -67,6 +67,7 @@ public class SolverBenchmark {
     private final NetworkSolver solver = NetworkSolver.standard().withToleranceK(TOLERANCE_K);
     private Network network = Network.of(List.of(Node.sensible("placeholder", 1, 273.15)), List.of());
     private double endS;
+    private double firstStepS;
 
     /** Makes the network before anything is measured. */
     @Setup
@@ -81,6 +82,10 @@ public class SolverBenchmark {
                 .distinct()
                 .toList();
         network = Network.of(nodes, paths);
+        firstStepS = 1e-3;
+        while (solver.solve(network, 2 * firstStepS).steps() == 1) {
+            firstStepS *= 2;
+        }
     }
 
     private Scene scene() {
@@ -112,6 +117,16 @@ public class SolverBenchmark {
     @Benchmark
     public Trajectory own() {
         return solver.solve(network, endS);
+    }
+
+    /**
+     * The project's solver up to the end of its first step: what setting up costs.
+     *
+     * @return the run, for the harness to consume
+     */
+    @Benchmark
+    public Trajectory ownFirstStep() {
+        return solver.solve(network, firstStepS);
     }
 
     /**
@@ -156,5 +171,15 @@ public class SolverBenchmark {
      */
     int steps() {
         return own().steps();
+    }
+
+    /**
+     * What a run keeps of each step to answer for any time: four numbers of every component of the state, four of every account.
+     *
+     * @return bytes, without what the platform adds to an array
+     */
+    int keptBytesPerStep() {
+        PreparedNetwork prepared = network.prepare();
+        return Double.BYTES * 4 * (prepared.stateSize() + prepared.ledgerSize());
     }
 }

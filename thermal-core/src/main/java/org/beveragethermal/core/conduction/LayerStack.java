@@ -3,11 +3,15 @@ package org.beveragethermal.core.conduction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.function.IntFunction;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.SensibleStore;
+import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.solver.Trajectory;
 
 /**
@@ -31,7 +35,7 @@ public final class LayerStack {
         }
     }
 
-    private LayerStack(Builder builder, String name, double temperatureK) {
+    private LayerStack(Builder builder, String name, double temperatureK, IntFunction<DoubleFunction<Store>> stores) {
         this.geometry = builder.geometry;
         this.size = builder.size;
         this.cells = List.copyOf(builder.cells);
@@ -39,8 +43,8 @@ public final class LayerStack {
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
             double volume = geometry.volume(size, cell.innerM(), cell.outerM());
-            allNodes.add(Node.sensible(
-                    name + " " + cell.layer() + " " + (i + 1), builder.volumetric.get(i) * volume, temperatureK));
+            allNodes.add(Node.of(
+                    name + " " + cell.layer() + " " + (i + 1), stores.apply(i).apply(volume), temperatureK));
         }
         this.nodes = List.copyOf(allNodes);
         List<Path> allPaths = new ArrayList<>();
@@ -241,10 +245,29 @@ public final class LayerStack {
          * @throws IllegalStateException if there is no layer
          */
         public LayerStack build(String name, double temperatureK) {
+            return stack(name, temperatureK, i -> volume -> new SensibleStore(volumetric.get(i) * volume));
+        }
+
+        /**
+         * Makes the stack of something whose heat capacity is not constant, such as a drink that freezes.
+         *
+         * @param name what the nodes' names begin with
+         * @param temperatureK temperature at the start [K], > 0
+         * @param storeOfVolume how much enthalpy a cell holds at which temperature, from the cell's volume [m³]; in all layers, in
+         *     place of their volumetric heat capacities
+         * @return the stack
+         * @throws IllegalArgumentException if the name is blank or the temperature is not finite and positive
+         * @throws IllegalStateException if there is no layer
+         */
+        public LayerStack build(String name, double temperatureK, DoubleFunction<Store> storeOfVolume) {
+            return stack(name, temperatureK, i -> storeOfVolume);
+        }
+
+        private LayerStack stack(String name, double temperatureK, IntFunction<DoubleFunction<Store>> stores) {
             if (cells.isEmpty()) {
                 throw new IllegalStateException("a stack needs at least one layer: call layer(…)");
             }
-            return new LayerStack(this, name, temperatureK);
+            return new LayerStack(this, name, temperatureK, stores);
         }
     }
 
@@ -302,6 +325,40 @@ public final class LayerStack {
             throw new IllegalStateException("a stack that begins in the middle has no inner surface");
         }
         return Link.of(nodes.get(0), "conduction", HeatLaw.conductance(1 / innerHalf(0)));
+    }
+
+    /**
+     * Conduction along the axis to a stack that stands on this one, cell by cell.
+     *
+     * @param name what the paths' names begin with
+     * @param above a cylindrical stack of as many cells of the same layers; its radii may differ
+     * @return paths from this stack to the one above, from the inside outwards
+     * @throws IllegalArgumentException if one of the stacks is not a cylinder or they differ in number of cells
+     */
+    public List<Path> endToEnd(String name, LayerStack above) {
+        if (geometry != Geometry.CYLINDER
+                || above.geometry != Geometry.CYLINDER
+                || nodes.size() != above.nodes.size()) {
+            throw new IllegalArgumentException("stacks of " + nodes.size() + " and " + above.nodes.size()
+                    + " cells: expected two cylinders with as many cells");
+        }
+        List<Path> along = new ArrayList<>();
+        for (int i = 0; i < nodes.size(); i++) {
+            along.add(DirectPath.of(
+                    name + " " + (i + 1),
+                    nodes.get(i),
+                    above.nodes.get(i),
+                    "conduction",
+                    HeatLaw.conductance(1 / (halfLength(i) + above.halfLength(i)))));
+        }
+        return along;
+    }
+
+    /** Resistance from the middle of a cell's length to its end. */
+    private double halfLength(int i) {
+        Cell cell = cells.get(i);
+        double volume = geometry.volume(size, cell.innerM(), cell.outerM());
+        return 0.5 * size * size / (cell.conductivity() * volume);
     }
 
     /**

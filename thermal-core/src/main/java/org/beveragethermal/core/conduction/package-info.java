@@ -17,6 +17,9 @@
  * Path outside = JunctionPath.of("outside", wall.outerSurface(), Link.of(air, "convection", HeatLaw.conductance(8 * wall.outerAreaM2())));
  * }</pre>
  *
+ * <p>A {@link org.beveragethermal.core.conduction.Layer} is what one says of a layer before it has a place; vessels in scenes are
+ * wrapped in such layers.
+ *
  * <p><b>Accuracy.</b> Second order in the cell size: halving the cells quarters the error. {@link
  * org.beveragethermal.core.conduction.LayerStack#cellsFor} gives a number of cells for a wanted error.
  */

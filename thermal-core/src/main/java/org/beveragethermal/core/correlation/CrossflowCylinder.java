@@ -13,7 +13,7 @@ public final class CrossflowCylinder {
             Sources.reynolds(0, 1e7),
             Sources.prandtl(0.2, 1e5),
             Uncertainty.normalRelative(0.2),
-            NumericalSlopes.of(CrossflowCylinder::formula));
+            NusseltLaw.of(CrossflowCylinder::formula));
 
     private CrossflowCylinder() {}
 

@@ -13,7 +13,7 @@ public final class Sphere {
             Sources.reynolds(3.5, 8e4),
             Sources.prandtl(0.7, 380),
             Uncertainty.normalRelative(0.2),
-            NumericalSlopes.of((re, pr) -> formula(re, pr, 1)));
+            NusseltLaw.of((re, pr) -> formula(re, pr, 1)));
 
     private Sphere() {}
 

@@ -7,25 +7,38 @@ import org.beveragethermal.core.network.SmoothFunction;
 /**
  * A smooth function replaced by its Chebyshev interpolant: cheap, with an exact slope, and guarded outside its range.
  *
- * <p>The degree is raised until the trailing coefficients fall below the wanted accuracy.
+ * <p>The degree is raised until the trailing coefficients fall below the wanted accuracy. The interpolant is then cut into equal
+ * pieces of degree 5 that share its value, slope and curvature where they meet, as many as follow it to a tenth of that
+ * accuracy: a run asks for properties a million times, and one piece is found at once.
  */
 public final class ChebyshevFit implements SmoothFunction {
 
     private static final int FIRST_DEGREE = 6;
     private static final int LAST_DEGREE = 96;
+    private static final int FIRST_PIECES = 8;
+    private static final int MOST_PIECES = 1024;
+    /** Pieces follow the interpolant to this part of the wanted accuracy, */
+    private static final double PART_OF_ACCURACY = 0.1;
+    /** but no closer than rounding allows. */
+    private static final double ROUNDING = 1e-14;
+
+    private static final int TERMS = 6;
 
     private final double low;
     private final double high;
     private final boolean continueStraight;
-    private final double[] coefficients;
-    private final double[] slopeCoefficients;
+    private final int pieces;
+    private final double piecesPerUnit;
+    /** Six coefficients of each piece, in the part of it that is passed [-]. */
+    private final double[] terms;
 
-    private ChebyshevFit(double low, double high, boolean continueStraight, double[] coefficients) {
+    private ChebyshevFit(double low, double high, boolean continueStraight, double[] terms) {
         this.low = low;
         this.high = high;
         this.continueStraight = continueStraight;
-        this.coefficients = coefficients;
-        this.slopeCoefficients = differentiate(coefficients, low, high);
+        this.pieces = terms.length / TERMS;
+        this.piecesPerUnit = pieces / (high - low);
+        this.terms = terms;
     }
 
     /**
@@ -67,7 +80,8 @@ public final class ChebyshevFit implements SmoothFunction {
             }
             double tail = Math.abs(c[degree]) + Math.abs(c[degree - 1]);
             if (tail <= relativeAccuracy * largest) {
-                return new ChebyshevFit(low, high, continueStraight, c);
+                double accuracy = Math.max(PART_OF_ACCURACY * relativeAccuracy, ROUNDING) * largest;
+                return new ChebyshevFit(low, high, continueStraight, pieces(c, low, high, accuracy));
             }
         }
         throw new IllegalArgumentException(
@@ -110,26 +124,101 @@ public final class ChebyshevFit implements SmoothFunction {
         return slope;
     }
 
+    /** Pieces that follow an interpolant, doubled until they do. */
+    private static double[] pieces(double[] c, double low, double high, double accuracy) {
+        double[] slope = differentiate(c, low, high);
+        double[] curvature = differentiate(slope, low, high);
+        for (int count = FIRST_PIECES; ; count *= 2) {
+            double[] terms = cut(c, slope, curvature, low, high, count);
+            if (count == MOST_PIECES || follows(c, low, high, terms, accuracy)) {
+                return terms;
+            }
+        }
+    }
+
+    private static double[] cut(double[] c, double[] slope, double[] curvature, double low, double high, int count) {
+        double width = (high - low) / count;
+        double[] terms = new double[TERMS * count];
+        for (int i = 0; i < count; i++) {
+            double from = low + i * width;
+            double to = i + 1 == count ? high : low + (i + 1) * width;
+            double value = sum(c, low, high, from);
+            double first = sum(slope, low, high, from) * width;
+            double second = sum(curvature, low, high, from) * width * width;
+            double rise = sum(c, low, high, to) - value - first - 0.5 * second;
+            double firstChange = sum(slope, low, high, to) * width - first - second;
+            double secondChange = sum(curvature, low, high, to) * width * width - second;
+            terms[TERMS * i] = value;
+            terms[TERMS * i + 1] = first;
+            terms[TERMS * i + 2] = 0.5 * second;
+            terms[TERMS * i + 3] = 10 * rise - 4 * firstChange + 0.5 * secondChange;
+            terms[TERMS * i + 4] = -15 * rise + 7 * firstChange - secondChange;
+            terms[TERMS * i + 5] = 6 * rise - 3 * firstChange + 0.5 * secondChange;
+        }
+        return terms;
+    }
+
+    private static boolean follows(double[] c, double low, double high, double[] terms, double accuracy) {
+        int count = terms.length / TERMS;
+        for (int i = 0; i < count; i++) {
+            double middle = low + (i + 0.5) * (high - low) / count;
+            if (Math.abs(piece(terms, i, 0.5) - sum(c, low, high, middle)) > accuracy) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double piece(double[] terms, int i, double part) {
+        int o = TERMS * i;
+        return terms[o]
+                + part
+                        * (terms[o + 1]
+                                + part
+                                        * (terms[o + 2]
+                                                + part * (terms[o + 3] + part * (terms[o + 4] + part * terms[o + 5]))));
+    }
+
+    private double inside(double x) {
+        double passed = (x - low) * piecesPerUnit;
+        int i = Math.min(pieces - 1, (int) passed);
+        return piece(terms, i, passed - i);
+    }
+
+    private double slopeInside(double x) {
+        double passed = (x - low) * piecesPerUnit;
+        int i = Math.min(pieces - 1, (int) passed);
+        double part = passed - i;
+        int o = TERMS * i;
+        return piecesPerUnit
+                * (terms[o + 1]
+                        + part
+                                * (2 * terms[o + 2]
+                                        + part
+                                                * (3 * terms[o + 3]
+                                                        + part * (4 * terms[o + 4] + part * 5 * terms[o + 5]))));
+    }
+
     @Override
     public double at(double x) {
         if (x >= low && x <= high) {
-            return sum(coefficients, x);
+            return inside(x);
         }
         double end = x < low ? low : high;
-        double value = sum(coefficients, end);
-        return continueStraight ? value + sum(slopeCoefficients, end) * (x - end) : value;
+        double value = inside(end);
+        return continueStraight ? value + slopeInside(end) * (x - end) : value;
     }
 
     @Override
     public double slope(double x) {
         if (x >= low && x <= high) {
-            return sum(slopeCoefficients, x);
+            return slopeInside(x);
         }
-        return continueStraight ? sum(slopeCoefficients, x < low ? low : high) : 0;
+        return continueStraight ? slopeInside(x < low ? low : high) : 0;
     }
 
     /** Clenshaw's recurrence. */
-    private double sum(double[] c, double x) {
+    private static double sum(double[] c, double low, double high, double x) {
         double t = (2 * x - low - high) / (high - low);
         double b1 = 0;
         double b2 = 0;

@@ -7,6 +7,7 @@ import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.HeatFlow;
 
 /**
@@ -22,8 +23,11 @@ import org.beveragethermal.core.network.HeatFlow;
  * would be a second way round the film, the shorter the thinner the slice.
  *
  * <p>Which of the two it is follows from density. Where the densest temperature of the liquid lies between the two (water near
- * 4 °C), the part from the surface to the densest overturns and the rest conducts; both count side by side. The law is
- * continuous and grows with the temperature difference; its slope has a corner where it turns from the one to the other.
+ * 4 °C), the part from the surface to the densest overturns and the rest conducts; both count side by side.
+ *
+ * <p>The slope is continuous. A layer that overturns conducts its first {@value #TURN_K} K, which is what rounds the corner at
+ * equal temperatures, and loses that again before {@value #FORGOTTEN_K} K more: farther from the corner the law is exactly the
+ * one above, however thin the slice. The parts that meet at the densest temperature are rounded alike.
  *
  * @param areaM2 area of the surface [m²], > 0
  * @param halfHeightM half the height of the lowest slice [m], > 0
@@ -34,18 +38,44 @@ record BottomFilm(double areaM2, double halfHeightM, double densestK, LiquidFit 
 
     private static final double THIRD = 1.0 / 3;
 
+    /** Difference over which a regime gives way to the other: the tolerance of a run, so that it does not matter [K]. */
+    static final double TURN_K = 1e-3;
+    /** Difference over which what rounding added is taken back [K]. */
+    static final double FORGOTTEN_K = 0.5;
+
     @Override
     public void evaluate(double sliceK, double surfaceK, HeatFlow out) {
-        double between = densestBetween(sliceK, surfaceK);
-        out.watts = 0;
-        out.perFromKelvin = 0;
-        out.perToKelvin = 0;
-        if (between != sliceK) {
-            conduct(sliceK, between, between == surfaceK, out);
+        double sign = sliceK >= surfaceK ? 1 : -1;
+        double x = sign * (sliceK - densestK);
+        double y = sign * (surfaceK - densestK);
+        double d = sign * (sliceK - surfaceK);
+        double first = d - rise(d);
+        double conducts = sign * (rise(x) - rise(y) + riseSlope(-x) * first);
+        double firstPart = riseSlope(-x) * (1 - riseSlope(d));
+        double bySlice = riseSlope(x) - riseCurvature(-x) * first + firstPart;
+        double bySurface = -riseSlope(y) - firstPart;
+        conduct(sliceK, conducts, bySlice, bySurface, out);
+        overturn(sliceK - conducts, surfaceK, 1 - bySlice, -bySurface, out);
+    }
+
+    /** About the positive part of a difference: 0 below 0, with a level start, and the difference itself from 0.501 K on. */
+    private static double rise(double x) {
+        if (x <= 0) {
+            return 0;
         }
-        if (between != surfaceK) {
-            overturn(between, surfaceK, between == sliceK, out);
-        }
+        double t = Math.min(1, x / TURN_K);
+        double level = TURN_K * t * t * t * (1 - 0.5 * t);
+        return t < 1 ? level : x - 0.5 * TURN_K * (1 - SmoothMath.fade((x - TURN_K) / FORGOTTEN_K));
+    }
+
+    private static double riseSlope(double x) {
+        return SmoothMath.fade(x / TURN_K)
+                + 0.5 * TURN_K / FORGOTTEN_K * SmoothMath.fadeSlope((x - TURN_K) / FORGOTTEN_K);
+    }
+
+    /** Without the little that forgetting adds. */
+    private static double riseCurvature(double x) {
+        return SmoothMath.fadeSlope(x / TURN_K) / TURN_K;
     }
 
     /** The temperature between two at which the liquid is densest. */
@@ -53,24 +83,26 @@ record BottomFilm(double areaM2, double halfHeightM, double densestK, LiquidFit 
         return Math.min(Math.max(densestK, Math.min(oneK, otherK)), Math.max(oneK, otherK));
     }
 
-    private void conduct(double sliceK, double lowerK, boolean lowerIsSurface, HeatFlow out) {
-        double middle = 0.5 * (sliceK + lowerK);
+    /** Through half the slice, over a difference with its slopes in slice and surface. */
+    private void conduct(double sliceK, double difference, double bySlice, double bySurface, HeatFlow out) {
+        double middle = sliceK - 0.5 * difference;
         double k = liquid.conductivity().at(middle);
-        double byEach = 0.5 * liquid.conductivity().slope(middle) * (sliceK - lowerK);
+        double kSlope = liquid.conductivity().slope(middle);
         double scale = areaM2 / halfHeightM;
-        out.watts += scale * k * (sliceK - lowerK);
-        out.perFromKelvin += scale * (byEach + k);
-        out.perToKelvin += lowerIsSurface ? scale * (byEach - k) : 0;
+        out.watts = scale * k * difference;
+        out.perFromKelvin = scale * (k * bySlice + kSlope * (1 - 0.5 * bySlice) * difference);
+        out.perToKelvin = scale * (k * bySurface - kSlope * 0.5 * bySurface * difference);
     }
 
-    private void overturn(double upperK, double surfaceK, boolean upperIsSlice, HeatFlow out) {
+    /** From an upper temperature, with its slopes in slice and surface, to the surface. */
+    private void overturn(double upperK, double surfaceK, double upperBySlice, double upperBySurface, HeatFlow out) {
         double surfaceDensity = liquid.density().at(surfaceK);
         double excess = liquid.density().at(upperK) / surfaceDensity - 1;
-        if (excess <= 0) {
+        double difference = upperK - surfaceK;
+        if (excess <= 0 || Math.abs(difference) < NOTHING_K) {
             return;
         }
         double film = 0.5 * (upperK + surfaceK);
-        double difference = upperK - surfaceK;
         double k = liquid.conductivity().at(film);
         double group = liquid.inverseDiffusion().at(film);
         double h = HorizontalPlate.UNSTABLE_MCADAMS.law().nusselt(ConvectiveFilm.GRAVITY * excess * group, 1) * k;
@@ -80,10 +112,14 @@ record BottomFilm(double areaM2, double halfHeightM, double densestK, LiquidFit 
         double byUpper = common + THIRD * liquid.density().slope(upperK) / surfaceDensity / excess;
         double bySurface =
                 common - THIRD * (1 + excess) / excess * liquid.density().slope(surfaceK) / surfaceDensity;
+        double wattsByUpper = areaM2 * h * (1 + byUpper * difference);
         out.watts += areaM2 * h * difference;
-        out.perFromKelvin += upperIsSlice ? areaM2 * h * (1 + byUpper * difference) : 0;
-        out.perToKelvin += areaM2 * h * (bySurface * difference - 1);
+        out.perFromKelvin += wattsByUpper * upperBySlice;
+        out.perToKelvin += areaM2 * h * (bySurface * difference - 1) + wattsByUpper * upperBySurface;
     }
+
+    /** What rounding leaves of a layer that does not overturn [K]. */
+    private static final double NOTHING_K = 1e-11;
 
     @Override
     public FilmState describe(double sliceK, double surfaceK) {

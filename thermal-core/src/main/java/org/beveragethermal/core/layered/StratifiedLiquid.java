@@ -21,13 +21,16 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.SensibleStore;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
 
 /**
  * A column of liquid in slices, with the film along its wall, conduction and mixing between slices, and a bottom.
  *
- * <p>The top passes no heat unless it is joined to something. Immutable.
+ * <p>The top passes no heat unless it is joined to something. Where a slice freezes, ice stays in it, spread evenly; films and
+ * mixing go on as if all of it were liquid of its temperature, and carry heat but no ice. Immutable.
  */
 public final class StratifiedLiquid {
 
@@ -44,7 +47,8 @@ public final class StratifiedLiquid {
     }
 
     /**
-     * A column with the liquid's own heat capacity.
+     * A column with the liquid's own heat capacity. A drink freezes and thaws, slice by slice, as {@link FreezingStore} says; of
+     * other liquids no freezing curve is known, they stay liquid.
      *
      * @param name what names of nodes and paths begin with
      * @param liquid the liquid
@@ -56,12 +60,15 @@ public final class StratifiedLiquid {
      */
     public static StratifiedLiquid of(
             String name, Liquid liquid, double densityForMass, double temperatureK, List<Slice> slices) {
-        return build(
-                name,
-                liquid,
-                temperatureK,
-                slices,
-                i -> LiquidStore.ofMass(liquid, densityForMass * slices.get(i).volumeM3()));
+        return build(name, liquid, temperatureK, slices, stores(liquid, densityForMass, slices));
+    }
+
+    private static IntFunction<Store> stores(Liquid liquid, double densityForMass, List<Slice> slices) {
+        if (liquid instanceof Beverage drink) {
+            FreezingStore kilogram = FreezingStore.ofMass(drink, 1);
+            return i -> kilogram.withMass(densityForMass * slices.get(i).volumeM3());
+        }
+        return i -> LiquidStore.ofMass(liquid, densityForMass * slices.get(i).volumeM3());
     }
 
     /**
@@ -195,11 +202,17 @@ public final class StratifiedLiquid {
         for (int i = 0; i < slices.size(); i++) {
             nodes.add(Node.of(name + " slice " + (i + 1), stores.apply(i), temperatureK));
         }
-        return join(name, liquid, nodes, slices);
+        return join(name, liquid, nodes, slices, nodes, slices);
     }
 
-    /** The paths between given nodes that stand one on the other. */
-    private static StratifiedLiquid join(String name, Liquid liquid, List<Node> nodes, List<Slice> slices) {
+    /** The paths between given nodes that stand one on the other, and the film along the pieces of wall beside them. */
+    private static StratifiedLiquid join(
+            String name,
+            Liquid liquid,
+            List<Node> nodes,
+            List<Slice> slices,
+            List<Node> besidePieces,
+            List<Slice> pieces) {
         LiquidFit fit = LiquidFit.of(liquid);
         double column = slices.get(slices.size() - 1).highM() - slices.get(0).lowM();
         List<Path> paths = new ArrayList<>();
@@ -218,7 +231,7 @@ public final class StratifiedLiquid {
                     "conduction and mixing",
                     new UnstableMixing(below.faceAreaM2(), distance, below.radiusM(), fit)));
         }
-        paths.add(new WallFilmPath(name + " wall film", nodes, slices, fit));
+        paths.add(new WallFilmPath(name + " wall film", besidePieces, pieces, fit));
         return new StratifiedLiquid(slices, nodes, paths);
     }
 
@@ -246,7 +259,38 @@ public final class StratifiedLiquid {
                     slice.wallCoefficient()));
             turnedNodes.add(nodes.get(i));
         }
-        return join(name, liquid, turnedNodes, turned);
+        return join(name, liquid, turnedNodes, turned, turnedNodes, turned);
+    }
+
+    /**
+     * The same column upside down in another part of the vessel: the same nodes, the highest slice lowest.
+     *
+     * @param name what names of paths begin with; not the name of this column
+     * @param liquid the column's liquid
+     * @param turned where each slice lies then, by its index from the bottom of this column, heights counted from the bottom of the
+     *     turned one; the last lowest; not modified
+     * @param beside for each of {@code turned} the pieces of it that lie beside one piece of wall each, the lowest first; not modified
+     * @return the column turned over
+     * @throws IllegalArgumentException if there are not as many slices as in this column, or the slices do not join
+     */
+    public StratifiedLiquid turnedOver(String name, Liquid liquid, List<Slice> turned, List<List<Slice>> beside) {
+        if (turned.size() != slices.size() || beside.size() != slices.size()) {
+            throw new IllegalArgumentException(
+                    turned.size() + " turned slices, pieces of " + beside.size() + ": expected " + slices.size());
+        }
+        List<Slice> fromBelow = new ArrayList<>();
+        List<Node> nodesFromBelow = new ArrayList<>();
+        List<Slice> pieces = new ArrayList<>();
+        List<Node> besidePieces = new ArrayList<>();
+        for (int i = slices.size() - 1; i >= 0; i--) {
+            fromBelow.add(turned.get(i));
+            nodesFromBelow.add(nodes.get(i));
+            for (Slice piece : beside.get(i)) {
+                pieces.add(piece);
+                besidePieces.add(nodes.get(i));
+            }
+        }
+        return join(name, liquid, nodesFromBelow, fromBelow, besidePieces, pieces);
     }
 
     /**

@@ -20,7 +20,9 @@ import org.beveragethermal.core.network.SmoothFunction;
  */
 final class WallFilm {
 
-    private static final double THICKEST_PART = 1.0 / 3;
+    /** The thickest film, as a part of the radius [-]. */
+    static final double THICKEST_PART = 1.0 / 3;
+
     private static final double SMALLEST_BUOYANCY = 1e-12;
     private static final double SMALLEST_DIFFERENCE_K = 1e-9;
     private static final int MAX_ITERATIONS = 60;

@@ -4,6 +4,9 @@ package org.beveragethermal.core.layered;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.Account;
@@ -19,7 +22,7 @@ import org.beveragethermal.core.network.PathEvaluation;
  * start; the deficit of heat they carry is left in the last slice that runs their way, or in the next one if that runs against
  * them. Where hardly anything drives it, a part of the circumference runs down and the rest up, so that the turn is smooth.
  */
-final class WallFilmPath implements Path {
+final class WallFilmPath implements Path, SliceFilms {
 
     /** The wall's surface lies about half-way between liquid and backing; only the direction of the film depends on this. */
     private static final double SURFACE_GUESS = 0.5;
@@ -77,9 +80,91 @@ final class WallFilmPath implements Path {
             e.flow(account, 0);
             clear(e, account);
         }
-        WallFilm film = new WallFilm(liquid.conductivity(), liquid.density(), liquid.inverseDiffusion());
-        march(e, film, true);
-        march(e, film, false);
+        Workspace workspace = e.workspace(Workspace.class, this::newWorkspace);
+        march(e, workspace, true);
+        march(e, workspace, false);
+    }
+
+    @Override
+    public List<SliceFilm> describe(PathEvaluation e, End wall) {
+        List<SliceFilm> films = new ArrayList<>();
+        for (int i = 0; i < slices.size(); i++) {
+            if (slices.get(i).wall().equals(wall)) {
+                films.add(film(e, i));
+            }
+        }
+        return films;
+    }
+
+    /** From the heat of the slice back to the temperature of the surface, and from there to the numbers. */
+    private SliceFilm film(PathEvaluation e, int i) {
+        Slice slice = slices.get(i);
+        double core = e.temperatureK(i);
+        double backing = e.temperatureK(slices.size() + i);
+        double heat = e.flowOf(i);
+        double behind = slice.wallCoefficient() * slice.sideAreaM2();
+        double surface = backing + heat / behind;
+        double drive = core - surface;
+        double height = slices.get(slices.size() - 1).highM() - slices.get(0).lowM();
+        double filmK = 0.5 * (core + surface);
+        double k = liquid.conductivity().at(filmK);
+        double prandtl = liquid.prandtl().at(filmK);
+        if (!(Math.abs(core - backing) > NO_DRIVE_K && drive * heat > 0)) {
+            double thickness = WallFilm.THICKEST_PART * slice.radiusM();
+            return new SliceFilm(
+                    SliceFilm.Direction.NONE,
+                    0,
+                    backing,
+                    thickness,
+                    thickness / (k * slice.sideAreaM2()),
+                    1 / behind,
+                    new FilmState(k / thickness, height / thickness, 0, prandtl, LAW_AT_REST, Optional.empty()));
+        }
+        double coefficient = heat / (slice.sideAreaM2() * drive);
+        double excess = Math.abs(liquid.density().at(surface) / liquid.density().at(core) - 1);
+        double rayleigh = ConvectiveFilm.GRAVITY
+                * excess
+                * height
+                * height
+                * height
+                * liquid.inverseDiffusion().at(filmK);
+        double down = downPart(e, i, new double[2]);
+        SliceFilm.Direction direction =
+                down == 1 ? SliceFilm.Direction.DOWN : down == 0 ? SliceFilm.Direction.UP : SliceFilm.Direction.TURNING;
+        return new SliceFilm(
+                direction,
+                heat,
+                surface,
+                k / coefficient,
+                drive / heat,
+                1 / behind,
+                new FilmState(coefficient, coefficient * height / k, rayleigh, prandtl, LAW, Optional.empty()));
+    }
+
+    private static final String LAW = "laminar film along the wall, after Squire and Eckert";
+    private static final String LAW_AT_REST = "no drive: conduction over a third of the radius";
+    /** Below this the film is described as at rest [K]: a hundred times the accuracy of temperatures from enthalpies. */
+    private static final double NO_DRIVE_K = 1e-6;
+
+    private Workspace newWorkspace() {
+        return new Workspace(
+                new WallFilm(liquid.conductivity(), liquid.density(), liquid.inverseDiffusion()), slices.size());
+    }
+
+    /** What a march remembers. */
+    private static final class Workspace {
+        private final WallFilm film;
+        /** Derivatives of what the film carries, in all temperatures. */
+        private final double[] carriedBy;
+
+        private final double[] next;
+        private final double[] partBy = new double[2];
+
+        Workspace(WallFilm film, int slices) {
+            this.film = film;
+            carriedBy = new double[2 * slices];
+            next = new double[2 * slices];
+        }
     }
 
     /** Part of the circumference on which the film runs down; its slopes in slice and backing go to {@code slopes}. */
@@ -104,12 +189,14 @@ final class WallFilmPath implements Path {
     }
 
     /** Follows the films of one direction, with the derivative of what they carry in all temperatures. */
-    private void march(PathEvaluation e, WallFilm film, boolean downwards) {
+    private void march(PathEvaluation e, Workspace workspace, boolean downwards) {
         int n = slices.size();
+        WallFilm film = workspace.film;
+        double[] carriedBy = workspace.carriedBy;
+        double[] next = workspace.next;
+        double[] partBy = workspace.partBy;
         double carried = 0;
-        double[] carriedBy = new double[2 * n];
-        double[] next = new double[2 * n];
-        double[] partBy = new double[2];
+        Arrays.fill(carriedBy, 0);
         for (int step = 0; step < n; step++) {
             int i = downwards ? n - 1 - step : step;
             int ahead = downwards ? i - 1 : i + 1;

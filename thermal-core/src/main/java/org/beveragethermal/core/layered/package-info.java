@@ -17,6 +17,10 @@
  * corners takes goes with the square of a slice's height. Times converge about first order with the number of slices; 20 slices
  * of a bottle are within 2.5 % of the limit, cooled or warmed, 80 within 1 %.
  *
+ * <p><b>Freezing.</b> Slices of a drink hold as much ice as belongs to their enthalpy. Films and mixing know nothing of it: they
+ * see a liquid of the slice's temperature, described as if it were supercooled and with the values of −20 °C below that, where
+ * buoyancy therefore ends. They stay finite and continuous down there.
+ *
  * <p><b>Limits.</b> Laminar film, upright round vessel, no flow at the start, no headspace convection; the direction of the film
  * is decided slice by slice from the liquid's own density.
  *

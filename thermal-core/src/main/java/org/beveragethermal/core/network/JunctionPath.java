@@ -289,7 +289,8 @@ public final class JunctionPath implements Path {
      *
      * @param e inputs, as in {@link #evaluate}
      * @param link index into {@link #links}
-     * @return heat over temperature difference [W/K], with multiplier and weight
+     * @return heat over temperature difference [W/K], with multiplier and weight; without meaning for a link that {@linkplain
+     *     #bringsHeatOfItsOwn brings heat of its own}
      */
     public double conductanceWPerK(PathEvaluation e, int link) {
         double surface = surfaceTemperatureK(e);
@@ -298,6 +299,32 @@ public final class JunctionPath implements Path {
         links.get(link).law().evaluate(e.temperatureK(link), surface, flow);
         return factor(link, e)
                 * (Math.abs(difference) > SMALL_DIFFERENCE_K ? flow.watts / difference : flow.perFromKelvin);
+    }
+
+    /**
+     * Heat that a link brings to the surface at the surface temperature of the given inputs.
+     *
+     * @param e inputs, as in {@link #evaluate}
+     * @param link index into {@link #links}
+     * @return heat from the link's end to the surface [W], with multiplier and weight
+     */
+    public double heatW(PathEvaluation e, int link) {
+        HeatFlow flow = new HeatFlow();
+        links.get(link).law().evaluate(e.temperatureK(link), surfaceTemperatureK(e), flow);
+        return factor(link, e) * flow.watts;
+    }
+
+    /**
+     * Whether a link brings heat that depends on no temperature, such as sunlight; a conductance says nothing about it.
+     *
+     * @param e inputs, as in {@link #evaluate}
+     * @param link index into {@link #links}
+     * @return true if the law gives heat and both its slopes are 0
+     */
+    public boolean bringsHeatOfItsOwn(PathEvaluation e, int link) {
+        HeatFlow flow = new HeatFlow();
+        links.get(link).law().evaluate(e.temperatureK(link), surfaceTemperatureK(e), flow);
+        return flow.watts != 0 && flow.perFromKelvin == 0 && flow.perToKelvin == 0;
     }
 
     private double factor(int link, PathEvaluation e) {

@@ -3,6 +3,8 @@ package org.beveragethermal.core.network;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a path sees and what it answers: inputs are the temperatures of its ends, the amounts of its ends and its
@@ -19,6 +21,7 @@ public final class PathEvaluation {
     private final double[][] byInput;
     private final double[][] byMultiplier;
     private final HeatFlow[] scratch;
+    private @Nullable Object workspace;
     private double timeS;
     private boolean wantsDerivatives;
 
@@ -213,6 +216,25 @@ public final class PathEvaluation {
      */
     public HeatFlow scratch(int index) {
         return scratch[index];
+    }
+
+    /**
+     * Working memory of the path, made at its first use in a run and handed out again at each evaluation, so that a path with
+     * much to remember within one evaluation need not allocate.
+     *
+     * @param <T> type of the memory
+     * @param type its class
+     * @param first makes it
+     * @return the memory, as the evaluation before left it
+     */
+    public <T> T workspace(Class<T> type, Supplier<? extends T> first) {
+        Object present = workspace;
+        if (type.isInstance(present)) {
+            return type.cast(present);
+        }
+        T made = first.get();
+        workspace = made;
+        return made;
     }
 
     void addFlowByAmount(int account, int end, int amount, double value) {

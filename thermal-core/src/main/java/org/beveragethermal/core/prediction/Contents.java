@@ -4,6 +4,7 @@ package org.beveragethermal.core.prediction;
 import java.util.List;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.FreezingStore;
 
 /**
  * The nodes that hold a vessel's contents.
@@ -45,5 +46,14 @@ public record Contents(List<Node> nodes, List<Double> shares) {
             sum += shares.get(i) * run.temperatureK(nodes.get(i), timeS);
         }
         return sum;
+    }
+
+    /** Mass of ice per mass of contents in each node [-]. */
+    double[] iceFractions(Trajectory run, double timeS) {
+        return nodes.stream()
+                .mapToDouble(node -> node.store() instanceof FreezingStore store
+                        ? store.iceFractionAtEnthalpy(run.enthalpyJ(node, timeS))
+                        : 0)
+                .toArray();
     }
 }

@@ -3,18 +3,20 @@ package org.beveragethermal.core.prediction;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.film.Film;
-import org.beveragethermal.core.film.FilmState;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.Node;
-import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.solver.Ledger;
 import org.beveragethermal.core.solver.Trajectory;
@@ -37,18 +39,21 @@ public final class Prediction {
     private final double heatCapacityJPerK;
     private final List<WallBand> bands;
     private final List<String> modelNotes;
+    private final Optional<Described> described;
 
     private Prediction(
             Trajectory trajectory,
             Contents contents,
             double heatCapacityJPerK,
             List<WallBand> bands,
-            List<String> notes) {
+            List<String> notes,
+            Optional<Described> described) {
         this.trajectory = Objects.requireNonNull(trajectory, "trajectory");
         this.contents = Objects.requireNonNull(contents, "contents");
         this.heatCapacityJPerK = heatCapacityJPerK;
         this.bands = List.copyOf(bands);
         this.modelNotes = List.copyOf(notes);
+        this.described = described;
     }
 
     /**
@@ -67,7 +72,28 @@ public final class Prediction {
             double heatCapacityJPerK,
             List<WallBand> bands,
             List<String> notes) {
-        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes);
+        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.empty());
+    }
+
+    /**
+     * A prediction that can say whether another description is warranted; called by scenes.
+     *
+     * @param trajectory the run
+     * @param contents nodes of the vessel's contents
+     * @param heatCapacityJPerK heat capacity of contents and wall [J/K]
+     * @param bands bands of the vessel's wall
+     * @param notes what a user should know
+     * @param described how the vessel is described and where it is
+     * @return the prediction
+     */
+    public static Prediction of(
+            Trajectory trajectory,
+            Contents contents,
+            double heatCapacityJPerK,
+            List<WallBand> bands,
+            List<String> notes,
+            Described described) {
+        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.of(described));
     }
 
     /**
@@ -146,6 +172,118 @@ public final class Prediction {
         return contents.nodes().stream()
                 .mapToDouble(node -> trajectory.temperatureK(node, timeS))
                 .toArray();
+    }
+
+    /**
+     * Temperatures along the height or radius at several times.
+     *
+     * @param timesS times since the start [s], not modified
+     * @return temperature [K], first by time and then in the order of {@link #profileK}
+     * @throws IllegalArgumentException if a time is not in the run
+     */
+    public double[][] profilesK(double... timesS) {
+        return Arrays.stream(timesS).mapToObj(this::profileK).toArray(double[][]::new);
+    }
+
+    /**
+     * Temperatures of the last part of {@link #profileK} at several times: the slice at the top of the upright vessel, the
+     * outermost shell of contents at rest, the one temperature of lumped contents. While a vessel stands on its mouth, that slice
+     * is the lowest.
+     *
+     * @param timesS times since the start [s], not modified
+     * @return temperature [K] at each time
+     * @throws IllegalArgumentException if a time is not in the run
+     */
+    public double[] topTemperaturesK(double... timesS) {
+        return temperaturesK(contents.nodes().get(contents.nodes().size() - 1), timesS);
+    }
+
+    /**
+     * Temperatures of the first part of {@link #profileK} at several times: the slice on the base of the vessel, the shell at the
+     * axis of contents at rest, the one temperature of lumped contents. While a vessel stands on its mouth, that slice is the
+     * highest.
+     *
+     * @param timesS times since the start [s], not modified
+     * @return temperature [K] at each time
+     * @throws IllegalArgumentException if a time is not in the run
+     */
+    public double[] bottomTemperaturesK(double... timesS) {
+        return temperaturesK(contents.nodes().get(0), timesS);
+    }
+
+    /**
+     * Temperature of the part that {@link #topTemperaturesK} is about.
+     *
+     * @param time time since the start, 0 to {@link #end}
+     * @return temperature in °C
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public Quantity<Temperature> topTemperatureAt(Duration time) {
+        return SiValues.celsiusOf(topTemperaturesK(seconds(time))[0]);
+    }
+
+    /**
+     * Temperature of the part that {@link #bottomTemperaturesK} is about.
+     *
+     * @param time time since the start, 0 to {@link #end}
+     * @return temperature in °C
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public Quantity<Temperature> bottomTemperatureAt(Duration time) {
+        return SiValues.celsiusOf(bottomTemperaturesK(seconds(time))[0]);
+    }
+
+    /**
+     * Temperatures of a band of the wall, at mid-thickness, at several times.
+     *
+     * @param band index into {@link #bands}
+     * @param timesS times since the start [s], not modified
+     * @return temperature [K] at each time
+     * @throws IllegalArgumentException if a time is not in the run
+     */
+    public double[] wallTemperaturesK(int band, double... timesS) {
+        return temperaturesK(bands.get(band).wall(), timesS);
+    }
+
+    /**
+     * Temperatures of any node of the run at several times.
+     *
+     * @param node the node
+     * @param timesS times since the start [s], not modified
+     * @return temperature [K] at each time
+     * @throws IllegalArgumentException if a time or the node is not in the run
+     */
+    public double[] temperaturesK(Node node, double... timesS) {
+        return Arrays.stream(timesS)
+                .map(timeS -> trajectory.temperatureK(node, timeS))
+                .toArray();
+    }
+
+    /**
+     * How much of the drink is ice.
+     *
+     * @param timeS time since the start [s]
+     * @return mass of ice per mass of drink [-], 0 to 1; 0 for contents of which no freezing curve is known
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double iceFraction(double timeS) {
+        double[] parts = iceProfile(timeS);
+        double sum = 0;
+        for (int i = 0; i < parts.length; i++) {
+            sum += contents.shares().get(i) * parts[i];
+        }
+        return sum;
+    }
+
+    /**
+     * How much of each slice or shell is ice.
+     *
+     * @param timeS time since the start [s]
+     * @return mass of ice per mass of each part [-], in the order of {@link #profileK}
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double[] iceProfile(double timeS) {
+        return contents.iceFractions(trajectory, timeS);
     }
 
     /**
@@ -250,15 +388,39 @@ public final class Prediction {
     }
 
     /**
-     * What a user should know: what the model leaves out here, and which laws were used outside their published range.
+     * What a user should know: what the model leaves out here, which laws were used outside their published range, and where
+     * another description of the contents is warranted.
      *
      * @return sentences, possibly none
      */
     public List<String> notes() {
+        List<String> all = new ArrayList<>(limits());
+        for (StayAdvice here : stayAdvice()) {
+            described
+                    .flatMap(Described::model)
+                    .filter(used -> used != here.advice().model())
+                    .ifPresent(used -> all.add(String.format(
+                            Locale.ROOT,
+                            "from %.0f min, in %s: the description used is %s, the one that is warranted is %s",
+                            here.stay().from().toMillis() / 60_000.0,
+                            here.stay().place(),
+                            used.name().toLowerCase(Locale.ROOT),
+                            here.advice().text())));
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * What the model used leaves out here, and which laws were used outside their published range: {@link #notes} without the
+     * advice on another description.
+     *
+     * @return sentences, possibly none
+     */
+    public List<String> limits() {
         Set<String> all = new LinkedHashSet<>(modelNotes);
         for (double timeS : samples(0)) {
             for (WallBand band : bands) {
-                for (JunctionPath path : junctions(band, timeS)) {
+                for (JunctionPath path : explainer().junctions(band, timeS)) {
                     filmsOutsideRange(path, timeS, all);
                 }
             }
@@ -288,124 +450,48 @@ public final class Prediction {
     }
 
     /**
+     * Which description of the contents is warranted, of all stays the advice that asks for most.
+     *
+     * @return the advice, judged from the films of this prediction, or by the lumped law if its contents have none; empty if it
+     *     was made without knowing the vessel
+     */
+    public Optional<ModelAdvice> advice() {
+        return stayAdvice().stream().map(StayAdvice::advice).max(Comparator.comparingDouble(ModelAdvice::severity));
+    }
+
+    /**
+     * Which description is warranted in each stay, judged while something drives heat.
+     *
+     * @return one for each stay, in order; empty if the prediction was made without knowing the vessel
+     */
+    public List<StayAdvice> stayAdvice() {
+        return described
+                .map(known -> known.stays().stream()
+                        .map(stay -> explainer().advice(known, stay))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private Explainer explainer() {
+        return new Explainer(trajectory, contents, heatCapacityJPerK, bands);
+    }
+
+    /**
      * Why it cools or warms as fast as it does at a moment.
      *
      * @param time time since the start, 0 to {@link #end}
-     * @return resistances in series, band by band
+     * @return resistances in series, band by band, and the heat account up to then
      * @throws IllegalArgumentException if the time is not in the run
      */
     public Explanation explainAt(Duration time) {
         double timeS = seconds(time);
-        List<Explanation.Band> explained = new ArrayList<>();
-        for (WallBand band : bands) {
-            if (!band.insidePath().isEmpty() || band.slice() >= 0) {
-                explained.add(explain(band, timeS));
-            }
-        }
-        return new Explanation(time, meanTemperatureK(timeS), heatCapacityJPerK, explained);
-    }
-
-    private Explanation.Band explain(WallBand band, double timeS) {
-        double outerWall = 0;
-        double outerTotal = 0;
-        double conductance = 0;
-        double weighted = 0;
-        List<Resistance> parts = new ArrayList<>();
-        List<Resistance> insideAndWall = new ArrayList<>();
-        double innerWall = 0;
-        for (JunctionPath path : junctions(band, timeS)) {
-            PathEvaluation e = trajectory.evaluate(path.name(), timeS);
-            if (path.name().equals(band.insidePath())) {
-                insideAndWall.add(resistance("inside film", path, e, 0));
-                innerWall = 1 / path.conductanceWPerK(e, 1);
-                continue;
-            }
-            double face = 0;
-            for (int i = 1; i < path.links().size(); i++) {
-                double g = path.conductanceWPerK(e, i);
-                if (g > NOTHING_W_PER_K) {
-                    face += g;
-                    weighted += g * e.temperatureK(i);
-                    JunctionPath.Link link = path.links().get(i);
-                    parts.add(resistance(link.end().name() + ", " + link.mechanism(), path, e, i));
-                }
-            }
-            double half = path.conductanceWPerK(e, 0);
-            if (face > 0 && half > 0) {
-                conductance += face;
-                outerWall += half;
-                outerTotal += 1 / (1 / half + 1 / face);
-            }
-        }
-        if (band.slice() >= 0) {
-            insideAndWall.add(insideOfSlice(band, timeS));
-        }
-        insideAndWall.add(new Resistance("wall", innerWall + 1 / outerWall, 0, 0, 0, 0, ""));
-        insideAndWall.add(
-                parts.size() == 1
-                        ? parts.get(0)
-                        : new Resistance("outside", 1 / outerTotal - 1 / outerWall, 0, 0, 0, 0, ""));
-        return new Explanation.Band(band.name(), weighted / conductance, insideAndWall, parts);
-    }
-
-    /** The film that runs along the wall, with the inner half of the wall: what lies between a slice and its wall. */
-    private Resistance insideOfSlice(WallBand band, double timeS) {
-        Node slice = contents.nodes().get(band.slice());
-        double heat = 0;
-        for (Path path : trajectory.paths(timeS)) {
-            int from = path.ends().indexOf(slice);
-            int to = path.ends().indexOf(band.wall());
-            if (from >= 0 && to >= 0) {
-                PathEvaluation e = trajectory.evaluate(path.name(), timeS);
-                for (int a = 0; a < path.accounts().size(); a++) {
-                    if (path.accounts().get(a).entries().get(0).end() == from
-                            && path.accounts().get(a).entries().get(1).end() == to) {
-                        heat += e.flowOf(a);
-                    }
-                }
-            }
-        }
-        double difference = trajectory.temperatureK(slice, timeS) - trajectory.temperatureK(band.wall(), timeS);
-        double kelvinPerWatt = Math.abs(heat) > NOTHING_W_PER_K ? Math.abs(difference / heat) : 1 / NOTHING_W_PER_K;
-        return new Resistance(
-                "film along wall",
-                kelvinPerWatt,
-                0,
-                0,
-                0,
-                0,
-                "wall film of a stratified liquid, with the inner half of the wall");
-    }
-
-    /** Below this a link is not worth a line [W/K]. */
-    private static final double NOTHING_W_PER_K = 1e-6;
-
-    /** The paths of a band at a time, the inside one first if there is one. */
-    private List<JunctionPath> junctions(WallBand band, double timeS) {
-        List<JunctionPath> junctions = new ArrayList<>();
-        for (Path path : trajectory.paths(timeS)) {
-            if (path instanceof JunctionPath junction
-                    && (path.name().equals(band.insidePath()) || path.name().startsWith(band.outsidePath() + ","))) {
-                junctions.add(junction);
-            }
-        }
-        return junctions;
-    }
-
-    private static Resistance resistance(String name, JunctionPath path, PathEvaluation e, int link) {
-        double kelvinPerWatt = 1 / path.conductanceWPerK(e, link);
-        if (path.links().get(link).law() instanceof Film film) {
-            FilmState state = film.describe(e.temperatureK(link), path.surfaceTemperatureK(e));
-            return new Resistance(
-                    name,
-                    kelvinPerWatt,
-                    state.coefficient(),
-                    state.nusselt(),
-                    state.rayleigh(),
-                    state.prandtl(),
-                    state.law());
-        }
-        return new Resistance(name, kelvinPerWatt, 0, 0, 0, 0, "");
+        Explainer explainer = explainer();
+        return new Explanation(
+                time,
+                meanTemperatureK(timeS),
+                heatCapacityJPerK,
+                explainer.explainedBands(timeS),
+                explainer.account(timeS));
     }
 
     private static double seconds(Duration time) {

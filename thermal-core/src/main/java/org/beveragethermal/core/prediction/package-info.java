@@ -9,6 +9,13 @@
  * org.beveragethermal.core.prediction.Prediction}: {@code meanTemperatureAt}, {@code timeTo}, {@code explainAt}, {@code
  * notes}. A question whose answer can be "no" returns a sealed {@link
  * org.beveragethermal.core.prediction.TimeToTemperature}: reached, reached and then lost, or never reached.
+ *
+ * <p>{@code explainAt} takes a moment apart: resistances in series band by band with their films (for slices which way the film
+ * runs, for shells what conducts inside), Biot numbers, the time constant, heat that comes whatever the temperatures, and a {@link
+ * org.beveragethermal.core.prediction.HeatAccount} up to then. {@code advice} says which description of the contents is warranted,
+ * {@code stayAdvice} says it for each stay; {@code notes} tells where it is another than the one used. {@code meanTemperaturesK},
+ * {@code topTemperaturesK}, {@code bottomTemperaturesK}, {@code wallTemperaturesK}, {@code temperaturesK} and {@code profilesK}
+ * give arrays for plotting.
  */
 @NullMarked
 package org.beveragethermal.core.prediction;

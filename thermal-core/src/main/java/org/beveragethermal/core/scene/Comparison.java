@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.beveragethermal.core.prediction.ModelAdvice;
+import org.beveragethermal.core.prediction.ModelAdvice.Model;
 import org.beveragethermal.core.prediction.Prediction;
-import org.beveragethermal.core.scene.ModelAdvice.Model;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -51,7 +52,7 @@ public final class Comparison {
      *
      * @param vessel the vessel with its contents at their temperature at the start
      * @param exposures one or more, in order
-     * @return the comparison; its advice is that half-way through the first exposure
+     * @return the comparison; its advice is that of the exposure that asks for most
      * @throws IllegalArgumentException if there is no exposure
      */
     public static Comparison of(FilledVessel vessel, Exposure... exposures) {
@@ -63,7 +64,7 @@ public final class Comparison {
      *
      * @param vessel the vessel with its contents at their temperature at the start
      * @param exposures one or more, in order, not modified
-     * @return the comparison; its advice is that half-way through the first exposure
+     * @return the comparison; its advice is that of the exposure that asks for most
      * @throws IllegalArgumentException if there is no exposure
      */
     public static Comparison of(FilledVessel vessel, List<Exposure> exposures) {
@@ -72,15 +73,13 @@ public final class Comparison {
         all.put(Model.LUMPED, lumped);
         all.put(Model.AXIAL, Layered.axial(vessel).expose(exposures));
         all.put(Model.RADIAL, Layered.radial(vessel).expose(exposures));
-        Duration half = exposures.get(0).duration().dividedBy(2);
-        double wetted = lumped.bands().get(0).highM();
-        return new Comparison(all, ModelAdvice.of(vessel, lumped.explainAt(half), wetted));
+        return new Comparison(all, lumped.advice().orElseThrow());
     }
 
     /**
      * Which description is warranted.
      *
-     * @return the advice half-way through the first exposure
+     * @return the advice of the exposure that asks for most; {@link Prediction#stayAdvice} has it for each
      */
     public ModelAdvice advice() {
         return advice;

@@ -4,8 +4,10 @@ package org.beveragethermal.core.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
@@ -14,15 +16,17 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
-import org.beveragethermal.core.solver.EventAnswer;
-import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Profile;
 
 /**
  * A vessel whose contents are one node; its wall is divided at every waterline that occurs in the run.
@@ -30,7 +34,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * <p>A beverage freezes and thaws at its liquidus, its ice spread evenly; other liquids stay liquid.
  *
  * <p>Heat passes from the contents through the inside film and half the wall to the wall's node. The glass of the base counts
- * with the lowest band.
+ * with the lowest band. Base and closure pass no heat outwards, but for the base of an upright vessel whose surroundings have a footing
+ * that lets them reach it.
  */
 final class LumpedVessel extends ModelledVessel {
 
@@ -40,8 +45,8 @@ final class LumpedVessel extends ModelledVessel {
     private final Node contents;
     private final List<Path> innerPaths = new ArrayList<>();
 
-    LumpedVessel(String id, FilledVessel filled, List<Double> waterlines) {
-        super(id, filled);
+    LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers) {
+        super(id, filled, layers);
         contents = Node.of(id + " contents", store(filled), filled.temperatureK());
         List<Double> edges = edges(filled.vessel().profile().heightM(), waterlines);
         for (int i = 0; i + 1 < edges.size(); i++) {
@@ -50,7 +55,7 @@ final class LumpedVessel extends ModelledVessel {
     }
 
     /** A drink may freeze; of other liquids no freezing curve is known. */
-    private static Store store(FilledVessel filled) {
+    static Store store(FilledVessel filled) {
         return filled.liquid() instanceof Beverage drink
                 ? FreezingStore.ofMass(drink, filled.liquidMassKg())
                 : LiquidStore.ofMass(filled.liquid(), filled.liquidMassKg());
@@ -76,7 +81,8 @@ final class LumpedVessel extends ModelledVessel {
         if (innerArea > 0) {
             innerPaths.add(JunctionPath.of(
                     inside,
-                    Link.of(contents, "convection", insideFilm(innerArea)).scaledBy(Multipliers.INSIDE_FILM),
+                    Link.of(contents, "convection", insideFilm(filled(), innerArea))
+                            .scaledBy(Multipliers.INSIDE_FILM),
                     Link.of(
                             band.band().wall(),
                             "conduction",
@@ -84,10 +90,39 @@ final class LumpedVessel extends ModelledVessel {
         }
     }
 
-    private HeatLaw insideFilm(double areaM2) {
-        double height = filled().liquidHeightM();
-        double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * height));
-        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled().liquid()), EnclosedLiquid.COOLING)
+    /**
+     * The base of an upright vessel, joined to the lowest band, whose glass it shares. From the contents to it leads the film of the
+     * side: in air and on a plate it resists by a tenth or less.
+     */
+    @Override
+    List<VesselEnd> ends(Posture posture) {
+        if (posture != Posture.UPRIGHT) {
+            return List.of();
+        }
+        Profile profile = filled().vessel().profile();
+        Solid glass = filled().vessel().wall();
+        Node lowest = wall().get(0).band().wall();
+        double perArea = glass.thermalConductivity().value() / (0.5 * profile.baseThicknessM());
+        double floor = Math.PI * Math.pow(profile.innerRadiusM(profile.baseThicknessM()), 2);
+        double area = profile.baseAreaM2();
+        WallPatch patch = new WallPatch(
+                0, 0, area, 2 * profile.outerRadiusM(0), glass.emissivity().value(), Orientation.END_FACING_DOWN);
+        Path inside = JunctionPath.of(
+                id() + " base inside",
+                Link.of(contents, "convection", insideFilm(filled(), floor)).scaledBy(Multipliers.INSIDE_FILM),
+                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor)));
+        return List.of(new VesselEnd(
+                id() + " base outside",
+                patch,
+                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * area)),
+                List.of(inside)));
+    }
+
+    /** The film inside, of an area of wetted side. */
+    static Film insideFilm(FilledVessel filled, double areaM2) {
+        double height = filled.liquidHeightM();
+        double radius = Math.sqrt(filled.liquidVolumeM3() / (Math.PI * height));
+        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled.liquid()), EnclosedLiquid.COOLING)
                 .whenColder(EnclosedLiquid.WARMING)
                 .atLeast(EnclosedLiquid.conduction(height / radius));
     }
@@ -96,7 +131,7 @@ final class LumpedVessel extends ModelledVessel {
     List<Node> nodes() {
         List<Node> nodes = new ArrayList<>();
         nodes.add(contents);
-        wall().forEach(band -> nodes.add(band.band().wall()));
+        nodes.addAll(wallNodes());
         return nodes;
     }
 
@@ -112,12 +147,6 @@ final class LumpedVessel extends ModelledVessel {
 
     @Override
     List<String> notes(Trajectory run) {
-        boolean freezes = contents.store() instanceof FreezingStore
-                && run.first(RunEvent.freezingStarts(contents), 0) instanceof EventAnswer.Reached;
-        return freezes
-                ? List.of(
-                        "the drink begins to freeze; its ice is taken as spread evenly, as slush, and supercooling, by which a"
-                                + " drink left alone may stay liquid some kelvins below its freezing point, is not modelled")
-                : List.of();
+        return notesOfFreezing(run);
     }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.prediction.Described;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.Mixing;
 import org.beveragethermal.core.solver.NetworkSolver;
@@ -146,12 +147,13 @@ public final class Scene {
          * @param model how finely its contents are described
          * @param posture how it stands
          * @return this builder
-         * @throws IllegalArgumentException if the id is blank or in use or there is no such gear
+         * @throws IllegalArgumentException if the id is blank or in use, there is no such gear, or an open vessel stands on its mouth
          */
         public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Posture posture) {
             requireNew(id);
             requireGear(gearId, Duration.ZERO);
-            vessels.put(id, Objects.requireNonNull(vessel, "vessel"));
+            requireStands(id, Objects.requireNonNull(vessel, "vessel"), posture);
+            vessels.put(id, vessel);
             models.put(id, Objects.requireNonNull(model, "model"));
             TreeMap<Duration, Stay> timed = new TreeMap<>();
             timed.put(Duration.ZERO, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
@@ -181,8 +183,8 @@ public final class Scene {
          * @param gearId id of the gear it goes to
          * @param posture how it stands afterwards
          * @return this builder
-         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, or the time is
-         *     not fit
+         * @throws IllegalArgumentException if there is no such vessel or gear, the gear is not prepared by then, the time is
+         *     not fit, or an open vessel is turned over
          */
         public Builder move(String vesselId, Duration after, String gearId, Posture posture) {
             TreeMap<Duration, Stay> timed = places.get(vesselId);
@@ -194,6 +196,7 @@ public final class Scene {
                 throw new IllegalArgumentException("move of " + vesselId + " after " + after
                         + ": expected a time after the start at which it is not moved yet");
             }
+            requireStands(vesselId, Objects.requireNonNull(vessels.get(vesselId)), posture);
             timed.put(after, new Stay(gearId, Objects.requireNonNull(posture, "posture")));
             return this;
         }
@@ -214,6 +217,13 @@ public final class Scene {
         private void requireNew(String id) {
             if (id.isBlank() || gear.containsKey(id) || vessels.containsKey(id)) {
                 throw new IllegalArgumentException("id '" + id + "': expected one that is not blank and not in use");
+            }
+        }
+
+        private static void requireStands(String id, FilledVessel vessel, Posture posture) {
+            if (posture == Posture.INVERTED && vessel.vessel().isOpen()) {
+                throw new IllegalArgumentException(
+                        "vessel " + id + " on its mouth: it is open; expected upright, or a vessel closedBy(…)");
             }
         }
 
@@ -275,10 +285,29 @@ public final class Scene {
                         vessel.contents(),
                         vessel.heatCapacityJPerK(),
                         vessel.bands(),
-                        notes(id, vessel, starts, media, trajectory))));
+                        notes(id, vessel, starts, media, trajectory),
+                        described(id, vessel, horizon, media))));
         Map<String, List<Node>> gearNodes = new LinkedHashMap<>();
         media.forEach((id, medium) -> gearNodes.put(id, medium.nodes()));
         return new ScenePrediction(trajectory, predictions, gearNodes);
+    }
+
+    private Described described(String id, ModelledVessel vessel, Duration horizon, Map<String, Medium> media) {
+        List<org.beveragethermal.core.prediction.Stay> stays = new ArrayList<>();
+        TreeMap<Duration, Stay> timed = Objects.requireNonNull(places.get(id));
+        for (Duration from : timed.headMap(horizon).keySet()) {
+            Duration next = timed.higherKey(from);
+            double wetted = wettedHeight(id, from, media);
+            stays.add(new org.beveragethermal.core.prediction.Stay(
+                    stay(id, from).gearId(),
+                    from,
+                    next == null || next.compareTo(horizon) > 0 ? horizon : next,
+                    wetted > 0 ? vessel.wettedPart(wetted) : 1));
+        }
+        FilledVessel filled = vessel.filled();
+        double area = filled.vessel().profile().innerSideAreaM2(0, filled.liquidHeightM());
+        return new Described(
+                filled, Objects.requireNonNull(models.get(id)).kind(), LumpedVessel.insideFilm(filled, area), stays);
     }
 
     /** Times at which connections change, the start first. */
@@ -293,12 +322,17 @@ public final class Scene {
 
     private ModelledVessel modelled(String id, FilledVessel filled, List<Double> waterlines) {
         VesselModel model = Objects.requireNonNull(models.get(id));
-        if (model.shells() > 1) {
-            return new RadialVessel(id, filled, model.shells(), waterlines, 1);
+        if (model.slices() > 1) {
+            return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), inverts(id));
         }
         return model.isLumped()
-                ? new LumpedVessel(id, filled, waterlines)
-                : new AxialVessel(id, filled, model.slices(), waterlines);
+                ? new LumpedVessel(id, filled, waterlines, model.layers())
+                : new RadialVessel(id, filled, waterlines, model);
+    }
+
+    private boolean inverts(String vesselId) {
+        return Objects.requireNonNull(places.get(vesselId)).values().stream()
+                .anyMatch(stay -> stay.posture() == Posture.INVERTED);
     }
 
     private Stay stay(String vesselId, Duration time) {
@@ -384,6 +418,10 @@ public final class Scene {
                 notes.add("in " + gearId + " the drink is only partly under water; it stratifies, its upper part stays"
                         + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
                         + " it");
+            }
+            if (wetted > 0 && vessel.isWrapped()) {
+                notes.add("in " + gearId
+                        + " the layers around the wall are taken to displace no water and to let none in");
             }
             notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
         }

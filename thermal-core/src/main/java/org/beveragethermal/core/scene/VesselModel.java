@@ -1,50 +1,49 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.scene;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.beveragethermal.core.conduction.Layer;
+import org.beveragethermal.core.prediction.ModelAdvice.Model;
+
 /**
- * How finely a vessel's contents are described.
+ * How finely a vessel's contents are described, and what lies around its wall.
  *
- * <p>Lumped contents have one temperature; it is the cheapest description and fits vessels in air. Axial contents are slices
- * stacked along the height; they stratify, and a vessel may be partly immersed or stand on its neck. Radial contents are shells
- * about the axis; they are at rest and only conduct, as something thick or set does.
+ * <p>Lumped contents have one temperature and a film inside the wall; it is the cheapest description and fits vessels in air.
+ * Axial contents are slices stacked along the height; they stratify, and a vessel may be partly immersed or stand on its neck.
+ * Radial contents are shells about the axis; they are at rest and only conduct, as something thick or set does, or conduct as
+ * much better as a stated factor says. Mixed contents have one temperature right up to the wall, as if they were stirred.
  *
- * @param slices number of slices along the height, 1 for lumped and radial contents
- * @param shells number of shells about the axis, 1 for lumped and axial contents
+ * <p>Any of them may be wrapped in layers, such as a label, a sleeve or foam. Layers lie all around the side wall, from the base
+ * to the mouth, start at the temperature of the vessel and conduct across and along; films and radiation outside meet the outermost
+ * layer, on its area. In a bath they displace no water and take up none.
+ *
+ * <pre>{@code
+ * VesselModel slow = VesselModel.axial().wrappedIn(
+ *         Layer.of(Solids.paper(), millimetres(0.1)), Layer.of(Solids.neopreneFoam(), millimetres(5)).withContactResistance(0.002));
+ * }</pre>
+ *
+ * <p>Immutable; equal by parts.
  */
-public record VesselModel(int slices, int shells) {
+public final class VesselModel {
 
     private static final int MOST_PARTS = 200;
     private static final int USUAL_SLICES = 24;
     private static final int USUAL_SHELLS = 20;
 
-    /**
-     * Checks the numbers.
-     *
-     * @param slices number of slices, 1 to 200
-     * @param shells number of shells, 1 to 200
-     * @throws IllegalArgumentException if a number is outside its range or both are above 1
-     */
-    public VesselModel {
-        if (slices < 1 || slices > MOST_PARTS) {
-            throw new IllegalArgumentException("slices " + slices + ": expected 1 to " + MOST_PARTS);
-        }
-        if (shells < 1 || shells > MOST_PARTS) {
-            throw new IllegalArgumentException("shells " + shells + ": expected 1 to " + MOST_PARTS);
-        }
-        if (slices > 1 && shells > 1) {
-            throw new IllegalArgumentException(
-                    "slices " + slices + " and shells " + shells + ": expected one of them to be 1");
-        }
-    }
+    private final int slices;
+    private final int shells;
+    private final boolean mixed;
+    private final double conductivityFactor;
+    private final List<Layer> layers;
 
-    /**
-     * Contents in slices, or lumped.
-     *
-     * @param slices number of slices, 1 to 200
-     * @throws IllegalArgumentException if the number is outside its range
-     */
-    public VesselModel(int slices) {
-        this(slices, 1);
+    private VesselModel(int slices, int shells, boolean mixed, double conductivityFactor, List<Layer> layers) {
+        this.slices = slices;
+        this.shells = shells;
+        this.mixed = mixed;
+        this.conductivityFactor = conductivityFactor;
+        this.layers = List.copyOf(layers);
     }
 
     /**
@@ -53,7 +52,7 @@ public record VesselModel(int slices, int shells) {
      * @return the model
      */
     public static VesselModel lumped() {
-        return new VesselModel(1);
+        return new VesselModel(1, 1, false, 1, List.of());
     }
 
     /**
@@ -62,7 +61,7 @@ public record VesselModel(int slices, int shells) {
      * @return the model
      */
     public static VesselModel axial() {
-        return new VesselModel(USUAL_SLICES);
+        return axial(USUAL_SLICES);
     }
 
     /**
@@ -73,10 +72,7 @@ public record VesselModel(int slices, int shells) {
      * @throws IllegalArgumentException if the number is outside its range
      */
     public static VesselModel axial(int slices) {
-        if (slices < 2) {
-            throw new IllegalArgumentException("slices " + slices + ": expected at least 2");
-        }
-        return new VesselModel(slices);
+        return new VesselModel(requireParts("slices", slices), 1, false, 1, List.of());
     }
 
     /**
@@ -85,7 +81,7 @@ public record VesselModel(int slices, int shells) {
      * @return the model
      */
     public static VesselModel radial() {
-        return new VesselModel(1, USUAL_SHELLS);
+        return radial(USUAL_SHELLS);
     }
 
     /**
@@ -96,13 +92,148 @@ public record VesselModel(int slices, int shells) {
      * @throws IllegalArgumentException if the number is outside its range
      */
     public static VesselModel radial(int shells) {
-        if (shells < 2) {
-            throw new IllegalArgumentException("shells " + shells + ": expected at least 2");
+        return new VesselModel(1, requireParts("shells", shells), false, 1, List.of());
+    }
+
+    /**
+     * Contents mixed so well that they have one temperature right up to the wall: no film inside, only wall, layers and outside
+     * resist. It is the limit of radial contents whose conductivity grows without end, and the fastest a vessel can be.
+     *
+     * @return the model
+     */
+    public static VesselModel mixed() {
+        return new VesselModel(1, 1, true, 1, List.of());
+    }
+
+    private static int requireParts(String what, int count) {
+        if (count < 2 || count > MOST_PARTS) {
+            throw new IllegalArgumentException(what + " " + count + ": expected 2 to " + MOST_PARTS);
         }
-        return new VesselModel(1, shells);
+        return count;
+    }
+
+    /**
+     * The same radial model with contents that conduct better than the liquid at rest: heat is passed from shell to shell as by a
+     * conductor of that many times the liquid's conductivity, which stands for what convection or shaking carries (effective
+     * conductivity). The factor is the user's; no law of ours gives it.
+     *
+     * @param factor effective conductivity over the conductivity of the liquid at the start [-], finite, ≥ 1
+     * @return a new model
+     * @throws IllegalArgumentException if the factor is below 1 or not finite
+     * @throws IllegalStateException if the contents are not shells
+     */
+    public VesselModel withConductivityFactor(double factor) {
+        if (!(factor >= 1) || Double.isInfinite(factor)) {
+            throw new IllegalArgumentException("conductivity factor " + factor + ": expected a finite value ≥ 1");
+        }
+        if (shells == 1) {
+            throw new IllegalStateException("a conductivity factor belongs to radial contents: call radial() first");
+        }
+        return new VesselModel(slices, shells, mixed, factor, layers);
+    }
+
+    /**
+     * The same contents in a vessel with layers around its side wall, instead of those it had.
+     *
+     * @param newLayers layers from the wall outwards, at least one, not modified
+     * @return a new model
+     * @throws IllegalArgumentException if there is no layer
+     */
+    public VesselModel wrappedIn(List<Layer> newLayers) {
+        if (newLayers.isEmpty()) {
+            throw new IllegalArgumentException("no layers around the wall: expected at least one");
+        }
+        return new VesselModel(slices, shells, mixed, conductivityFactor, newLayers);
+    }
+
+    /**
+     * The same contents in a vessel with layers around its side wall, instead of those it had.
+     *
+     * @param newLayers layers from the wall outwards, at least one, not modified
+     * @return a new model
+     * @throws IllegalArgumentException if there is no layer
+     */
+    public VesselModel wrappedIn(Layer... newLayers) {
+        return wrappedIn(List.of(newLayers));
+    }
+
+    /**
+     * Number of slices along the height.
+     *
+     * @return number, 1 for contents that are not axial
+     */
+    public int slices() {
+        return slices;
+    }
+
+    /**
+     * Number of shells about the axis.
+     *
+     * @return number, 1 for contents that are not radial
+     */
+    public int shells() {
+        return shells;
+    }
+
+    /**
+     * Whether the contents are mixed up to the wall.
+     *
+     * @return true for {@link #mixed()}
+     */
+    public boolean isMixed() {
+        return mixed;
+    }
+
+    /**
+     * Effective conductivity of radial contents over that of the liquid.
+     *
+     * @return factor [-], ≥ 1
+     */
+    public double conductivityFactor() {
+        return conductivityFactor;
+    }
+
+    /**
+     * What lies around the side wall.
+     *
+     * @return layers from the wall outwards, empty if there are none
+     */
+    public List<Layer> layers() {
+        return layers;
+    }
+
+    /** Which of the descriptions this is; empty for contents mixed by hand. */
+    Optional<Model> kind() {
+        if (mixed) {
+            return Optional.empty();
+        }
+        return Optional.of(isLumped() ? Model.LUMPED : slices > 1 ? Model.AXIAL : Model.RADIAL);
     }
 
     boolean isLumped() {
-        return slices == 1 && shells == 1;
+        return slices == 1 && shells == 1 && !mixed;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof VesselModel that
+                && slices == that.slices
+                && shells == that.shells
+                && mixed == that.mixed
+                && conductivityFactor == that.conductivityFactor
+                && layers.equals(that.layers);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(slices, shells, mixed, conductivityFactor, layers);
+    }
+
+    @Override
+    public String toString() {
+        String contents =
+                mixed ? "mixed" : slices > 1 ? slices + " slices" : shells > 1 ? shells + " shells" : "lumped";
+        String factor = conductivityFactor > 1 ? " conducting " + conductivityFactor + " times" : "";
+        return contents + factor + (layers.isEmpty() ? "" : " wrapped in " + layers);
     }
 }

@@ -27,8 +27,30 @@
  *
  * <p><b>Layered vessels.</b> Axial contents are slices along the height and stratify; radial contents are shells about the axis,
  * at rest, and only conduct. As the resistance inside vanishes beside that outside, all descriptions give one curve. {@link
- * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.scene.ModelAdvice} says, from Biot
+ * org.beveragethermal.core.scene.Comparison} runs all of them and {@link org.beveragethermal.core.prediction.ModelAdvice} says, from Biot
  * numbers and a filling-box number, which is warranted.
+ *
+ * <p><b>Freezing.</b> A {@link org.beveragethermal.materials.liquid.Beverage} freezes and thaws in every description, at its
+ * liquidus, slice by slice or shell by shell. Ice stays in the part where it forms, spread evenly. The unfrozen drink is taken to
+ * flow as if all of it were liquid of its temperature, and mixing and turning over share out enthalpy, which conserves energy; that
+ * ice rises, that slush hardly flows and that ice conducts better than water is left out, as is supercooling. The prediction
+ * notes when and where freezing begins; {@code Prediction.iceFraction} tells how much is ice.
+ *
+ * <p><b>Radial contents that move a little.</b> {@link org.beveragethermal.core.scene.VesselModel#withConductivityFactor} lets
+ * shells conduct better than the liquid at rest, {@link org.beveragethermal.core.scene.VesselModel#mixed} takes contents as one
+ * node up to the wall.
+ *
+ * <p><b>Layers around the wall.</b> A label, a sleeve or foam are {@link org.beveragethermal.core.conduction.Layer}s of a {@link
+ * org.beveragethermal.core.scene.VesselModel}, whatever its contents: {@code VesselModel.lumped().wrappedIn(label, foam)}. Every band
+ * of wall carries them as coaxial cylinders with the contact resistances between them; the surroundings meet the area, the
+ * diameter and the emissivity of the outermost one. The resistances of the layers are the closed forms; the wall itself is cut
+ * into plane halves, which makes glass of a bottle conduct some 4 % better than a cylinder of it.
+ * <p><b>Ends.</b> An axial vessel passes heat through its base and its closure, and between them and the liquid through the gas of the
+ * headspace: films on liquid, end and dry wall, and radiation from the liquid, which between the flat surfaces of a thin gas is more
+ * than its conduction. Upright the gas lies under the closure; on its mouth under the base, and the liquid on the closure. An open
+ * vessel gives its surface to the air. The gas is dry air: evaporation inside and outside is left out. Lumped contents lose heat through
+ * their base only where the surroundings were put {@linkplain org.beveragethermal.core.surroundings.Footing on} something that lets
+ * them reach it, and then through the glass of the lowest band; radial contents not at all.
  */
 @NullMarked
 package org.beveragethermal.core.scene;

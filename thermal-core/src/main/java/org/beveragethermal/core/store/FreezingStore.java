@@ -84,13 +84,13 @@ public final class FreezingStore implements Store {
             double massKg,
             double onsetK,
             double onsetEnthalpy,
-            Supplier<FreezingTable> frozen) {
+            Late frozen) {
         this.temperatureOfEnthalpy = temperatureOfEnthalpy;
         this.specificEnthalpy = specificEnthalpy;
         this.massKg = massKg;
         this.onsetK = onsetK;
         this.onsetEnthalpy = onsetEnthalpy;
-        this.frozen = new Late(frozen);
+        this.frozen = frozen;
     }
 
     /**
@@ -112,7 +112,46 @@ public final class FreezingStore implements Store {
                 massKg,
                 onsetK,
                 onsetK > COLDEST_K ? curve.specificEnthalpyWithIce(onsetK) : Double.NEGATIVE_INFINITY,
-                () -> table(curve));
+                new Late(() -> table(curve)));
+    }
+
+    /**
+     * A drink of fixed mass whose heat capacity is one number as long as it is liquid; below the onset it is that of {@link
+     * #ofMass(Beverage, double)}.
+     *
+     * @param beverage the drink; if it begins to freeze only below −25 °C it stays liquid
+     * @param massKg mass of drink and ice [kg], finite, > 0
+     * @param liquidHeatCapacity specific heat capacity of the liquid [J/(kg K)], finite, > 0
+     * @return the store
+     * @throws IllegalArgumentException if a number is not finite and positive
+     */
+    public static FreezingStore ofMass(Beverage beverage, double massKg, double liquidHeatCapacity) {
+        requirePositive("mass of " + beverage.name(), massKg, "kg");
+        requirePositive("specific heat capacity of the liquid", liquidHeatCapacity, "J/(kg K)");
+        FreezingCurve curve = FreezingCurve.of(beverage);
+        double onsetK = curve.onset().temperatureK();
+        boolean freezes = onsetK > COLDEST_K;
+        double here = freezes ? onsetK : ZERO_CELSIUS_K;
+        double enthalpy = freezes ? curve.specificEnthalpyWithIce(onsetK) : 0;
+        return new FreezingStore(
+                new Line(here, 1 / liquidHeatCapacity, enthalpy),
+                new Line(enthalpy, liquidHeatCapacity, here),
+                massKg,
+                onsetK,
+                freezes ? enthalpy : Double.NEGATIVE_INFINITY,
+                new Late(() -> table(curve)));
+    }
+
+    /**
+     * The same drink in another quantity; what was worked out for this store serves the new one too.
+     *
+     * @param newMassKg mass of drink and ice [kg], finite, > 0
+     * @return a new store
+     * @throws IllegalArgumentException if the mass is not finite and positive
+     */
+    public FreezingStore withMass(double newMassKg) {
+        requirePositive("mass", newMassKg, "kg");
+        return new FreezingStore(temperatureOfEnthalpy, specificEnthalpy, newMassKg, onsetK, onsetEnthalpy, frozen);
     }
 
     /**
@@ -153,7 +192,7 @@ public final class FreezingStore implements Store {
                 massKg,
                 freezingK,
                 onsetEnthalpy,
-                () -> aboveIce(solid, freezingK - 1, frozenK, freezingK, onsetEnthalpy, liquidHeatCapacity));
+                new Late(() -> aboveIce(solid, freezingK - 1, frozenK, freezingK, onsetEnthalpy, liquidHeatCapacity)));
     }
 
     /** A straight line through a point. */

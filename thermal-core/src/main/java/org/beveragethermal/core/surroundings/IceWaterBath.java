@@ -26,8 +26,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes; three quarters of their surface are wetted; the film on a block
  * is that of a vertical plate of its side (or, stirred, of a sphere); the water level is that of the start of each stretch
- * between moves; vessels stand upright on the floor and pass no heat through their base; condensation on the bucket is left
- * out.
+ * between moves; vessels stand on the floor, which insulates their end unless {@linkplain #on told otherwise}; condensation on the
+ * bucket is left out.
  *
  * <p>Immutable. Keep the mouths of bottles above the melt water, and do not use this ice in drinks.
  */
@@ -66,6 +66,7 @@ public final class IceWaterBath implements Surroundings {
     private final double waterK;
     private final Agitation agitation;
     private final double solidFraction;
+    private final Footing footing;
 
     private IceWaterBath(Builder builder, double blockSideM, double iceK, double waterK) {
         this.bucket = builder.bucket;
@@ -77,6 +78,30 @@ public final class IceWaterBath implements Surroundings {
         this.waterK = waterK;
         this.agitation = builder.agitation;
         this.solidFraction = builder.solidFraction;
+        this.footing = Footing.insulating();
+    }
+
+    private IceWaterBath(IceWaterBath that, Footing footing) {
+        this.bucket = that.bucket;
+        this.room = that.room;
+        this.iceKg = that.iceKg;
+        this.blockSideM = that.blockSideM;
+        this.iceK = that.iceK;
+        this.waterKg = that.waterKg;
+        this.waterK = that.waterK;
+        this.agitation = that.agitation;
+        this.solidFraction = that.solidFraction;
+        this.footing = footing;
+    }
+
+    /**
+     * The same bath with something else under the vessels.
+     *
+     * @param newFooting what they stand on; insulating unless said otherwise
+     * @return a new value
+     */
+    public IceWaterBath on(Footing newFooting) {
+        return new IceWaterBath(this, Objects.requireNonNull(newFooting, "footing"));
     }
 
     /**
@@ -162,6 +187,10 @@ public final class IceWaterBath implements Surroundings {
 
     double solidFraction() {
         return solidFraction;
+    }
+
+    Footing footing() {
+        return footing;
     }
 
     /** Collects the description of a bath; each setting is checked at once, the whole in {@link #build}. */

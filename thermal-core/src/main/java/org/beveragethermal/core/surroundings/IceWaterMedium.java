@@ -147,16 +147,32 @@ final class IceWaterMedium implements Medium {
 
     @Override
     public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+        if (EndFaces.isCovered(patch, bath.footing())) {
+            return List.of();
+        }
         FillLevel level = level(occupants);
         double wetted = Math.min(vessel.heightM(), level.depthM());
         if (patch.middleM() > wetted) {
             return air.faces(patch, vessel, occupants);
         }
         PackGeometry geometry = geometry(level);
+        if (EndFaces.isEnd(patch)) {
+            double height = patch.middleM();
+            return List.of(
+                    end("water among ice", pack, patch, vessel, geometry.packAt(height)),
+                    end("clear water", clear, patch, vessel, geometry.clearAt(height)));
+        }
         HeatLaw outside = BathWalls.film(patch, wetted, film, bath.agitation());
         return List.of(
                 face("water among ice", pack, outside, geometry.packPartOf(wetted)),
                 face("clear water", clear, outside, geometry.clearPartOf(wetted)));
+    }
+
+    private Face end(String name, Node water, WallPatch patch, Occupant vessel, SmoothFunction share) {
+        return new Face(
+                name,
+                List.of(EndFaces.inWater(water, patch, vessel, bath.footing(), film, bath.agitation())),
+                byIce(share));
     }
 
     private Face face(String name, Node water, HeatLaw outside, SmoothFunction share) {

@@ -37,12 +37,12 @@ public interface Medium {
     List<Path> paths(List<Occupant> occupants);
 
     /**
-     * What touches the outside of a patch of wall.
+     * What touches the outside of a patch of wall or of an end.
      *
      * @param patch the patch
      * @param vessel the vessel it belongs to
      * @param occupants all vessels that are in the gear
-     * @return the faces into which the patch divides, at least one
+     * @return the faces into which the patch divides; none for an end that stands on something that insulates
      */
     List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants);
 

@@ -68,6 +68,24 @@ record PackGeometry(double depthM, double freeAreaM2, double solidFraction) {
         return of(m -> 1 - pack.at(m), m -> -pack.slope(m));
     }
 
+    /**
+     * Whether the pack reaches down to a height, as a number that rises from 0 to 1 while it passes it: for a level surface in the
+     * bath. None of it without ice, all of it where the pack stands on the floor.
+     */
+    SmoothFunction packAt(double heightM) {
+        double width = 2 * CORNER;
+        double begins = (1 - width) * (1 - Math.min(1, heightM / depthM));
+        return of(
+                m -> SmoothMath.fade((packPart(m) - begins) / width),
+                m -> SmoothMath.fadeSlope((packPart(m) - begins) / width) * packPartSlope(m) / width);
+    }
+
+    /** One minus {@link #packAt}. */
+    SmoothFunction clearAt(double heightM) {
+        SmoothFunction pack = packAt(heightM);
+        return of(m -> 1 - pack.at(m), m -> -pack.slope(m));
+    }
+
     /** Part of the open surface that is pack rather than clear water: all of it until little ice is left. */
     SmoothFunction packPartOfSurface() {
         double half = CORNER;

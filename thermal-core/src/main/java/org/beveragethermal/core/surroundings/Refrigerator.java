@@ -34,6 +34,16 @@ public final class Refrigerator implements Surroundings {
         return new Refrigerator(StillAir.at(airTemperature));
     }
 
+    /**
+     * The same refrigerator with another shelf.
+     *
+     * @param footing what vessels stand on; insulating unless said otherwise, {@link Footing#open()} for a wire shelf
+     * @return a new value
+     */
+    public Refrigerator on(Footing footing) {
+        return new Refrigerator(inside.on(footing));
+    }
+
     @Override
     public Medium open(String id, double originS) {
         return new AirMedium(id, inside, originS);

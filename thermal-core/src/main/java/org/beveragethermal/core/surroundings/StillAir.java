@@ -3,6 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import java.time.Duration;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import javax.measure.Quantity;
@@ -27,11 +28,13 @@ public final class StillAir implements Surroundings {
     private final TimeFunction airK;
     private final TimeFunction wallsK;
     private final double pressurePa;
+    private final Footing footing;
 
-    private StillAir(TimeFunction airK, TimeFunction wallsK, double pressurePa) {
+    private StillAir(TimeFunction airK, TimeFunction wallsK, double pressurePa, Footing footing) {
         this.airK = airK;
         this.wallsK = wallsK;
         this.pressurePa = pressurePa;
+        this.footing = footing;
     }
 
     /**
@@ -43,7 +46,7 @@ public final class StillAir implements Surroundings {
      */
     public static StillAir at(Quantity<Temperature> temperature) {
         TimeFunction constant = TimeFunction.constant(airTemperatureK(temperature));
-        return new StillAir(constant, constant, DryAir.STANDARD_PRESSURE_PA);
+        return new StillAir(constant, constant, DryAir.STANDARD_PRESSURE_PA, Footing.insulating());
     }
 
     /**
@@ -56,7 +59,7 @@ public final class StillAir implements Surroundings {
      */
     public static StillAir varying(Map<Duration, Quantity<Temperature>> temperatures) {
         TimeFunction line = line(temperatures);
-        return new StillAir(line, line, DryAir.STANDARD_PRESSURE_PA);
+        return new StillAir(line, line, DryAir.STANDARD_PRESSURE_PA, Footing.insulating());
     }
 
     /**
@@ -67,7 +70,7 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
     public StillAir withWalls(Quantity<Temperature> radiantTemperature) {
-        return new StillAir(airK, TimeFunction.constant(airTemperatureK(radiantTemperature)), pressurePa);
+        return new StillAir(airK, TimeFunction.constant(airTemperatureK(radiantTemperature)), pressurePa, footing);
     }
 
     /**
@@ -80,7 +83,7 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
     public StillAir withWalls(Map<Duration, Quantity<Temperature>> radiantTemperatures) {
-        return new StillAir(airK, line(radiantTemperatures), pressurePa);
+        return new StillAir(airK, line(radiantTemperatures), pressurePa, footing);
     }
 
     /**
@@ -92,7 +95,20 @@ public final class StillAir implements Surroundings {
      */
     public StillAir withPressure(Quantity<Pressure> pressure) {
         return new StillAir(
-                airK, wallsK, SiValues.pressurePa(pressure, "air pressure", LOWEST_PRESSURE_PA, HIGHEST_PRESSURE_PA));
+                airK,
+                wallsK,
+                SiValues.pressurePa(pressure, "air pressure", LOWEST_PRESSURE_PA, HIGHEST_PRESSURE_PA),
+                footing);
+    }
+
+    /**
+     * The same room with something else under the vessels.
+     *
+     * @param newFooting what they stand on; insulating unless said otherwise
+     * @return a new value
+     */
+    public StillAir on(Footing newFooting) {
+        return new StillAir(airK, wallsK, pressurePa, Objects.requireNonNull(newFooting, "footing"));
     }
 
     /**
@@ -115,6 +131,10 @@ public final class StillAir implements Surroundings {
 
     double pressurePa() {
         return pressurePa;
+    }
+
+    Footing footing() {
+        return footing;
     }
 
     @Override

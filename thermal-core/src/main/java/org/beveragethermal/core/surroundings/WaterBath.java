@@ -3,6 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
@@ -31,13 +32,16 @@ public final class WaterBath implements Surroundings {
     private final double temperatureK;
     private final StillAir room;
     private final Agitation agitation;
+    private final Footing footing;
 
-    private WaterBath(Bucket bucket, double volumeM3, double temperatureK, StillAir room, Agitation agitation) {
+    private WaterBath(
+            Bucket bucket, double volumeM3, double temperatureK, StillAir room, Agitation agitation, Footing footing) {
         this.bucket = bucket;
         this.volumeM3 = volumeM3;
         this.temperatureK = temperatureK;
         this.room = room;
         this.agitation = agitation;
+        this.footing = footing;
     }
 
     /**
@@ -57,7 +61,8 @@ public final class WaterBath implements Surroundings {
                 SiValues.volumeM3(volume, "volume of bath water", 1e-4, bucket.volumeM3()),
                 SiValues.temperatureK(temperature, "bath temperature", COLDEST_K, WARMEST_K),
                 room,
-                Agitation.STILL);
+                Agitation.STILL,
+                Footing.insulating());
     }
 
     /**
@@ -67,7 +72,18 @@ public final class WaterBath implements Surroundings {
      * @return a new value
      */
     public WaterBath with(Agitation newAgitation) {
-        return new WaterBath(bucket, volumeM3, temperatureK, room, newAgitation);
+        return new WaterBath(bucket, volumeM3, temperatureK, room, newAgitation, footing);
+    }
+
+    /**
+     * The same bath with something else under the vessels.
+     *
+     * @param newFooting what they stand on; insulating unless said otherwise
+     * @return a new value
+     */
+    public WaterBath on(Footing newFooting) {
+        return new WaterBath(
+                bucket, volumeM3, temperatureK, room, agitation, Objects.requireNonNull(newFooting, "footing"));
     }
 
     /**
@@ -126,9 +142,16 @@ public final class WaterBath implements Surroundings {
 
         @Override
         public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+            if (EndFaces.isCovered(patch, bath.footing)) {
+                return List.of();
+            }
             double wetted = wettedHeightM(vessel, occupants);
             if (patch.middleM() > wetted) {
                 return air.faces(patch, vessel, occupants);
+            }
+            if (EndFaces.isEnd(patch)) {
+                Link end = EndFaces.inWater(water, patch, vessel, bath.footing, fluid, bath.agitation);
+                return List.of(Face.whole("water", List.of(end)));
             }
             Link film = Link.of(water, "convection", BathWalls.film(patch, wetted, fluid, bath.agitation))
                     .scaledBy(Multipliers.WATER_FILM);

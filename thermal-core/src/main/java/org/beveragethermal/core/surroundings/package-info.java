@@ -16,6 +16,11 @@
  *         .build();
  * }</pre>
  *
+ * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
+ * said otherwise, open as a wire shelf, or in contact with a plate. Ends that look up, and those that look down on an open footing, have
+ * the films of level discs (McAdams) where the sides have those of upright cylinders; below the waterline density decides which
+ * way the water turns over, and a punt holds air.
+ *
  * <p><b>How they attach.</b> A surroundings value opens a {@link org.beveragethermal.core.surroundings.Medium} for one run:
  * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is
  * not meant to be implemented outside the library yet.

@@ -61,6 +61,18 @@ class CorrelationTest {
                 .expected(15.87)
                 .withinRelative(0.005)
                 .check(HorizontalPlate.stableMcAdams(11_950_000));
+        OutsideChecks.fromMemory("correlation-plate-unstable-laminar", CENGEL + "example 9-2(b)")
+                .what("Nu of a hot face up at Ra 1.195e7, 0.54 Ra^(1/4)")
+                .unit("1")
+                .expected(31.75)
+                .withinRelative(0.005)
+                .check(HorizontalPlate.unstableLaminarMcAdams(11_950_000));
+        NusseltLaw both = HorizontalPlate.UNSTABLE_MCADAMS_BOTH.law();
+        assertThat(both.nusselt(1e5, 1)).isEqualTo(HorizontalPlate.unstableLaminarMcAdams(1e5));
+        assertThat(both.nusselt(1e8, 1)).isEqualTo(HorizontalPlate.unstableMcAdams(1e8));
+        // 0.54 Ra^(1/4) = 0.15 Ra^(1/3) at Ra = 3.6¹².
+        assertThat(HorizontalPlate.unstableLaminarMcAdams(Math.pow(3.6, 12)))
+                .isCloseTo(HorizontalPlate.unstableMcAdams(Math.pow(3.6, 12)), within(1e-9));
         double ra = 3.21e8 * 5.54;
         OutsideChecks.referenceLibrary("correlation-plate-stable-library", HT + "McAdams, opposed")
                 .what("Nu at Pr 5.54, Gr 3.21e8")
@@ -131,6 +143,7 @@ class CorrelationTest {
                 VerticalCylinder.popiel(4),
                 HorizontalPlate.STABLE_MCADAMS,
                 HorizontalPlate.UNSTABLE_MCADAMS,
+                HorizontalPlate.UNSTABLE_MCADAMS_BOTH,
                 CrossflowCylinder.CHURCHILL_BERNSTEIN,
                 Sphere.WHITAKER,
                 EnclosedLiquid.COOLING,

@@ -102,8 +102,62 @@ final class BottomFilmTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 3, 3.98, 5, 12})
+    void slopeHasNoCornerWhereTheRegimesMeet(double celsius) {
+        // At equal temperatures, and where slice or surface passes the densest temperature. Between two points a
+        // hundredth of
+        // the turn apart a corner would change the slope by all of k/(half a slice).
+        double near = 1e-5;
+        for (Liquid liquid : new Liquid[] {WINE, Water.liquid()}) {
+            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, LiquidFit.of(liquid));
+            double conduction = AREA * liquid.thermalConductivity(ZERO + 4) / 0.004;
+            double at = ZERO + celsius;
+            assertSmooth(film, at + near, at, at - near, at, conduction);
+            assertSmooth(film, at, at + near, at, at - near, conduction);
+            assertSmooth(film, DENSEST_WATER_K + near, at, DENSEST_WATER_K - near, at, conduction);
+            assertSmooth(film, at, DENSEST_WATER_K + near, at, DENSEST_WATER_K - near, conduction);
+        }
+    }
+
+    private static void assertSmooth(
+            BottomFilm film, double slice, double surface, double otherSlice, double otherSurface, double scale) {
+        HeatFlow one = new HeatFlow();
+        HeatFlow other = new HeatFlow();
+        film.evaluate(slice, surface, one);
+        film.evaluate(otherSlice, otherSurface, other);
+        String where = "slice %s K over surface %s K";
+        assertThat(one.perFromKelvin).as(where, slice, surface).isCloseTo(other.perFromKelvin, within(0.05 * scale));
+        assertThat(one.perToKelvin).as(where, slice, surface).isCloseTo(other.perToKelvin, within(0.05 * scale));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "10, 10.0004",
+        "10.0004, 10",
+        "10, 10.1",
+        "3.98, 4.5",
+        "3.9804, 2",
+        "3.9796, 2",
+        "2, 3.9805",
+        "3, 3.0003",
+        "3.0003, 3",
+        "3.5, 3.9799",
+        "8, 8.4"
+    })
+    void slopesNearTheCornersAreThoseOfDifferences(double sliceC, double surfaceC) {
+        for (Liquid liquid : new Liquid[] {WINE, Water.liquid()}) {
+            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, LiquidFit.of(liquid));
+            assertSlopes(film, ZERO + sliceC, ZERO + surfaceC, 1e-6, 2e-3);
+        }
+    }
+
     private static void assertSlopes(org.beveragethermal.core.network.HeatLaw law, double oneK, double otherK) {
-        double step = 1e-4;
+        assertSlopes(law, oneK, otherK, 1e-4, 1e-4);
+    }
+
+    private static void assertSlopes(
+            org.beveragethermal.core.network.HeatLaw law, double oneK, double otherK, double step, double relative) {
         HeatFlow at = new HeatFlow();
         HeatFlow up = new HeatFlow();
         HeatFlow down = new HeatFlow();
@@ -111,10 +165,10 @@ final class BottomFilmTest {
         law.evaluate(oneK + step, otherK, up);
         law.evaluate(oneK - step, otherK, down);
         double scale = Math.abs(at.perFromKelvin) + Math.abs(at.perToKelvin);
-        assertThat(at.perFromKelvin).isCloseTo((up.watts - down.watts) / (2 * step), within(1e-4 * scale));
+        assertThat(at.perFromKelvin).isCloseTo((up.watts - down.watts) / (2 * step), within(relative * scale));
         law.evaluate(oneK, otherK + step, up);
         law.evaluate(oneK, otherK - step, down);
-        assertThat(at.perToKelvin).isCloseTo((up.watts - down.watts) / (2 * step), within(1e-4 * scale));
+        assertThat(at.perToKelvin).isCloseTo((up.watts - down.watts) / (2 * step), within(relative * scale));
     }
 
     @Test

@@ -15,8 +15,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import org.beveragethermal.core.prediction.Explanation;
+import org.beveragethermal.core.prediction.ModelAdvice;
+import org.beveragethermal.core.prediction.ModelAdvice.Model;
+import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.Resistance;
-import org.beveragethermal.core.scene.ModelAdvice.Model;
 import org.beveragethermal.core.surroundings.Agitation;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Refrigerator;
@@ -73,6 +75,32 @@ class ComparisonTest {
         assertThat(c.advice().model()).isEqualTo(Model.AXIAL);
         assertThat(c.advice().reason()).contains("two media");
         assertThat(c.text()).contains("lumped", "axial", "radial", "advice: axial");
+    }
+
+    @Test
+    void eachExposureIsJudgedByWhatTouchesTheWallThere() {
+        // First in air, then half under water: the waterline is none of the air's.
+        Prediction p = Lumped.of(BOTTLE)
+                .expose(in(Refrigerator.at(celsius(5)), Duration.ofHours(1)), in(bath(7), Duration.ofMinutes(20)));
+        assertThat(p.stayAdvice()).hasSize(2);
+        assertThat(p.stayAdvice().get(0).advice().model()).isEqualTo(Model.LUMPED);
+        assertThat(p.stayAdvice().get(1).advice().model()).isEqualTo(Model.AXIAL);
+        assertThat(p.stayAdvice().get(1).stay().from()).isEqualTo(Duration.ofHours(1));
+        assertThat(p.stayAdvice().get(1).stay().to()).isEqualTo(Duration.ofMinutes(80));
+        assertThat(p.advice().orElseThrow().reason()).contains("two media");
+        assertThat(p.notes()).anyMatch(note -> note.startsWith("from 60 min") && note.contains("axial"));
+        assertThat(p.notes()).noneMatch(note -> note.startsWith("from 0 min"));
+        assertThat(p.limits()).noneMatch(note -> note.startsWith("from 60 min"));
+    }
+
+    @Test
+    void everyDescriptionGivesAdviceAndTheyAgree() {
+        Comparison air = Comparison.of(BOTTLE, in(Refrigerator.at(celsius(5)), Duration.ofHours(2)));
+        Comparison water = Comparison.of(BOTTLE, in(bath(20), Duration.ofMinutes(20)));
+        for (Model model : Model.values()) {
+            assertThat(air.prediction(model).advice().orElseThrow().model()).isEqualTo(Model.LUMPED);
+            assertThat(water.prediction(model).advice().orElseThrow().model()).isEqualTo(Model.AXIAL);
+        }
     }
 
     @Test

@@ -10,7 +10,6 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.EventAnswer;
 import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.store.FreezingStore;
-import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -69,15 +68,5 @@ final class FreezingSceneTest {
         Prediction cool =
                 Lumped.of(wine).expose(Exposure.in(Refrigerator.at(Measures.celsius(-3)), Duration.ofHours(24)));
         assertThat(cool.notes()).noneMatch(note -> note.contains("freeze"));
-    }
-
-    @Test
-    void slicesSayThatTheyDoNotFreeze() {
-        Scene scene = Scene.builder()
-                .gear("freezer", freezer)
-                .vessel("bottle", wine, "freezer", VesselModel.axial(6), Posture.UPRIGHT)
-                .build();
-        assertThat(scene.predict(Duration.ofHours(5)).vessel("bottle").notes())
-                .anyMatch(note -> note.contains("contents in slices or shells stay liquid"));
     }
 }

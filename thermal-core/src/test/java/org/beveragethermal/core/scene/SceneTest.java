@@ -255,7 +255,7 @@ class SceneTest {
         assertThatThrownBy(() -> in(ROOM, Duration.ZERO)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Lumped.of(BOTTLE).expose()).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> VesselModel.axial(1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new VesselModel(0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VesselModel.axial(0)).isInstanceOf(IllegalArgumentException.class);
         Prediction prediction = Lumped.of(BOTTLE).expose(in(COLD, Duration.ofHours(1)));
         assertThatThrownBy(() -> prediction.meanTemperatureAt(Duration.ofHours(2)))
                 .isInstanceOf(IllegalArgumentException.class);

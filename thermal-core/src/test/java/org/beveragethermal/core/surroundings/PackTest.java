@@ -60,6 +60,26 @@ class PackTest {
     }
 
     @Test
+    void aLevelSurfaceIsReachedByThePackOnceItIsDeepEnough() {
+        for (double height : new double[] {0, 0.1, 0.2, 0.3}) {
+            SmoothFunction pack = GEOMETRY.packAt(height);
+            assertThat(pack.at(0)).isZero();
+            assertThat(pack.at(20 * REACHING_FLOOR)).isCloseTo(1, within(1e-3));
+            for (double kg = 0.05; kg < 3 * REACHING_FLOOR; kg += 0.1) {
+                assertThat(pack.at(kg) + GEOMETRY.clearAt(height).at(kg)).isCloseTo(1, within(1e-12));
+                assertThat(pack.at(kg)).isGreaterThanOrEqualTo(pack.at(kg - 0.05));
+                double step = 1e-6;
+                assertThat(pack.slope(kg))
+                        .isCloseTo((pack.at(kg + step) - pack.at(kg - step)) / (2 * step), within(1e-5));
+            }
+            // Half-way when the pack's depth is that of the surface below the water level.
+            if (height == 0.1 || height == 0.2) {
+                assertThat(pack.at((1 - height / 0.3) * REACHING_FLOOR)).isBetween(0.1, 0.9);
+            }
+        }
+    }
+
+    @Test
     void waterIsSharedBetweenGapsAndClearWater() {
         // 6 kg in all, 0.75 kg of water in the gaps per kilogram of ice.
         PackWater water = new PackWater(6, 0.75);

@@ -52,6 +52,15 @@ class SurroundingsRefusalsTest {
     }
 
     @Test
+    void footings() {
+        outOfRange(() -> Footing.contact(wattsPerSquareMetreKelvin(0)));
+        outOfRange(() -> Footing.contact(wattsPerSquareMetreKelvin(2e5)));
+        outOfRange(() -> new Footing(Footing.Support.CONTACT, 0));
+        assertThatThrownBy(() -> new Footing(Footing.Support.OPEN, 5)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Footing.contact(wattsPerSquareMetreKelvin(50)).coefficient()).isEqualTo(50);
+    }
+
+    @Test
     void refrigerators() {
         outOfRange(() -> Refrigerator.at(celsius(-31)));
         outOfRange(() -> Refrigerator.at(celsius(20.1)));

@@ -38,6 +38,7 @@ public final class Vessel {
     private final Uncertainty massUncertainty;
     private final boolean open;
     private final @Nullable OuterParts outerParts;
+    private final Closure closure;
 
     private Vessel(Builder builder, Profile profile, VesselShape shape) {
         this.name = builder.name;
@@ -51,6 +52,21 @@ public final class Vessel {
         Boolean givenOpen = builder.open;
         this.open = givenOpen == null ? shape.isUsuallyOpen() : givenOpen;
         this.outerParts = builder.outerParts;
+        this.closure = Closure.usual(shape);
+    }
+
+    private Vessel(Vessel that, Closure closure) {
+        this.name = that.name;
+        this.shape = that.shape;
+        this.profile = that.profile;
+        this.wall = that.wall;
+        this.nominalVolumeM3 = that.nominalVolumeM3;
+        this.dimensionsSource = that.dimensionsSource;
+        this.diameterUncertainty = that.diameterUncertainty;
+        this.massUncertainty = that.massUncertainty;
+        this.open = false;
+        this.outerParts = that.outerParts;
+        this.closure = closure;
     }
 
     /**
@@ -275,6 +291,25 @@ public final class Vessel {
     }
 
     /**
+     * What closes the vessel: what its shape {@linkplain Closure#usual(VesselShape) usually has}, unless set by {@link #closedBy}.
+     *
+     * @return the closure; empty if the vessel stands open
+     */
+    public Optional<Closure> closure() {
+        return open ? Optional.empty() : Optional.of(closure);
+    }
+
+    /**
+     * The same vessel with a closure on it.
+     *
+     * @param newClosure what closes it
+     * @return a closed vessel
+     */
+    public Vessel closedBy(Closure newClosure) {
+        return new Vessel(this, Objects.requireNonNull(newClosure, "closure"));
+    }
+
+    /**
      * What belongs to the vessel but is no part of its thermal wall.
      *
      * @return stem and foot, chimes or handle; empty if there is none
@@ -398,6 +433,7 @@ public final class Vessel {
                 && diameterUncertainty.equals(that.diameterUncertainty)
                 && massUncertainty.equals(that.massUncertainty)
                 && open == that.open
+                && closure().equals(that.closure())
                 && Objects.equals(outerParts, that.outerParts);
     }
 

@@ -8,7 +8,8 @@
  * the exact formulas for frustums; a {@link org.beveragethermal.materials.vessel.Vessel} is a profile with a wall
  * material and a nominal volume; a {@link org.beveragethermal.materials.vessel.FilledVessel} also knows what is in it
  * and how warm it is, and when its headspace is used up. {@link org.beveragethermal.materials.vessel.LyingProfile} and {@link
- * org.beveragethermal.materials.vessel.InvertedProfile} are a profile on its side and on its mouth.
+ * org.beveragethermal.materials.vessel.InvertedProfile} are a profile on its side and on its mouth. A {@link
+ * org.beveragethermal.materials.vessel.Closure} closes a vessel.
  *
  * <p>Use: {@code Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(18))}. Typical
  * vessels are in {@link org.beveragethermal.materials.vessel.Vessels}, by shape and nominal volume:

@@ -114,7 +114,7 @@ final class CoupledRun {
         List<BottlePlan> bottles = routes.stream().map(this::bottlePlan).toList();
         Set<String> notes = new LinkedHashSet<>();
         for (Route route : routes) {
-            notes.addAll(run.vessel(route.order().id()).notes());
+            notes.addAll(run.vessel(route.order().id()).limits());
             freezing(route.order()).ifPresent(notes::add);
         }
         return new ServicePlan(request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes));

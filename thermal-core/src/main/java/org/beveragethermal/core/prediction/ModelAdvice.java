@@ -1,10 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.scene;
+package org.beveragethermal.core.prediction;
 
 import java.util.Locale;
 import java.util.Objects;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
-import org.beveragethermal.core.prediction.Explanation;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -38,6 +37,8 @@ public record ModelAdvice(double biotAtRest, double biotMoving, double fillingBo
         RADIAL
     }
 
+    private static final String TWO_MEDIA =
+            "two media touch the wall, one above the other: the part beside each goes its own way";
     private static final double ONE_TEMPERATURE = 0.1;
     /** A film no better than this much above conduction moves nothing. */
     private static final double HARDLY_MOVES = 1.2;
@@ -80,35 +81,48 @@ public record ModelAdvice(double biotAtRest, double biotMoving, double fillingBo
                     "explanation with " + lumped.bands().size() + " bands, wetted height " + wettedHeightM
                             + " m: expected at least one band and a height above 0");
         }
-        double inside = 0;
         double outside = 0;
+        double inside = 0;
         for (Explanation.Band band : lumped.bands()) {
             double film = band.inSeries().get(0).kelvinPerWatt();
             inside += 1 / film;
             outside += 1 / (band.kelvinPerWatt() - film);
         }
+        boolean partly = wettedHeightM < FULLY_IMMERSED * vessel.liquidHeightM();
+        return of(vessel, inside, outside, lumped.heatCapacityJPerK(), partly);
+    }
+
+    /** From the conductances inside and from the wall outwards [W/K], of all bands side by side. */
+    static ModelAdvice of(
+            FilledVessel vessel, double inside, double outside, double heatCapacityJPerK, boolean partly) {
         double height = vessel.liquidHeightM();
         double area = vessel.vessel().profile().innerSideAreaM2(0, height);
         double conductivity = vessel.liquid().thermalConductivity(vessel.temperatureK());
         double atRest = outside / area * (vessel.liquidVolumeM3() / area) / conductivity;
         double moving = outside / inside;
         double liquid = vessel.liquidMassKg() * vessel.liquid().specificHeatCapacity(vessel.temperatureK());
-        double filling = 4 * (1 + 1 / moving) * lumped.heatCapacityJPerK() / liquid;
+        double filling = 4 * (1 + 1 / moving) * heatCapacityJPerK / liquid;
         double radius = Math.sqrt(vessel.liquidVolumeM3() / (Math.PI * height));
         double still = EnclosedLiquid.conduction(height / radius) * conductivity / height * area;
-        boolean partly = wettedHeightM < FULLY_IMMERSED * height;
         return advise(atRest, moving, filling, inside < HARDLY_MOVES * still, partly);
+    }
+
+    /** Whether a medium that touches this part of the liquid's height leaves the vessel partly immersed. */
+    static boolean isPartly(double wettedPart) {
+        return wettedPart < FULLY_IMMERSED;
+    }
+
+    /** How much is asked for: two media before a film inside, that before contents at rest; then the Biot number. */
+    double severity() {
+        double biot = model == Model.RADIAL ? biotAtRest : biotMoving;
+        double rank = model == Model.LUMPED ? 0 : model == Model.RADIAL ? 1 : reason.equals(TWO_MEDIA) ? 3 : 2;
+        return rank + biot / (1 + biot);
     }
 
     private static ModelAdvice advise(
             double atRest, double moving, double filling, boolean hardlyMoves, boolean partly) {
         if (partly) {
-            return new ModelAdvice(
-                    atRest,
-                    moving,
-                    filling,
-                    Model.AXIAL,
-                    "two media touch the wall, one above the other: the part beside each goes its own way");
+            return new ModelAdvice(atRest, moving, filling, Model.AXIAL, TWO_MEDIA);
         }
         if (hardlyMoves) {
             boolean even = atRest < ONE_TEMPERATURE;
