@@ -3,6 +3,7 @@ package org.beveragethermal.core.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
@@ -117,6 +118,38 @@ final class PathDerivativesProperties {
         check(path, temperatures, new double[] {0.2, 0}, new double[] {1.1, 0.9});
         check(path, temperatures, new double[] {0.2, 0.01}, new double[] {0, 0.9});
         check(path, temperatures, new double[] {0.2, 0.01}, new double[] {1.1, 0});
+    }
+
+    @Property(seed = "20260205")
+    @Label("Path derivatives = differences: surfaces of which a share, or nothing, is left")
+    void surfaceOfWhichAShareIsLeft(@ForAll long seed) {
+        AmountWeight share = new AmountWeight(ICE, 1, FADE);
+        Link inside = Link.of(NODE, "conduction", CONDUCTION).scaledBy("wall");
+        Link air = Link.of(AIR, "convection", FILM).scaledBy("film");
+        Link walls = Link.of(WALLS, "radiation", RADIATION);
+        JunctionPath whole = JunctionPath.of("whole", inside, air, walls);
+        JunctionPath part =
+                JunctionPath.of("part", inside.weightedBy(share), air.weightedBy(share), walls.weightedBy(share));
+        check(part, seed);
+        Link stiff = Link.of(AIR, "convection", HeatLaw.conductance(3000));
+        check(JunctionPath.of("short-circuited", inside.weightedBy(share), stiff.weightedBy(share)), seed);
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] temperatures = random.doubles(part.ends().size(), 265, 310).toArray();
+        double[] nothing = {0.2, 0};
+        check(part, temperatures, nothing, new double[] {1.1, 0.9});
+        check(part, temperatures, nothing, new double[] {1.1, 0});
+        // What is left of a surface is as warm as all of it.
+        PathEvaluation ofWhole = new PathEvaluation(whole);
+        ofWhole.evaluate(whole, 0, Arrays.copyOf(temperatures, 3));
+        PathEvaluation ofPart = new PathEvaluation(part);
+        ofPart.evaluate(part, 0, temperatures, nothing);
+        assertThat(part.surfaceTemperatureK(ofPart)).isEqualTo(whole.surfaceTemperatureK(ofWhole));
+        assertThat(part.conductanceWPerK(ofPart, 0)).isZero();
+        assertThat(part.heatW(ofPart, 1)).isZero();
+        ofPart.evaluate(part, 0, temperatures, new double[] {0.2, 0.01});
+        double left = FADE.at(0.01);
+        assertThat(part.heatW(ofPart, 1)).isEqualTo(left * whole.heatW(ofWhole, 1));
+        assertThat(ofPart.flowOf(0)).isEqualTo(left * ofWhole.flowOf(0));
     }
 
     @Property(seed = "20260203")
