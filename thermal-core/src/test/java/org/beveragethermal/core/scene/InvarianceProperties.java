@@ -32,6 +32,7 @@ import net.jqwik.api.Property;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.prediction.TimeToTemperature.Reached;
+import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.StillAir;
@@ -175,13 +176,17 @@ final class InvarianceProperties {
             pieces.add(in(gear, piece));
             sum = sum.plus(piece);
         }
-        Prediction whole = Layered.of(vessel, model).expose(in(gear, sum));
-        Prediction split = Layered.of(vessel, model).expose(pieces);
+        // Steps fall otherwise when a run begins anew, and where a column overturns an error of theirs grows a
+        // hundredfold.
+        NetworkSolver solver = NetworkSolver.standard().withToleranceK(1e-5);
+        Prediction whole = Layered.of(vessel, model).with(solver).expose(in(gear, sum));
+        Prediction split = Layered.of(vessel, model).with(solver).expose(pieces);
         for (double part : new double[] {0.1, 0.3, 0.5, 0.8, 1}) {
             double time = part * whole.trajectory().endS();
             double[] profile = whole.profileK(time);
+            double[] again = split.profileK(time);
             for (int i = 0; i < profile.length; i++) {
-                assertThat(split.profileK(time)[i]).isCloseTo(profile[i], within(5e-3));
+                assertThat(again[i]).isCloseTo(profile[i], within(1e-3));
             }
         }
     }
@@ -199,23 +204,27 @@ final class InvarianceProperties {
         double time = end * random.nextDouble();
         double wanted = run.meanTemperatureK(time);
         double found = seconds(run.timeToK(wanted, 0));
-        // Answers are rounded to a millisecond, in which nothing moves by more than 10 µK.
         assertThat(found).isLessThanOrEqualTo(time + toleranceS(run, time));
-        assertThat(run.meanTemperatureK(Math.min(end, found))).isCloseTo(wanted, within(1e-5));
+        // Answers are rounded to a millisecond.
+        double rounding = 0.5e-3 * rateKPerS(run, found) + 1e-6;
+        assertThat(run.meanTemperatureK(Math.min(end, found))).isCloseTo(wanted, within(rounding));
         // Nothing before passes it: all the way the drink stays on the side on which it was at the start.
         double side = Math.signum(run.meanTemperatureK(0) - wanted);
         for (int i = 0; i < 50; i++) {
             double before = found * i / 50;
-            assertThat(side * (run.meanTemperatureK(before) - wanted)).isGreaterThanOrEqualTo(-1e-5);
+            assertThat(side * (run.meanTemperatureK(before) - wanted)).isGreaterThanOrEqualTo(-rounding);
         }
     }
 
-    /** How long the mean temperature takes for 1 µK there. */
+    /** Half of the millisecond to which answers are rounded, and how long the mean temperature takes for 1 µK there. */
     private static double toleranceS(Prediction run, double timeS) {
-        double to = Math.min(run.trajectory().endS(), timeS + 1);
-        double from = Math.max(0, timeS - 1);
-        double rate = Math.abs(run.meanTemperatureK(to) - run.meanTemperatureK(from)) / (to - from);
-        return 2e-3 + 1e-6 / Math.max(rate, 1e-9);
+        return 0.5e-3 + 1e-6 / Math.max(rateKPerS(run, timeS), 1e-9);
+    }
+
+    private static double rateKPerS(Prediction run, double timeS) {
+        double to = Math.min(run.trajectory().endS(), timeS + 0.01);
+        double from = Math.max(0, timeS - 0.01);
+        return Math.abs(run.meanTemperatureK(to) - run.meanTemperatureK(from)) / (to - from);
     }
 
     private static double seconds(TimeToTemperature answer) {

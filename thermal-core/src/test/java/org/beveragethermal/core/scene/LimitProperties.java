@@ -10,6 +10,7 @@ import static org.beveragethermal.core.scene.RandomScenes.logBetween;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.cubicMetres;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.millimetres;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -47,6 +48,11 @@ import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.liquid.Water;
+import org.beveragethermal.materials.provenance.Constant;
+import org.beveragethermal.materials.provenance.Source;
+import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.materials.solid.Solid;
+import org.beveragethermal.materials.vessel.Closure;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
 import org.beveragethermal.materials.vessel.Station;
@@ -57,6 +63,23 @@ import org.beveragethermal.materials.vessel.VesselShape;
 final class LimitProperties {
 
     private static final NetworkSolver TIGHT = NetworkSolver.standard().withToleranceK(1e-7);
+
+    /** Passes next to nothing: one temperature and shells at rest know no closure, slices do. */
+    private static final Closure INSULATING = Closure.of(
+            "limit",
+            new Solid(
+                    "limit",
+                    figure("density", 1, "kg/m³"),
+                    figure("thermal conductivity", 1e-9, "W/(m K)"),
+                    figure("specific heat capacity", 1, "J/(kg K)"),
+                    figure("emissivity", 0, "1")),
+            millimetres(20),
+            millimetres(0));
+
+    private static Constant figure(String what, double value, String unit) {
+        Source source = new Source("limit", "a limit, not a material", Source.Kind.OWN_ASSUMPTION);
+        return new Constant(what, value, unit, Uncertainty.exact(), source);
+    }
 
     private static LayerStack.Builder geometry(int kind) {
         return switch (kind) {
@@ -144,7 +167,8 @@ final class LimitProperties {
                 .profile(Profile.of(
                         List.of(new Station(0, radius, 0.003), new Station(height, radius, 0.003)), 0.003, 0))
                 .nominalVolume(litres(0.1))
-                .build();
+                .build()
+                .closedBy(INSULATING);
         double startC = between(12, 28, random);
         double outsideC = startC + (random.nextBoolean() ? 1 : -1) * between(1, 5, random);
         Beverage drink = RandomScenes.drink(random);

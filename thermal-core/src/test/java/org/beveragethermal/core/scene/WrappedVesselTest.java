@@ -137,6 +137,10 @@ final class WrappedVesselTest {
 
         @Override
         public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+            // Tubes between ends that insulate: the solutions compared with know no ends.
+            if (patch.lowM() == patch.highM()) {
+                return List.of();
+            }
             patches.add(patch);
             return List.of(Face.whole(
                     "air",
