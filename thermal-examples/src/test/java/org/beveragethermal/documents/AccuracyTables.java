@@ -46,7 +46,7 @@ final class AccuracyTables {
     /** One line per check under its name: what is expected, what was found, how far off it is and may be. */
     static String cases(List<CheckRow> rows) {
         return table(
-                List.of("Case", "What", "Expected", "Found", "Error", "Allowed", "Unit"),
+                List.of("Case", "What", "Expected", "Found", "Error", "Allowed", "Unit", "Error ÷ allowed", "Source"),
                 rows.stream()
                         .map(row -> List.of(
                                 row.id(),
@@ -55,7 +55,9 @@ final class AccuracyTables {
                                 row.toAHundredthOfTheAllowed(new BigDecimal(row.actual())),
                                 row.error(),
                                 "± " + row.toAHundredthOfTheAllowed(row.allowed()),
-                                row.unit()))
+                                row.unit(),
+                                fraction(row.deviation()),
+                                row.source()))
                         .toList());
     }
 

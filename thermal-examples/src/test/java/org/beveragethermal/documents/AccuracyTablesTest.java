@@ -59,18 +59,20 @@ class AccuracyTablesTest {
                 + "d,Table A,v,5000,5049.2,250,s,published,true\r\n";
 
         assertThat(AccuracyTables.cases(CheckRow.parse(rows))).isEqualTo("""
-                        | Case | What | Expected | Found | Error | Allowed | Unit |
-                        |---|---|---|---|---|---|---|
-                        | a | x | 10 | 10.012 | 0.012 | ± 0.1 | K |
-                        | b | y | 1 to 3 | 2.5 | 0.5 | ± 1 | 1 |
-                        | c | z | 0 | 0 | 0 | ± 1E-9 | K |
-                        | d | v | 5000 | 5049 | 49 | ± 250 | s |""");
+                        | Case | What | Expected | Found | Error | Allowed | Unit | Error ÷ allowed | Source |
+                        |---|---|---|---|---|---|---|---|---|
+                        | a | x | 10 | 10.012 | 0.012 | ± 0.1 | K | 0.12 | Table A |
+                        | b | y | 1 to 3 | 2.5 | 0.5 | ± 1 | 1 | 0.50 | Table A |
+                        | c | z | 0 | 0 | 0 | ± 1E-9 | K | 0.00 | Table A |
+                        | d | v | 5000 | 5049 | 49 | ± 250 | s | 0.20 | Table A |""");
     }
 
     @Test
     void everyOrderAndEveryPropertyHasItsLine() {
-        String orders = "family,quantity,refined,theory,observed,lowest,highest,passed\r\n"
-                + "wall,mean,cells,2,1.99,1.9,2.1,true\r\n";
+        String orders = """
+                family,quantity,refined,theory,observed,lowest,highest,passed
+                wall,mean,cells,2,1.99,1.9,2.1,true
+                """;
         assertThat(AccuracyTables.orders(OrderRow.parse(orders)))
                 .endsWith("\n| wall | mean | cells | 2 | 1.99 | 1.9 to 2.1 | yes |");
 
