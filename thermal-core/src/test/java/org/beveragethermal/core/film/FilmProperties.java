@@ -88,6 +88,7 @@ final class FilmProperties {
     }
 
     @Property(seed = "20267")
+    @Label("Second law: every film passes heat from warm to cold")
     void heatGoesFromWarmToCold(
             @ForAll @DoubleRange(min = 273.3, max = 310) double water,
             @ForAll @DoubleRange(min = 273.3, max = 310) double wall) {

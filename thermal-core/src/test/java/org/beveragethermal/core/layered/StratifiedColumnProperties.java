@@ -92,6 +92,7 @@ final class StratifiedColumnProperties {
     }
 
     @Property(seed = "20260114")
+    @Label("One answer: a column asked twice")
     void theSameQuestionHasTheSameAnswer(@ForAll long seed) {
         Drawn first = Drawn.draw(seed, false);
         Drawn second = Drawn.draw(seed, false);

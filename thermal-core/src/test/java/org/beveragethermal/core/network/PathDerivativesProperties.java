@@ -208,6 +208,7 @@ final class PathDerivativesProperties {
     }
 
     @Property(seed = "20260118")
+    @Label("First law: flows into a surface without heat capacity balance")
     void flowsIntoASurfaceBalance(@ForAll long seed) {
         JunctionPath path = JunctionPath.of(
                 "surface",

@@ -246,7 +246,8 @@ final class LimitProperties {
     void blocksConvergeAsRingsAndLayersAreDoubled(@ForAll long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double radius = between(0.02, 0.06, random);
-        double depth = between(0.05, 0.3, random);
+        // The coarsest layers are no thicker than the depth from which heat has come to an end.
+        double depth = between(1, 3, random) * radius;
         double conductivity = logBetween(0.2, 20, random);
         double capacity = between(1e6, 4e6, random);
         // Heat has come through to the middle: before that the four rings of the coarsest block are too thick to see
@@ -342,11 +343,13 @@ final class LimitProperties {
             nodes.add(all);
             runs.add(NetworkSolver.standard().withToleranceK(1e-5).solve(Network.of(all, paths), 1800));
         }
+        // Surfaces are found to a part in 10¹², so that lengths of steps, and with them errors of 1e-5 K a step, differ
+        // a little.
         for (double time : new double[] {10, 60, 300, 900, 1800}) {
             for (int i = 0; i < 5; i++) {
                 int inOne = i > 2 ? i - 2 : i;
                 assertThat(runs.get(1).temperatureK(nodes.get(1).get(i), time))
-                        .isCloseTo(runs.get(0).temperatureK(nodes.get(0).get(inOne), time), within(1e-7));
+                        .isCloseTo(runs.get(0).temperatureK(nodes.get(0).get(inOne), time), within(1e-6));
             }
         }
     }

@@ -59,13 +59,16 @@ final class NetworkSolverProperties {
         Trajectory tight = NetworkSolver.standard().withToleranceK(1e-6).solve(network, END_S);
         for (Node node : network.nodes()) {
             for (double time : new double[] {30, 300, 3000, END_S}) {
+                // The tolerance bounds the error of a step; those of several steps add up in a slow node before they
+                // decay.
                 assertThat(Math.abs(standard.temperatureK(node, time) - tight.temperatureK(node, time)))
-                        .isLessThanOrEqualTo(2e-3);
+                        .isLessThanOrEqualTo(3 * NetworkSolver.DEFAULT_TOLERANCE_K);
             }
         }
     }
 
     @Property(seed = "20260111")
+    @Label("Invariance of order: nodes and paths handed in otherwise give the same")
     void orderOfNodesAndPathsDoesNotMatter(@ForAll @IntRange(min = 2, max = 8) int size, @ForAll long seed) {
         Network network = PassiveNetworks.draw(size, new SplittableRandom(seed)).network();
         List<Node> nodes = new ArrayList<>(network.nodes());

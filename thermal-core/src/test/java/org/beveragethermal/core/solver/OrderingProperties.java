@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
@@ -44,6 +45,7 @@ final class OrderingProperties {
     }
 
     @Property(seed = "20260104")
+    @Label("Ordering: every unknown has a place of its own")
     void everyUnknownHasItsOwnPlace(
             @ForAll @IntRange(min = 1, max = 30) int size, @ForAll @IntRange(max = 60) int links, @ForAll long seed) {
         List<Set<Integer>> neighbours = unconnected(size);
@@ -61,6 +63,7 @@ final class OrderingProperties {
     }
 
     @Property(seed = "20260105")
+    @Label("Ordering: a shuffled chain becomes tridiagonal")
     void shuffledChainBecomesTridiagonal(@ForAll @IntRange(min = 2, max = 40) int size, @ForAll long seed) {
         List<Set<Integer>> neighbours = unconnected(size);
         List<Integer> names = shuffled(size, seed);
@@ -72,6 +75,7 @@ final class OrderingProperties {
     }
 
     @Property(seed = "20260106")
+    @Label("Ordering: several shuffled chains become tridiagonal")
     void severalShuffledChainsBecomeTridiagonal(
             @ForAll @IntRange(min = 2, max = 10) int length,
             @ForAll @IntRange(min = 2, max = 4) int chains,
@@ -88,6 +92,7 @@ final class OrderingProperties {
     }
 
     @Property(seed = "20260107")
+    @Label("Ordering: a shuffled ladder gets a narrow band")
     void shuffledLadderGetsANarrowBand(@ForAll @IntRange(min = 3, max = 20) int rungs, @ForAll long seed) {
         // Liquid and wall side by side, slice on slice: two rails and their rungs have bandwidth 2 at best.
         List<Set<Integer>> neighbours = unconnected(2 * rungs);
