@@ -178,7 +178,7 @@ final class InvarianceProperties {
         }
         // Steps fall otherwise when a run begins anew, and where a column overturns an error of theirs grows a
         // hundredfold.
-        NetworkSolver solver = NetworkSolver.standard().withToleranceK(1e-5);
+        NetworkSolver solver = NetworkSolver.standard().withToleranceK(1e-4);
         Prediction whole = Layered.of(vessel, model).with(solver).expose(in(gear, sum));
         Prediction split = Layered.of(vessel, model).with(solver).expose(pieces);
         for (double part : new double[] {0.1, 0.3, 0.5, 0.8, 1}) {
@@ -186,7 +186,7 @@ final class InvarianceProperties {
             double[] profile = whole.profileK(time);
             double[] again = split.profileK(time);
             for (int i = 0; i < profile.length; i++) {
-                assertThat(again[i]).isCloseTo(profile[i], within(1e-3));
+                assertThat(again[i]).isCloseTo(profile[i], within(5e-3));
             }
         }
     }
