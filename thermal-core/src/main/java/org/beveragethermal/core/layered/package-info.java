@@ -24,7 +24,7 @@
  * <p><b>Near the densest.</b> Where water's 4 °C lie between a slice and its wall, the film has two layers that pull against each
  * other. One drive and one direction are made of both; they follow the inversion parameter of Gebhart and Mollendorf (J. Fluid
  * Mech. 89, 1978, 673–707), the drive with an own assumption that keeps heat a single-valued, smooth function of temperatures. The
- * coefficient falls to 0.64 of what it is beside the band, and may be off by about a third inside it: there the published
+ * coefficient falls to 0.64 of what it is beside the band, and may by our own estimate be off by a third inside it: there the published
  * solutions for an unbounded core have gaps, and none of them has a stratified core. With slice and wall on one side of the
  * densest, and in drinks without one, nothing of this enters.
  *
