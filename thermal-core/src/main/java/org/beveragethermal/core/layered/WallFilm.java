@@ -39,9 +39,9 @@ final class WallFilm {
     private static final double CORNER = 0.01;
 
     /**
-     * Difference between core and wall below which a core gives back less than the law says, and at 0 nothing [K]: a wall that
-     * works against a film leaves it unchanged. Without this, all that arrived would be given back at once when the difference
-     * changes its sign, and cores would chatter about it. Own assumption.
+     * The difference between core and wall surface that a core's stratification is compared with is never less than half of this
+     * [K]. A film that meets a wall which works against it, or none, gives back to a stratified core as much as if this half were
+     * left, so that what it carries does not jump where the difference changes its sign. Own assumption.
      */
     private static final double TURN_K = 0.02;
 
@@ -100,7 +100,7 @@ final class WallFilm {
         gravity = ConvectiveFilm.GRAVITY * gravityPart;
         double sign = coreK >= backingK ? 1 : -1;
         double drop = Math.abs(coreK - backingK);
-        // A deficit of the wrong sign meets a wall that works against it; it is carried on unchanged by this slice.
+        // A deficit of the wrong sign meets a wall that works against it, and takes no part in this wall's film.
         double came = Math.max(0, sign * arriving);
         double backing = backingCoefficient * heightM;
         double x = solve(coreK, sign, drop, came, backing, heightM, radiusM);
@@ -124,7 +124,6 @@ final class WallFilm {
                 coreK,
                 aheadK,
                 sign,
-                drop,
                 x,
                 came,
                 xByCore,
@@ -139,7 +138,6 @@ final class WallFilm {
             double coreK,
             double aheadK,
             double sign,
-            double drop,
             double x,
             double came,
             double xByCore,
@@ -154,26 +152,37 @@ final class WallFilm {
         double ratio = sign * (coreK - aheadK) / thinned;
         double corner = CORNER * slenderness * slenderness;
         double root = Math.sqrt(ratio * ratio + corner * corner);
-        double positive = 0.5 * (ratio + root);
         double positiveSlope = 0.5 * (1 + ratio / root);
-        double divisor = 1 + 4 * positive;
-        double full = came + layerHeat;
-        double value = full / divisor;
-        double byRatio = -4 * positiveSlope * value / divisor;
-        double byX = layerHeatByX / divisor - byRatio * ratio / thinned * thinnedByX;
-        double gives = SmoothMath.fade(drop / TURN_K);
-        double givesByDrop = SmoothMath.fadeSlope(drop / TURN_K) / TURN_K;
-        double kept = full - value;
+        double divisor = 1 + 2 * (ratio + root);
+        // Of what the slice itself adds a core gives back nothing where no difference is left, whichever sign it has.
+        double gives = SmoothMath.fade(x / TURN_K);
+        double givesByX = SmoothMath.fadeSlope(x / TURN_K) / TURN_K;
         double part = gives / divisor + 1 - gives;
-        double passedOn = sign * arriving < 0 ? arriving : 0;
-        double bySurface = gives * byX + (1 - gives) * layerHeatByX;
-        deficit = sign * (full - gives * kept) + passedOn;
-        deficitByCore = sign * (part * layerHeatByCore + gives * byRatio * sign / thinned + bySurface * xByCore)
-                - kept * givesByDrop;
-        deficitByAhead = -gives * byRatio / thinned;
-        deficitByBacking = sign * bySurface * xByBacking + kept * givesByDrop;
-        deficitByArriving = sign * (part * (1 + layerHeatByArriving) + bySurface * xByCame) * cameByArriving
-                + (passedOn != 0 ? 1 : 0);
+        double given = came + gives * layerHeat;
+        double byRatio = -4 * positiveSlope * given / (divisor * divisor);
+        double byX =
+                part * layerHeatByX + givesByX * layerHeat * (1 / divisor - 1) - byRatio * ratio / thinned * thinnedByX;
+        deficit = sign * (came / divisor + part * layerHeat);
+        deficitByCore = sign * (part * layerHeatByCore + byRatio * sign / thinned + byX * xByCore);
+        deficitByAhead = -byRatio / thinned;
+        deficitByBacking = sign * byX * xByBacking;
+        deficitByArriving = sign * (1 / divisor + part * layerHeatByArriving + byX * xByCame) * cameByArriving;
+        if (sign * arriving < 0) {
+            carryAgainst(coreK, aheadK, -sign, corner, arriving);
+        }
+    }
+
+    /** A deficit against which the wall works: the same law where no difference is left. */
+    private void carryAgainst(double coreK, double aheadK, double sign, double corner, double arriving) {
+        double ratio = sign * (coreK - aheadK) / (0.5 * TURN_K);
+        double root = Math.sqrt(ratio * ratio + corner * corner);
+        double divisor = 1 + 2 * (ratio + root);
+        double value = arriving / divisor;
+        double byCore = -2 * (1 + ratio / root) * value / divisor * sign / (0.5 * TURN_K);
+        deficit += value;
+        deficitByCore += byCore;
+        deficitByAhead -= byCore;
+        deficitByArriving += 1 / divisor;
     }
 
     /** The temperature difference between core and wall surface that carries the same heat through the film and behind it. */

@@ -28,8 +28,9 @@
  * solutions for an unbounded core have gaps, and none of them has a stratified core. With slice and wall on one side of the
  * densest, and in drinks without one, nothing of this enters.
  *
- * <p><b>Turning walls.</b> Where slice and wall come within 0.02 K of each other, what arrives with a film is given back to a
- * stratified core less and less, and not at all once the wall works against the film. That band is ours, for continuity.
+ * <p><b>Turning walls.</b> A film that meets a wall which no longer drives it, or works against it, gives what it carries back to a
+ * stratified core, as if 0.01 K were left between core and wall; in a core of one temperature it runs on. That band is ours, for
+ * continuity.
  *
  * <p><b>Limits.</b> Laminar film, upright round vessel, no flow at the start, no headspace convection; the direction of the film
  * is decided slice by slice from the liquid's own density.

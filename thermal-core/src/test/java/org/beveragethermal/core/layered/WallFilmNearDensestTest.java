@@ -195,7 +195,7 @@ final class WallFilmNearDensestTest {
             last = flows;
             carried = Math.max(carried, flows[SLICES + 1]);
         }
-        assertThat(carried).isGreaterThan(0.5);
+        assertThat(carried).isGreaterThan(0.1);
     }
 
     @ParameterizedTest
