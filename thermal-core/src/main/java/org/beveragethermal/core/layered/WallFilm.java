@@ -124,6 +124,7 @@ final class WallFilm {
                 coreK,
                 aheadK,
                 sign,
+                drop,
                 x,
                 came,
                 xByCore,
@@ -138,6 +139,7 @@ final class WallFilm {
             double coreK,
             double aheadK,
             double sign,
+            double drop,
             double x,
             double came,
             double xByCore,
@@ -155,17 +157,16 @@ final class WallFilm {
         double positiveSlope = 0.5 * (1 + ratio / root);
         double divisor = 1 + 2 * (ratio + root);
         // Of what the slice itself adds a core gives back nothing where no difference is left, whichever sign it has.
-        double gives = SmoothMath.fade(x / TURN_K);
-        double givesByX = SmoothMath.fadeSlope(x / TURN_K) / TURN_K;
+        double gives = SmoothMath.fade(drop / TURN_K);
+        double byDrop = SmoothMath.fadeSlope(drop / TURN_K) / TURN_K * layerHeat * (1 / divisor - 1);
         double part = gives / divisor + 1 - gives;
         double given = came + gives * layerHeat;
         double byRatio = -4 * positiveSlope * given / (divisor * divisor);
-        double byX =
-                part * layerHeatByX + givesByX * layerHeat * (1 / divisor - 1) - byRatio * ratio / thinned * thinnedByX;
+        double byX = part * layerHeatByX - byRatio * ratio / thinned * thinnedByX;
         deficit = sign * (came / divisor + part * layerHeat);
-        deficitByCore = sign * (part * layerHeatByCore + byRatio * sign / thinned + byX * xByCore);
+        deficitByCore = sign * (part * layerHeatByCore + byRatio * sign / thinned + byX * xByCore) + byDrop;
         deficitByAhead = -byRatio / thinned;
-        deficitByBacking = sign * byX * xByBacking;
+        deficitByBacking = sign * byX * xByBacking - byDrop;
         deficitByArriving = sign * (1 / divisor + part * layerHeatByArriving + byX * xByCame) * cameByArriving;
         if (sign * arriving < 0) {
             carryAgainst(coreK, aheadK, -sign, corner, arriving);
