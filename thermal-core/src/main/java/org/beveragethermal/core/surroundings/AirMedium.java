@@ -24,9 +24,6 @@ import org.beveragethermal.core.network.Path;
 /** Air with walls around it, in one run. */
 final class AirMedium implements Medium {
 
-    /** Ledger account of the latent heat of vapour. */
-    static final String CONDENSATION = "condensation";
-
     /**
      * Length of a flat plate that has the mean coefficient of a disc along a laminar stream, per diameter. A strip of the disc along the
      * stream has the length D √(1 − s²); the mean of L^(−1/2) over the area is D^(−1/2) · 0.8740/0.7854, the integrals of (1 − s²)^(1/4) and
@@ -173,7 +170,8 @@ final class AirMedium implements Medium {
                 .scaledBy(Multipliers.RADIATION));
         if (state.relativeHumidity() > 0) {
             CondensingFilm condensing = CondensingFilm.of(film, state.relativeHumidity(), state.pressurePa());
-            links.add(Link.of(ends.vapour(), CONDENSATION, condensing).scaledBy(Multipliers.AIR_FILM));
+            links.add(
+                    Link.of(ends.vapour(), CondensingFilm.MECHANISM, condensing).scaledBy(Multipliers.AIR_FILM));
         }
         return links;
     }
