@@ -211,6 +211,12 @@ class AppliancesTest {
         ScenePrediction along = loaded(6, FEELING);
         assertThat(air(own, "fridge", Duration.ofHours(1))).isLessThan(air(along, "fridge", Duration.ofHours(1)) - 0.2);
         assertThat(own.ledger().closure()).isLessThan(1e-9);
+        // A cold plate at the back draws a bottle below the air, whether the air is held or feels its load.
+        for (Refrigerator appliance : List.of(PLAIN, FEELING)) {
+            double end =
+                    predict(appliance.withWalls(celsius(0)), Duration.ofDays(1)).meanTemperatureK(86_400);
+            assertThat(end - ZERO).isBetween(1.0, 4.0);
+        }
     }
 
     @Test
