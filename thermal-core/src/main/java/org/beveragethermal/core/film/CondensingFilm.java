@@ -26,8 +26,8 @@ import org.beveragethermal.materials.solid.Ice;
  * at 0 °C together, right within 0.2 % down to −40 °C; the turn takes 0.2 K.
  *
  * <p>The water is taken to run off: the resistance of its film or drops (some 0.1 mm of water conduct 6000 W/(m² K), a thousand
- * times the air), the insulation and the roughness of a frost layer, its melting, the evaporation of water that stays, and the lightness of
- * moist air in free convection (a few per cent of the film) are left out. Uncertainty beside that of the film: 10 % (own judgement).
+ * times the air), the insulation and the roughness of a frost layer, its melting, the evaporation of water that stays, the lightness of
+ * moist air in free convection and the heat that vapour carries along while it cools (each up to 5 % of the film) are left out. Uncertainty beside that of the film: 10 % (own judgement).
  *
  * <p>Immutable and thread-safe.
  */

@@ -1,92 +1,130 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.scene;
 
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.beveragethermal.core.film.CondensingFilm;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.core.solver.Trajectory;
 
 /**
- * What moist air left on a vessel in the course of a run: the latent heat of the ledger over that of each surface at its temperature.
+ * What moist air left on a vessel in the course of a run: the latent heat of the ledger over that of the surfaces.
  *
  * @param dewKg water [kg]
  * @param frostKg frost [kg]
  * @param fromS when it begins [s], to a part of the run
- * @param toS when it ends [s]
+ * @param toS when it ends [s], alike
  */
 record CondensedWater(double dewKg, double frostKg, double fromS, double toS) {
 
-    /** The run is looked at in so many parts; the latent heat of water changes by 0.1 % per kelvin. */
+    /** Surfaces are looked at in the middle of so many parts of the run; the latent heat of water changes by 0.1 % per kelvin. */
     private static final int PARTS = 48;
 
     private static final double ZERO_CELSIUS_K = 273.15;
     /** Less than this is no drop worth a note [kg]. */
     private static final double NOTEWORTHY_KG = 1e-4;
 
-    /** Of a vessel that consists of some nodes; empty if no air with moisture touches it. */
+    /** Of a vessel that consists of some nodes; empty if nothing condensed. */
     static Optional<CondensedWater> on(List<Node> nodes, List<Double> startsS, Trajectory run) {
-        if (startsS.stream().noneMatch(start -> run.paths(start).stream().anyMatch(CondensedWater::isMoist))) {
+        Set<End> own = new HashSet<>(nodes);
+        if (startsS.stream().allMatch(start -> condensing(own, run, start).isEmpty())) {
             return Optional.empty();
         }
-        Set<String> own = new HashSet<>();
-        nodes.forEach(node -> own.add(node.name()));
+        double heat = latentHeatJ(own, run);
+        double weight = 0;
         double dew = 0;
         double frost = 0;
-        double from = run.endS();
+        double from = 0;
         double to = 0;
-        Map<String, Double> before = Map.of();
-        for (int part = 1; part <= PARTS; part++) {
-            double startS = run.endS() * (part - 1) / PARTS;
-            double endS = run.endS() * part / PARTS;
-            Map<String, Double> after = heats(own, run, endS);
-            for (Map.Entry<String, Double> path : after.entrySet()) {
-                double heat = path.getValue() - before.getOrDefault(path.getKey(), 0.0);
-                if (heat > 0) {
-                    double surfaceK = surfaceK(path.getKey(), run, 0.5 * (startS + endS));
-                    double mass = heat / CondensingFilm.latentHeatJPerKg(surfaceK);
-                    dew += surfaceK >= ZERO_CELSIUS_K ? mass : 0;
-                    frost += surfaceK < ZERO_CELSIUS_K ? mass : 0;
-                    from = Math.min(from, startS);
-                    to = endS;
-                }
+        for (int part = 0; part < PARTS; part++) {
+            double timeS = run.endS() * (part + 0.5) / PARTS;
+            double before = weight;
+            for (JunctionPath path : condensing(own, run, timeS)) {
+                PathEvaluation e = evaluated(path, run, timeS);
+                double surfaceK = path.surfaceTemperatureK(e);
+                double watts = path.heatW(e, linkOf(path));
+                double rate = watts / CondensingFilm.latentHeatJPerKg(surfaceK);
+                weight += watts;
+                dew += surfaceK >= ZERO_CELSIUS_K ? rate : 0;
+                frost += surfaceK < ZERO_CELSIUS_K ? rate : 0;
             }
-            before = after;
-        }
-        return Optional.of(new CondensedWater(dew, frost, from, to));
-    }
-
-    private static boolean isMoist(Path path) {
-        return path.accounts().stream().anyMatch(account -> account.mechanism().equals(CondensingFilm.MECHANISM));
-    }
-
-    /** Latent heat that each path brought to the vessel up to a time [J]; a junction books from its first link, the vessel. */
-    private static Map<String, Double> heats(Set<String> own, Trajectory run, double timeS) {
-        Map<String, Double> heats = new HashMap<>();
-        for (LedgerEntry entry : run.ledger(timeS).entries()) {
-            if (entry.mechanism().equals(CondensingFilm.MECHANISM) && own.contains(entry.from())) {
-                heats.merge(entry.path(), -entry.heatJ(), Double::sum);
+            if (weight > before) {
+                from = before == 0 ? run.endS() * part / PARTS : from;
+                to = run.endS() * (part + 1) / PARTS;
             }
         }
-        return heats;
+        return heat > 0 && weight > 0
+                ? Optional.of(new CondensedWater(heat * dew / weight, heat * frost / weight, from, to))
+                : Optional.empty();
     }
 
-    /** Temperature of the surface of a path, which may have been cut just before or after; then 0 °C. */
-    private static double surfaceK(String name, Trajectory run, double timeS) {
+    /** Junctions of the vessel's own surfaces, each of which begins with a node of the vessel, with moist air. */
+    private static List<JunctionPath> condensing(Set<End> own, Trajectory run, double timeS) {
+        List<JunctionPath> found = new ArrayList<>();
         for (Path path : run.paths(timeS)) {
-            if (path.name().equals(name) && path instanceof JunctionPath junction) {
-                return junction.surfaceTemperatureK(run.evaluate(name, timeS));
+            if (path instanceof JunctionPath junction
+                    && own.contains(junction.ends().get(0))
+                    && linkOf(junction) >= 0) {
+                found.add(junction);
             }
         }
-        return ZERO_CELSIUS_K;
+        return found;
+    }
+
+    /** A path alone, without the run's multipliers: they do not matter to a mean, and a whole network is a thousand times the work. */
+    private static PathEvaluation evaluated(JunctionPath path, Trajectory run, double timeS) {
+        List<Double> temperatures = new ArrayList<>();
+        List<Double> amounts = new ArrayList<>();
+        for (End end : path.ends()) {
+            if (end instanceof Node node) {
+                temperatures.add(run.temperatureK(node, timeS));
+                for (int i = 0; i < node.store().amountCount(); i++) {
+                    amounts.add(run.amount(node, i, timeS));
+                }
+            } else if (end instanceof Boundary boundary) {
+                temperatures.add(boundary.temperatureK().at(timeS));
+            }
+        }
+        PathEvaluation e = new PathEvaluation(path);
+        e.evaluate(path, timeS, values(temperatures), values(amounts));
+        return e;
+    }
+
+    private static double[] values(List<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Index of the link that brings latent heat, -1 if there is none. */
+    private static int linkOf(JunctionPath path) {
+        for (int i = 0; i < path.links().size(); i++) {
+            if (path.links().get(i).mechanism().equals(CondensingFilm.MECHANISM)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Latent heat that the vessel received [J]; a junction books from its first link, the vessel, to the others. */
+    private static double latentHeatJ(Set<End> own, Trajectory run) {
+        Set<String> names = new HashSet<>();
+        own.forEach(end -> names.add(end.name()));
+        double heat = 0;
+        for (LedgerEntry entry : run.ledger(run.endS()).entries()) {
+            if (entry.mechanism().equals(CondensingFilm.MECHANISM) && names.contains(entry.from())) {
+                heat -= entry.heatJ();
+            }
+        }
+        return heat;
     }
 
     /** What to tell the user, if there is enough of it. */
