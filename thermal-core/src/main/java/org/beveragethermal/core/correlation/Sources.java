@@ -37,6 +37,13 @@ final class Sources {
                     + " circular cylinder in crossflow, J. Heat Transfer 99 (1977) 300-306",
             Source.Kind.PUBLISHED);
 
+    static final Source POHLHAUSEN = new Source(
+            "pohlhausen-1921",
+            "E. Pohlhausen, Der Waermeaustausch zwischen festen Koerpern und Fluessigkeiten mit kleiner Reibung und kleiner"
+                    + " Waermeleitung, Z. angew. Math. Mech. 1 (1921) 115-121; as in Incropera and DeWitt, flat plate in parallel"
+                    + " laminar flow",
+            Source.Kind.PUBLISHED);
+
     static final Source WHITAKER = new Source(
             "whitaker-1972",
             "S. Whitaker, Forced convection heat transfer correlations for flow in pipes, past flat plates, single cylinders,"

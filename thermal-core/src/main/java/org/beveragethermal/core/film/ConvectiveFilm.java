@@ -134,6 +134,30 @@ public final class ConvectiveFilm implements Film {
 
     @Override
     public void evaluate(double bulkK, double wallK, HeatFlow out) {
+        double difference = bulkK - wallK;
+        coefficient(bulkK, wallK, out);
+        double total = out.watts;
+        out.watts = areaM2 * total * difference;
+        out.perFromKelvin = areaM2 * (out.perFromKelvin * difference + total);
+        out.perToKelvin = areaM2 * (out.perToKelvin * difference - total);
+    }
+
+    /**
+     * Heat per temperature difference, also where there is none; what carries mass through the same film needs it.
+     *
+     * @param bulkK temperature of the fluid [K]
+     * @param wallK temperature of the wall [K]
+     * @param out receives the conductance [W/K] as {@code watts} and its slopes [W/K²]
+     */
+    public void conductance(double bulkK, double wallK, HeatFlow out) {
+        coefficient(bulkK, wallK, out);
+        out.watts *= areaM2;
+        out.perFromKelvin *= areaM2;
+        out.perToKelvin *= areaM2;
+    }
+
+    /** Coefficient of all that moves heat through the film [W/(m² K)], and its slopes. */
+    private void coefficient(double bulkK, double wallK, HeatFlow out) {
         double film = 0.5 * (bulkK + wallK);
         double difference = bulkK - wallK;
         fluid.buoyancy().evaluate(bulkK, wallK, out);
@@ -167,9 +191,9 @@ public final class ConvectiveFilm implements Film {
         double total = fourthPowerSum(h, floor, forced);
         double share = cube(h / total);
         double others = cube(floor / total) * floorByEach + cube(forced / total) * forcedByEach;
-        out.watts = areaM2 * total * difference;
-        out.perFromKelvin = areaM2 * ((share * hByBulk + others) * difference + total);
-        out.perToKelvin = areaM2 * ((share * hByWall + others) * difference - total);
+        out.watts = total;
+        out.perFromKelvin = share * hByBulk + others;
+        out.perToKelvin = share * hByWall + others;
     }
 
     private static double fourthPowerSum(double a, double b, double c) {

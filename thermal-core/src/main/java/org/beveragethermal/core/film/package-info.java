@@ -15,6 +15,9 @@
  * Path path = DirectPath.of("wall to room", wall, room, "convection", film);
  * }</pre>
  *
+ * <p>{@link org.beveragethermal.core.film.CondensingFilm} adds what moist air gives to a surface below its dew point through the same
+ * film.
+ *
  * <p>A {@link org.beveragethermal.core.film.Film} also describes itself: coefficient, Nusselt, Rayleigh and Prandtl number, which
  * law decides and whether it is used outside its published range.
  */

@@ -500,6 +500,9 @@ public final class Scene {
             notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
         }
         notes.addAll(vessel.notes(trajectory));
+        CondensedWater.on(vessel.nodes(), starts.stream().map(Scene::seconds).toList(), trajectory)
+                .flatMap(CondensedWater::note)
+                .ifPresent(notes::add);
         return notes.stream().distinct().toList();
     }
 

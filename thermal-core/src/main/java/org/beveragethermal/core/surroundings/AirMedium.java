@@ -1,40 +1,88 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.surroundings;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.beveragethermal.core.correlation.Correlation;
+import org.beveragethermal.core.correlation.CrossflowCylinder;
+import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalCylinder;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.film.CondensingFilm;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
-import org.jspecify.annotations.Nullable;
 
-/** Still air with walls around it, in one run. */
+/** Air with walls around it, in one run. */
 final class AirMedium implements Medium {
 
-    private final Boundary air;
-    private final Boundary walls;
+    /**
+     * Length of a flat plate that has the mean coefficient of a disc along a laminar stream, per diameter. A strip of the disc along the
+     * stream has the length D √(1 − s²); the mean of L^(−1/2) over the area is D^(−1/2) · 0.8740/0.7854, the integrals of (1 − s²)^(1/4) and
+     * of (1 − s²)^(1/2) from 0 to 1.
+     */
+    private static final double PLATE_PER_DIAMETER = (0.7854 / 0.8740) * (0.7854 / 0.8740);
+
+    private final Ends ends;
+    private final StillAir.AirState state;
     private final Fluid fluid;
     private final Footing footing;
+    private final List<Node> nodes;
+    private final List<Path> paths;
+    private final List<String> notes;
+
+    /**
+     * What vessels exchange heat with.
+     *
+     * @param air what convects
+     * @param walls what radiates
+     * @param vapour what brings latent heat; its temperature and the relative humidity make the vapour pressure
+     */
+    record Ends(End air, End walls, Boundary vapour) {}
 
     AirMedium(String id, StillAir room, double originS) {
-        air = Boundary.varying(id + " air", room.airK().startingAt(originS));
-        walls = Boundary.varying(id + " walls", room.wallsK().startingAt(originS));
-        fluid = Fluid.air(room.pressurePa());
-        footing = room.footing();
+        this(ends(id, room, originS), room.state(), room.footing(), List.of(), List.of(), List.of());
+    }
+
+    private static Ends ends(String id, StillAir room, double originS) {
+        Boundary air = Boundary.varying(id + " air", room.airK().startingAt(originS));
+        Boundary walls = Boundary.varying(id + " walls", room.wallsK().startingAt(originS));
+        return new Ends(air, walls, air);
+    }
+
+    /** Air with a state of its own. */
+    AirMedium(
+            Ends ends,
+            StillAir.AirState state,
+            Footing footing,
+            List<Node> nodes,
+            List<Path> paths,
+            List<String> notes) {
+        this.ends = ends;
+        this.state = state;
+        this.fluid = Fluid.air(state.pressurePa());
+        this.footing = footing;
+        this.nodes = List.copyOf(nodes);
+        this.paths = List.copyOf(paths);
+        this.notes = List.copyOf(notes);
+    }
+
+    /** The same air with something to say to the user. */
+    AirMedium saying(List<String> newNotes) {
+        return new AirMedium(ends, state, footing, nodes, paths, newNotes);
     }
 
     @Override
     public List<Node> nodes() {
-        return List.of();
+        return nodes;
     }
 
     @Override
@@ -44,7 +92,7 @@ final class AirMedium implements Medium {
 
     @Override
     public List<Path> paths(List<Occupant> occupants) {
-        return List.of();
+        return paths;
     }
 
     @Override
@@ -65,16 +113,13 @@ final class AirMedium implements Medium {
         }
         if (patch.orientation() == Orientation.END_FACING_DOWN && footing.support() == Footing.Support.CONTACT) {
             HeatLaw contact = HeatLaw.conductance(footing.coefficient() * patch.outerAreaM2());
-            return List.of(Face.whole("support", List.of(Link.of(air, "conduction", contact))));
+            return List.of(Face.whole("support", List.of(Link.of(ends.air(), "conduction", contact))));
         }
         ConvectiveFilm film = patch.orientation() == Orientation.END_FACING_SIDEWAYS
                 ? ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, VerticalPlate.CHURCHILL_CHU)
                 : disc(patch);
-        return List.of(Face.whole(
-                "air",
-                List.of(
-                        Link.of(air, "convection", film).scaledBy(Multipliers.AIR_FILM),
-                        radiation(patch.outerAreaM2(), patch.emissivity()))));
+        return List.of(
+                Face.whole("air", links(along(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity())));
     }
 
     /** Free convection at a level disc: air colder than a face that looks up, or warmer than one that looks down, overturns. */
@@ -87,43 +132,52 @@ final class AirMedium implements Medium {
                 .atLeast(LevelFilm.CONDUCTION);
     }
 
-    private Link radiation(double areaM2, double emissivity) {
-        return Link.of(walls, "radiation", new RadiativeFilm(areaM2, emissivity))
-                .scaledBy(Multipliers.RADIATION);
-    }
-
     /** Convection and radiation to an upright surface of a round body of given height and diameter. */
     List<Link> upright(double areaM2, double heightM, double diameterM, double emissivity) {
-        return surface(areaM2, heightM, emissivity, VerticalCylinder.popiel(heightM / diameterM), null);
+        ConvectiveFilm film = ConvectiveFilm.free(areaM2, heightM, fluid, VerticalCylinder.popiel(heightM / diameterM));
+        return links(across(film, diameterM), areaM2, emissivity);
     }
 
     /** Convection and radiation to a strip of a lying cylinder: the mean of its circumference, on its diameter. */
     private List<Link> lying(WallPatch patch) {
-        return surface(
-                patch.outerAreaM2(), patch.diameterM(), patch.emissivity(), HorizontalCylinder.CHURCHILL_CHU, null);
+        ConvectiveFilm film =
+                ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, HorizontalCylinder.CHURCHILL_CHU);
+        return links(across(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity());
     }
 
     /** Convection and radiation to a level surface that faces up. */
     List<Link> level(double areaM2, double perimeterM, double emissivity) {
-        return surface(
-                areaM2,
-                areaM2 / perimeterM,
-                emissivity,
-                HorizontalPlate.STABLE_MCADAMS,
-                HorizontalPlate.UNSTABLE_MCADAMS);
+        double length = areaM2 / perimeterM;
+        ConvectiveFilm film = ConvectiveFilm.free(areaM2, length, fluid, HorizontalPlate.STABLE_MCADAMS)
+                .whenColder(HorizontalPlate.UNSTABLE_MCADAMS);
+        return links(along(film, 4 * length), areaM2, emissivity);
     }
 
-    private List<Link> surface(
-            double areaM2, double lengthM, double emissivity, Correlation airWarmer, @Nullable Correlation airColder) {
-        ConvectiveFilm film = ConvectiveFilm.free(areaM2, lengthM, fluid, airWarmer);
-        return List.of(
-                Link.of(air, "convection", airColder == null ? film : film.whenColder(airColder))
-                        .scaledBy(Multipliers.AIR_FILM),
-                radiation(areaM2, emissivity));
+    /** A film with the stream across the axis of a cylinder. */
+    private ConvectiveFilm across(ConvectiveFilm film, double diameterM) {
+        return film.withStream(state.speedMPerS(), diameterM, CrossflowCylinder.CHURCHILL_BERNSTEIN);
+    }
+
+    /** A film with the stream along a disc. */
+    private ConvectiveFilm along(ConvectiveFilm film, double diameterM) {
+        return film.withStream(state.speedMPerS(), PLATE_PER_DIAMETER * diameterM, FlatPlate.LAMINAR);
+    }
+
+    private List<Link> links(ConvectiveFilm film, double areaM2, double emissivity) {
+        List<Link> links = new ArrayList<>();
+        links.add(Link.of(ends.air(), "convection", film).scaledBy(Multipliers.AIR_FILM));
+        links.add(Link.of(ends.walls(), "radiation", new RadiativeFilm(areaM2, emissivity))
+                .scaledBy(Multipliers.RADIATION));
+        if (state.relativeHumidity() > 0) {
+            CondensingFilm condensing = CondensingFilm.of(film, state.relativeHumidity(), state.pressurePa());
+            links.add(
+                    Link.of(ends.vapour(), CondensingFilm.MECHANISM, condensing).scaledBy(Multipliers.AIR_FILM));
+        }
+        return links;
     }
 
     @Override
     public List<String> notes(List<Occupant> occupants) {
-        return List.of();
+        return notes;
     }
 }

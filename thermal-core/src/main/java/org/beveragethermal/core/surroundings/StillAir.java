@@ -4,37 +4,60 @@ package org.beveragethermal.core.surroundings;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Objects;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.network.TimeFunction;
 import org.beveragethermal.materials.air.DryAir;
+import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.units.SiValues;
+import org.beveragethermal.materials.units.TemperatureDifference;
 
 /**
- * A room or terrace with still air and no sun: free convection to the air, radiation to the walls.
+ * A room, a cellar or a terrace without sun: convection to the air, radiation to the walls. The air is still and dry unless said
+ * otherwise.
+ *
+ * <p><b>Moving air.</b> With a {@linkplain #withSpeed speed} the air streams across the sides of vessels (law of Churchill and
+ * Bernstein, spread 20 %, on the diameter, whether the vessel stands or lies) and along their ends (laminar layer on a flat plate,
+ * Pohlhausen, spread 25 %, averaged over the chords of the disc). Forced and free convection add as the fourth root of the sum of fourth
+ * powers, the rule for a stream across the direction of buoyancy (Incropera and DeWitt, combined convection; exponent from memory). The
+ * laws are those of a smooth stream: in a draught, the turbulent air of a room, and in wind near the ground, the same mean speed
+ * carries up to some 25 % more (from memory); that lies within twice their spread.
+ *
+ * <p><b>Moist air.</b> With a {@linkplain #withRelativeHumidity humidity} whatever is colder than the dew point is wetted, or frosted below
+ * 0 °C, and receives the latent heat; see {@link org.beveragethermal.core.film.CondensingFilm} for the law and what it leaves out. Without one,
+ * nothing condenses, as in dry air.
  *
  * <p>Immutable. Temperatures from −40 °C to 80 °C.
  */
 public final class StillAir implements Surroundings {
 
-    private static final double COLDEST_K = 233.15;
-    private static final double WARMEST_K = 353.15;
+    static final AirTemperatures TEMPERATURES = new AirTemperatures("air temperature", 233.15, 353.15);
+
     private static final double LOWEST_PRESSURE_PA = 50_000;
     private static final double HIGHEST_PRESSURE_PA = 110_000;
+    private static final double LOWEST_M = -500;
+    private static final double HIGHEST_M = 5500;
+    private static final double FASTEST_M_PER_S = 20;
 
     private final TimeFunction airK;
     private final TimeFunction wallsK;
-    private final double pressurePa;
+    private final AirState state;
     private final Footing footing;
 
-    private StillAir(TimeFunction airK, TimeFunction wallsK, double pressurePa, Footing footing) {
+    private StillAir(TimeFunction airK, TimeFunction wallsK, AirState state, Footing footing) {
         this.airK = airK;
         this.wallsK = wallsK;
-        this.pressurePa = pressurePa;
+        this.state = state;
         this.footing = footing;
+    }
+
+    /** Air and walls that follow one temperature. */
+    static StillAir following(TimeFunction temperatureK) {
+        return new StillAir(temperatureK, temperatureK, AirState.STILL_AND_DRY, Footing.insulating());
     }
 
     /**
@@ -45,12 +68,11 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
     public static StillAir at(Quantity<Temperature> temperature) {
-        TimeFunction constant = TimeFunction.constant(airTemperatureK(temperature));
-        return new StillAir(constant, constant, DryAir.STANDARD_PRESSURE_PA, Footing.insulating());
+        return following(TEMPERATURES.constant(temperature));
     }
 
     /**
-     * Air and walls that follow straight lines between given points; constant before the first and after the last.
+     * Air and walls that follow straight lines between given points, such as a log; constant before the first and after the last.
      *
      * @param temperatures temperature by time since the start of the run, at least one, each −40 °C to 80 °C; not modified
      * @return the room
@@ -58,8 +80,25 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
     public static StillAir varying(Map<Duration, Quantity<Temperature>> temperatures) {
-        TimeFunction line = line(temperatures);
-        return new StillAir(line, line, DryAir.STANDARD_PRESSURE_PA, Footing.insulating());
+        return following(TEMPERATURES.line(temperatures));
+    }
+
+    /**
+     * Air and walls that swing about a mean as a cosine: a cellar in the course of the year, a cabinet that switches on and off, a day.
+     *
+     * @param mean mean temperature, −40 °C to 80 °C
+     * @param amplitude half the difference between warmest and coldest, ≥ 0, both within −40 °C to 80 °C
+     * @param period 1 s to 10 years
+     * @param warmestAt a time since the start of the run at which it is warmest, possibly negative
+     * @return the room
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+     */
+    public static StillAir periodic(
+            Quantity<Temperature> mean,
+            Quantity<TemperatureDifference> amplitude,
+            Duration period,
+            Duration warmestAt) {
+        return following(TEMPERATURES.periodic(mean, amplitude, period, warmestAt));
     }
 
     /**
@@ -70,7 +109,7 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
     public StillAir withWalls(Quantity<Temperature> radiantTemperature) {
-        return new StillAir(airK, TimeFunction.constant(airTemperatureK(radiantTemperature)), pressurePa, footing);
+        return new StillAir(airK, TEMPERATURES.constant(radiantTemperature), state, footing);
     }
 
     /**
@@ -83,7 +122,7 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
     public StillAir withWalls(Map<Duration, Quantity<Temperature>> radiantTemperatures) {
-        return new StillAir(airK, line(radiantTemperatures), pressurePa, footing);
+        return new StillAir(airK, TEMPERATURES.line(radiantTemperatures), state, footing);
     }
 
     /**
@@ -94,11 +133,45 @@ public final class StillAir implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the pressure is outside its range
      */
     public StillAir withPressure(Quantity<Pressure> pressure) {
-        return new StillAir(
-                airK,
-                wallsK,
-                SiValues.pressurePa(pressure, "air pressure", LOWEST_PRESSURE_PA, HIGHEST_PRESSURE_PA),
-                footing);
+        return with(state.atPressure(
+                SiValues.pressurePa(pressure, "air pressure", LOWEST_PRESSURE_PA, HIGHEST_PRESSURE_PA)));
+    }
+
+    /**
+     * The same room at a height above sea level: at the pressure of the standard atmosphere (ISO 2533), 101.3 kPa at sea level, 89.9 kPa
+     * at 1000 m, 79.5 kPa at 2000 m. Weather changes it by about 3 % (from memory).
+     *
+     * @param heightAboveSeaLevel −500 m to 5500 m
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the height is outside its range
+     */
+    public StillAir withAltitude(Quantity<Length> heightAboveSeaLevel) {
+        return with(state.atPressure(MoistAir.standardPressure(
+                SiValues.lengthM(heightAboveSeaLevel, "height above sea level", LOWEST_M, HIGHEST_M))));
+    }
+
+    /**
+     * The same room with moving air.
+     *
+     * @param speed mean speed of the air at the vessels, 0 m/s to 20 m/s; 0 is still air. A draught that people notice begins at about
+     *     0.2 m/s, a fan across a room gives about 1 m/s, a breeze outdoors 3 m/s (from memory)
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the speed is negative or too high
+     */
+    public StillAir withSpeed(Quantity<Speed> speed) {
+        return with(state.atSpeed(SiValues.speedMPerS(speed, "air speed", 0, FASTEST_M_PER_S)));
+    }
+
+    /**
+     * The same room with moist air.
+     *
+     * @param relativeHumidity vapour pressure over saturation pressure at the temperature of the air (over ice below 0 °C), 0 to 100 %;
+     *     kept while the temperature varies
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the humidity is negative or above 100 %
+     */
+    public StillAir withRelativeHumidity(Quantity<Dimensionless> relativeHumidity) {
+        return with(state.atHumidity(SiValues.fraction(relativeHumidity, "relative humidity", 0, 1)));
     }
 
     /**
@@ -108,7 +181,16 @@ public final class StillAir implements Surroundings {
      * @return a new value
      */
     public StillAir on(Footing newFooting) {
-        return new StillAir(airK, wallsK, pressurePa, Objects.requireNonNull(newFooting, "footing"));
+        return new StillAir(airK, wallsK, state, Objects.requireNonNull(newFooting, "footing"));
+    }
+
+    private StillAir with(AirState newState) {
+        return new StillAir(airK, wallsK, newState, footing);
+    }
+
+    /** The same walls around air of another temperature. */
+    StillAir withAir(TimeFunction newAirK) {
+        return new StillAir(newAirK, wallsK, state, footing);
     }
 
     /**
@@ -129,8 +211,35 @@ public final class StillAir implements Surroundings {
         return wallsK;
     }
 
-    double pressurePa() {
-        return pressurePa;
+    /**
+     * Speed of the air.
+     *
+     * @return speed [m/s], 0 in still air
+     */
+    public double speedMPerS() {
+        return state.speedMPerS();
+    }
+
+    /**
+     * Relative humidity of the air.
+     *
+     * @return vapour pressure over saturation pressure [-], 0 unless it was stated
+     */
+    public double relativeHumidity() {
+        return state.relativeHumidity();
+    }
+
+    /**
+     * Pressure of the air.
+     *
+     * @return pressure [Pa]
+     */
+    public double pressurePa() {
+        return state.pressurePa();
+    }
+
+    AirState state() {
+        return state;
     }
 
     Footing footing() {
@@ -142,19 +251,27 @@ public final class StillAir implements Surroundings {
         return new AirMedium(id, this, originS);
     }
 
-    private static TimeFunction line(Map<Duration, Quantity<Temperature>> temperatures) {
-        SortedMap<Double, Double> points = new TreeMap<>();
-        temperatures.forEach((time, temperature) -> points.put(seconds(time), airTemperatureK(temperature)));
-        return TimeFunction.linear(
-                points.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
-                points.values().stream().mapToDouble(Double::doubleValue).toArray());
-    }
+    /**
+     * What air is besides its temperature.
+     *
+     * @param pressurePa pressure [Pa]
+     * @param speedMPerS speed [m/s], 0 for still air
+     * @param relativeHumidity vapour pressure over saturation pressure [-], 0 for dry air
+     */
+    record AirState(double pressurePa, double speedMPerS, double relativeHumidity) {
 
-    private static double airTemperatureK(Quantity<Temperature> temperature) {
-        return SiValues.temperatureK(temperature, "air temperature", COLDEST_K, WARMEST_K);
-    }
+        static final AirState STILL_AND_DRY = new AirState(DryAir.STANDARD_PRESSURE_PA, 0, 0);
 
-    private static double seconds(Duration time) {
-        return time.toMillis() / 1000.0;
+        AirState atPressure(double newPressurePa) {
+            return new AirState(newPressurePa, speedMPerS, relativeHumidity);
+        }
+
+        AirState atSpeed(double newSpeedMPerS) {
+            return new AirState(pressurePa, newSpeedMPerS, relativeHumidity);
+        }
+
+        AirState atHumidity(double newRelativeHumidity) {
+            return new AirState(pressurePa, speedMPerS, newRelativeHumidity);
+        }
     }
 }

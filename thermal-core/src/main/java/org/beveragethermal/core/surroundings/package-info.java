@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 /**
- * What a vessel can be put into: still air, a refrigerator, a water bath, ice and water.
+ * What a vessel can be put into: air, still or moving, dry or moist; refrigerators and freezers; a water bath; ice and water.
  *
  * <p><b>Problem.</b> Each means of cooling or warming touches some part of a vessel's wall, has a state of its own (a bath
  * warms up, ice melts) and exchanges heat with its room whether or not a vessel is in it.
@@ -21,12 +21,45 @@
  * the films of level discs (McAdams) where the sides have those of upright cylinders; below the waterline density decides which
  * way the water turns over, and a punt holds air.
  *
+ * <p><b>Air.</b> {@link org.beveragethermal.core.surroundings.StillAir} is still and dry unless it is given a speed or a humidity; its temperature
+ * is constant, logged or periodic, its pressure stated or that of a height. Baths stand in it and feel all of that too.
+ *
+ * <pre>{@code
+ * StillAir balcony = StillAir.at(celsius(31)).withSpeed(metresPerSecond(2)).withRelativeHumidity(percent(65));
+ * StillAir cellar = StillAir.periodic(celsius(13), kelvinDifference(3), Duration.ofDays(365), Duration.ofDays(210));
+ * }</pre>
+ *
+ * <table>
+ * <caption>Laws of air, their ranges and spread (one standard deviation)</caption>
+ * <tr><th>What</th><th>Law</th><th>Range</th><th>Spread</th></tr>
+ * <tr><td>side, still</td><td>slender cylinder, Popiel 2007; lying: Churchill and Chu 1975</td><td>as each correlation states</td><td>15 %</td></tr>
+ * <tr><td>side, moving</td><td>crossflow, Churchill and Bernstein 1977</td><td>0 to 20 m/s</td><td>20 %</td></tr>
+ * <tr><td>ends, still</td><td>level disc, McAdams 1954; upright: Churchill and Chu 1975</td><td>as each correlation states</td><td>25 %</td></tr>
+ * <tr><td>ends, moving</td><td>flat plate, Pohlhausen 1921</td><td>Re &lt; 5e5</td><td>25 %</td></tr>
+ * <tr><td>both together</td><td>fourth root of the sum of fourth powers</td><td></td><td></td></tr>
+ * <tr><td>condensation</td><td>analogy of heat and mass, Colburn and Hougen 1934, Lewis number 0.85</td><td>0 to 100 % relative
+ * humidity</td><td>10 % beside the film</td></tr>
+ * </table>
+ *
+ * <p><b>Moist air.</b> Walls, ends, layers around walls, buckets and the surfaces of baths are wetted below the dew point, and frosted below
+ * 0 °C; the ledger has a mechanism "condensation" for it and the prediction a note that says how much water that was. It runs off; its
+ * film, the frost layer and evaporation are left out.
+ *
+ * <p><b>Appliances.</b> A {@link org.beveragethermal.core.surroundings.Refrigerator} holds, cycles or follows a log, has a fan, a door and walls of its
+ * own, and can feel its load; a {@link org.beveragethermal.core.surroundings.Freezer} is one below 0 °C that warns of bursting.
+ *
+ * <pre>{@code
+ * Refrigerator busy = Refrigerator.cycling(celsius(5), kelvinDifference(1), Duration.ofMinutes(40))
+ *         .withFan(metresPerSecond(0.2))
+ *         .withLoad(joulesPerKelvin(10_000), wattsPerKelvin(20))
+ *         .withDoorOpenings(DoorOpenings.of(celsius(22), percent(50), Duration.ofMinutes(5), List.of(Duration.ofMinutes(30))));
+ * }</pre>
+ *
  * <p><b>How they attach.</b> A surroundings value opens a {@link org.beveragethermal.core.surroundings.Medium} for one run:
  * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is
  * not meant to be implemented outside the library yet.
  *
- * <p><b>Not in here yet.</b> Condensation and evaporation, door openings and cycling of appliances, bare ice without water,
- * salted ice, sun, wet wraps, soil.
+ * <p><b>Not in here yet.</b> Evaporation, bare ice without water, salted ice, sun, wet wraps, soil.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;
