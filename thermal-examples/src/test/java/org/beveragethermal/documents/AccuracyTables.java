@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.documents;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,6 +40,50 @@ final class AccuracyTables {
                                 fraction(row.deviation()),
                                 row.source(),
                                 yesOrNo(row.passed())))
+                        .toList());
+    }
+
+    /** One line per check under its name: what is expected, what was found, how far off it is and may be. */
+    static String cases(List<CheckRow> rows) {
+        return table(
+                List.of("Case", "What", "Expected", "Found", "Error", "Allowed", "Unit", "Error ÷ allowed", "Source"),
+                rows.stream()
+                        .map(row -> List.of(
+                                row.id(),
+                                row.what(),
+                                row.expected().replace("..", " to "),
+                                row.toAHundredthOfTheAllowed(new BigDecimal(row.actual())),
+                                row.error(),
+                                "± " + row.toAHundredthOfTheAllowed(row.allowed()),
+                                row.unit(),
+                                fraction(row.deviation()),
+                                row.source()))
+                        .toList());
+    }
+
+    /** One line per order observed. */
+    static String orders(List<OrderRow> rows) {
+        return table(
+                List.of("Solver", "Error of", "In the", "Theory", "Observed", "Accepted", "Passed"),
+                rows.stream()
+                        .map(row -> List.of(
+                                row.family(),
+                                row.quantity(),
+                                row.refined(),
+                                row.theory(),
+                                row.observed(),
+                                row.lowest() + " to " + row.highest(),
+                                yesOrNo(row.passed())))
+                        .toList());
+    }
+
+    /** One line per property. */
+    static String properties(List<PropertyRow> rows) {
+        return table(
+                List.of("Property", "Where", "Cases", "Held"),
+                rows.stream()
+                        .map(row -> List.of(
+                                row.property(), row.where(), Integer.toString(row.cases()), yesOrNo(row.held())))
                         .toList());
     }
 

@@ -51,6 +51,41 @@ class AccuracyTablesTest {
     }
 
     @Test
+    void casesShowErrorsToAHundredthOfWhatIsAllowed() {
+        String rows = HEADER
+                + "a,Table A,x,10,10.0123,0.1,K,published,true\r\n"
+                + "b,Table A,y,1..3,2.5,,1,published,true\r\n"
+                + "c,Table A,z,0,3.3257e-17,1E-9,K,published,true\r\n"
+                + "d,Table A,v,5000,5049.2,250,s,published,true\r\n";
+
+        assertThat(AccuracyTables.cases(CheckRow.parse(rows))).isEqualTo("""
+                        | Case | What | Expected | Found | Error | Allowed | Unit | Error ÷ allowed | Source |
+                        |---|---|---|---|---|---|---|---|---|
+                        | a | x | 10 | 10.012 | 0.012 | ± 0.1 | K | 0.12 | Table A |
+                        | b | y | 1 to 3 | 2.5 | 0.5 | ± 1 | 1 | 0.50 | Table A |
+                        | c | z | 0 | 0 | 0 | ± 1E-9 | K | 0.00 | Table A |
+                        | d | v | 5000 | 5049 | 49 | ± 250 | s | 0.20 | Table A |""");
+    }
+
+    @Test
+    void everyOrderAndEveryPropertyHasItsLine() {
+        String orders = """
+                family,quantity,refined,theory,observed,lowest,highest,passed
+                wall,mean,cells,2,1.99,1.9,2.1,true
+                """;
+        assertThat(AccuracyTables.orders(OrderRow.parse(orders)))
+                .endsWith("\n| wall | mean | cells | 2 | 1.99 | 1.9 to 2.1 | yes |");
+
+        String header = "property,class,asked,cases,held\r\n";
+        String usual = header + "b holds,SomeProperties,100,100,true\r\na holds,SomeProperties,100,8,false\r\n";
+        assertThat(AccuracyTables.properties(PropertyRow.parse(usual)))
+                .endsWith("\n| a holds | SomeProperties | 8 | **no** |\n| b holds | SomeProperties | 100 | yes |");
+        assertThat(PropertyRow.areThorough(PropertyRow.parse(usual))).isFalse();
+        assertThat(PropertyRow.areThorough(PropertyRow.parse(header + "b holds,SomeProperties,1000,1000,true\r\n")))
+                .isTrue();
+    }
+
+    @Test
     void foreignFilesAreRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> CheckRow.parse("a,b\r\n"));
         assertThatIllegalArgumentException().isThrownBy(() -> CheckRow.parse(""));

@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.documents;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import org.beveragethermal.testsupport.Csv;
@@ -62,6 +65,44 @@ record CheckRow(
         double low = Double.parseDouble(expected.substring(0, dots));
         double high = Double.parseDouble(expected.substring(dots + 2));
         return ratio(Math.abs(found - (low + high) / 2.0), (high - low) / 2.0);
+    }
+
+    /** How far the figure lies from the expected one (from a range's middle), to a hundredth of what is allowed. */
+    String error() {
+        BigDecimal low = new BigDecimal(isRange() ? expected.substring(0, expected.indexOf("..")) : expected);
+        BigDecimal high = new BigDecimal(isRange() ? expected.substring(expected.indexOf("..") + 2) : expected);
+        BigDecimal middle = low.add(high).divide(BigDecimal.valueOf(2), MathContext.DECIMAL64);
+        return toAHundredthOfTheAllowed(new BigDecimal(actual).subtract(middle));
+    }
+
+    /**
+     * A figure to a hundredth of what is allowed, to the power of ten: digits beyond it say nothing, and are the first to differ
+     * where another JDK rounds otherwise.
+     */
+    String toAHundredthOfTheAllowed(BigDecimal figure) {
+        BigDecimal allowed = allowed();
+        if (allowed.signum() == 0) {
+            return figure.signum() == 0 ? "0" : figure.toString();
+        }
+        int place = allowed.precision() - allowed.scale() - 1 - 2;
+        BigDecimal rounded = figure.setScale(-place, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        return exponent < -5 || exponent > 9 ? rounded.toString() : rounded.toPlainString();
+    }
+
+    /** What is allowed to either side: the tolerance, or half the width of a range. */
+    BigDecimal allowed() {
+        if (!isRange()) {
+            return new BigDecimal(tolerance);
+        }
+        int dots = expected.indexOf("..");
+        return new BigDecimal(expected.substring(dots + 2))
+                .subtract(new BigDecimal(expected.substring(0, dots)))
+                .divide(BigDecimal.valueOf(2), MathContext.DECIMAL64)
+                .stripTrailingZeros();
     }
 
     private static double ratio(double distance, double allowed) {

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -16,14 +17,20 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Compares the accuracy tables of the documents with the rows of this build, or writes them when the system property
  * {@code documents.write} is set. Runs in phase verify, when the tests of all modules have left their rows.
  *
- * <p>A section is named {@code MODULE:TABLE}, the table being {@code by-source}, {@code all}, {@code common-practice} or
- * {@code rules-of-thumb}.
+ * <p>A section is named {@code MODULE:TABLE}, the table being {@code by-source}, {@code all}, {@code cases}, {@code
+ * common-practice}, {@code rules-of-thumb}, {@code orders} or {@code properties}.
  */
 class DocumentsTest {
     private static final String COMMAND = "mvn verify -Ddocuments.write";
 
     @ParameterizedTest
-    @ValueSource(strings = {"README.md", "thermal-materials/docs/accuracy.md", "thermal-core/docs/accuracy.md"})
+    @ValueSource(
+            strings = {
+                "README.md",
+                "thermal-materials/docs/accuracy.md",
+                "thermal-core/docs/accuracy.md",
+                "thermal-core/docs/cases.md"
+            })
     void accuracyTablesAreThoseOfThisBuild(String name) throws IOException {
         Path root = root();
         Path file = root.resolve(name);
@@ -32,7 +39,8 @@ class DocumentsTest {
                 .as("marked sections of %s", name)
                 .isNotEmpty();
 
-        String current = MarkedSections.rewritten(committed, section -> table(root, section));
+        String current = MarkedSections.rewritten(
+                committed, section -> table(root, section, MarkedSections.body(committed, section)));
 
         if (System.getProperty("documents.write") != null) {
             Files.writeString(file, current, StandardCharsets.UTF_8);
@@ -43,7 +51,7 @@ class DocumentsTest {
         }
     }
 
-    private static String table(Path root, String section) {
+    private static String table(Path root, String section, String committed) {
         int colon = section.indexOf(':');
         Path target = root.resolve(section.substring(0, Math.max(colon, 0))).resolve("target");
         return switch (section.substring(colon + 1)) {
@@ -51,10 +59,18 @@ class DocumentsTest {
             case "all" -> AccuracyTables.all(CheckRow.parse(rows(target, "outside-checks.csv")));
             case "common-practice" -> AccuracyTables.commonPractice(CheckRow.parse(rows(target, "outside-checks.csv")));
             case "rules-of-thumb" -> AccuracyTables.rulesOfThumb(RuleRow.parse(rows(target, "rules-of-thumb.csv")));
+            case "cases" -> AccuracyTables.cases(CheckRow.parse(rows(target, "outside-checks.csv")));
+            case "orders" -> AccuracyTables.orders(OrderRow.parse(rows(target, "orders.csv")));
+            case "properties" -> properties(PropertyRow.parse(rows(target, "properties.csv")), committed);
             default ->
                 throw new IllegalArgumentException("section " + section
-                        + ": expected MODULE:by-source, MODULE:all, MODULE:common-practice or MODULE:rules-of-thumb");
+                        + ": expected MODULE: and by-source, all, cases, common-practice, rules-of-thumb, orders or"
+                        + " properties");
         };
+    }
+
+    private static String properties(List<PropertyRow> rows, String committed) {
+        return PropertyRow.areThorough(rows) ? committed : AccuracyTables.properties(rows);
     }
 
     private static String rows(Path target, String name) {

@@ -56,6 +56,21 @@ final class MarkedSections {
         return result;
     }
 
+    /**
+     * What stands in a marked section.
+     *
+     * @param name one of {@link #names}
+     */
+    static String body(String document, String name) {
+        String begin = "<!-- checks:begin " + name + " -->";
+        int from = document.indexOf(begin);
+        int to = document.indexOf("<!-- checks:end " + name + " -->");
+        if (from < 0 || to < 0) {
+            throw new IllegalArgumentException("section " + name + ": expected one of " + names(document));
+        }
+        return document.substring(from + begin.length(), to).strip();
+    }
+
     private static List<MatchResult> marks(String document) {
         Matcher matcher = MARK.matcher(document);
         return matcher.results().toList();

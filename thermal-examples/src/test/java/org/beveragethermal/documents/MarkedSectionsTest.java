@@ -19,6 +19,7 @@ class MarkedSectionsTest {
         assertThat(rewritten)
                 .isEqualTo("a\n<!-- checks:begin x -->\nnew $1 x\n<!-- checks:end x -->\nb "
                         + "<!-- checks:begin y -->\nnew $1 y\n<!-- checks:end y -->\n");
+        assertThat(MarkedSections.body(rewritten, "y")).isEqualTo("new $1 y");
         assertThat(MarkedSections.rewritten(rewritten, name -> "new $1 " + name))
                 .isEqualTo(rewritten);
     }

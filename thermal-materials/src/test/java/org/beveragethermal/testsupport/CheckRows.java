@@ -1,12 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.testsupport;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 
 /** The two row files of one module's test run; safe for test classes that run at the same time in one JVM. */
@@ -17,10 +12,12 @@ final class CheckRows {
             List.of("id", "source", "what", "expected", "actual", "tolerance", "unit", "kind", "passed");
     static final List<String> RULES_HEADER = List.of("id", "what", "custom_says", "model_says", "unit", "note");
 
-    private final Path directory;
+    private final RowFile checks;
+    private final RowFile rules;
 
-    private CheckRows(Path directory) {
-        this.directory = directory;
+    private CheckRows(RowFile checks, RowFile rules) {
+        this.checks = checks;
+        this.rules = rules;
     }
 
     /**
@@ -29,30 +26,16 @@ final class CheckRows {
      * @param directory where they lie; made when it does not exist
      */
     static CheckRows startedIn(Path directory) {
-        try {
-            Files.createDirectories(directory);
-            Files.writeString(directory.resolve(CHECKS_FILE), Csv.line(CHECKS_HEADER), StandardCharsets.UTF_8);
-            Files.writeString(directory.resolve(RULES_FILE), Csv.line(RULES_HEADER), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return new CheckRows(directory);
+        return new CheckRows(
+                RowFile.startedIn(directory, CHECKS_FILE, CHECKS_HEADER),
+                RowFile.startedIn(directory, RULES_FILE, RULES_HEADER));
     }
 
     void addCheck(List<String> fields) {
-        append(CHECKS_FILE, fields);
+        checks.add(fields);
     }
 
     void addRule(List<String> fields) {
-        append(RULES_FILE, fields);
-    }
-
-    private synchronized void append(String file, List<String> fields) {
-        try {
-            Files.writeString(
-                    directory.resolve(file), Csv.line(fields), StandardCharsets.UTF_8, StandardOpenOption.APPEND);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        rules.add(fields);
     }
 }

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.testsupport;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -298,15 +297,10 @@ public final class OutsideChecks {
 
     /** Begins the module's row files when the first row of this JVM asks for them. */
     private static final class ModuleRows {
-        private static final CheckRows ROWS =
-                CheckRows.startedIn(moduleDirectory().resolve("target"));
+        private static final CheckRows ROWS = CheckRows.startedIn(RowFile.moduleTarget());
 
         static CheckRows rows() {
             return ROWS;
-        }
-
-        private static Path moduleDirectory() {
-            return Path.of(System.getProperty("basedir", System.getProperty("user.dir", ".")));
         }
     }
 

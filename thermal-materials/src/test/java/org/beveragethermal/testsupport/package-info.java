@@ -15,6 +15,9 @@
  *         .within(0.1)
  *         .check(Water.liquid().density(293.15));
  * }</pre>
+ *
+ * <p>{@link org.beveragethermal.testsupport.ObservedOrders} does the same for the order at which the error of a solver falls,
+ * and {@link org.beveragethermal.testsupport.PropertyRuns} writes down how many cases each property was tried with.
  */
 @NullMarked
 package org.beveragethermal.testsupport;

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * balance of the whole path does not depend on how well the surface temperature is found. A link whose heat does not
  * depend on the surface, such as sunlight, may carry it beyond the temperatures of all ends. A link far better
  * conducting than the others together takes what they bring, because a rounding error of the surface temperature would
- * drown its own law.
+ * drown its own law. A weight that all links share is a share of the whole surface: it scales what the links carry and leaves
+ * the surface temperature alone, also where it is 0.
  *
  * <p>Immutable and thread-safe if its laws are.
  */
@@ -103,6 +104,8 @@ public final class JunctionPath implements Path {
     private final int[] multiplierOf;
     /** For each link, index of the end whose amount weighs it or -1. */
     private final int[] weightEnd;
+    /** The weight of every link, or null if they do not share one. */
+    private final @Nullable AmountWeight share;
 
     private JunctionPath(String name, List<Link> links) {
         this.name = Node.requireName(name);
@@ -128,6 +131,8 @@ public final class JunctionPath implements Path {
             AmountWeight weight = links.get(i).weight();
             weightEnd[i] = weight == null ? -1 : indexOrAdd(allEnds, weight.node());
         }
+        AmountWeight first = links.get(0).weight();
+        share = first != null && links.stream().allMatch(link -> first.equals(link.weight())) ? first : null;
         this.ends = List.copyOf(allEnds);
         this.accounts = List.copyOf(allAccounts);
         this.multipliers = List.copyOf(allMultipliers);
@@ -297,7 +302,8 @@ public final class JunctionPath implements Path {
         double difference = e.temperatureK(link) - surface;
         HeatFlow flow = new HeatFlow();
         links.get(link).law().evaluate(e.temperatureK(link), surface, flow);
-        return factor(link, e)
+        return share(e)
+                * factor(link, e)
                 * (Math.abs(difference) > SMALL_DIFFERENCE_K ? flow.watts / difference : flow.perFromKelvin);
     }
 
@@ -311,7 +317,7 @@ public final class JunctionPath implements Path {
     public double heatW(PathEvaluation e, int link) {
         HeatFlow flow = new HeatFlow();
         links.get(link).law().evaluate(e.temperatureK(link), surfaceTemperatureK(e), flow);
-        return factor(link, e) * flow.watts;
+        return share(e) * factor(link, e) * flow.watts;
     }
 
     /**
@@ -327,10 +333,20 @@ public final class JunctionPath implements Path {
         return flow.watts != 0 && flow.perFromKelvin == 0 && flow.perToKelvin == 0;
     }
 
+    /** Multiplier and weight of a link, without the weight that all share. */
     private double factor(int link, PathEvaluation e) {
         double factor = multiplierOf[link] < 0 ? 1 : e.multiplier(multiplierOf[link]);
+        return factor * weight(link, e);
+    }
+
+    private double weight(int link, PathEvaluation e) {
         AmountWeight weight = links.get(link).weight();
-        return weight == null ? factor : factor * weight.factor().at(e.amount(weightEnd[link], weight.amount()));
+        return weight == null || share != null ? 1 : weight.factor().at(e.amount(weightEnd[link], weight.amount()));
+    }
+
+    /** The weight that all links share. */
+    private double share(PathEvaluation e) {
+        return share == null ? 1 : share.factor().at(e.amount(weightEnd[0], share.amount()));
     }
 
     @Override
@@ -356,11 +372,15 @@ public final class JunctionPath implements Path {
                 rest += e.scratch(i).watts;
             }
         }
+        double share = share(e);
         for (int i = 1; i < links.size(); i++) {
-            e.flow(i - 1, i == balancing ? rest : -e.scratch(i).watts);
+            e.flow(i - 1, share * (i == balancing ? rest : -e.scratch(i).watts));
         }
         if (e.wantsDerivatives()) {
-            derivatives(e, slope, surface, balancing);
+            derivatives(e, slope, surface, balancing, share);
+            if (this.share != null) {
+                byShare(e, this.share, balancing, rest);
+            }
         }
     }
 
@@ -368,7 +388,7 @@ public final class JunctionPath implements Path {
      * Implicit function theorem: with F(surface, x) = Σ flows = 0, d surface / dx = −(∂F/∂x) / (∂F/∂surface), and each
      * link's flow follows directly and through the surface.
      */
-    private void derivatives(PathEvaluation e, double slope, double surface, int balancing) {
+    private void derivatives(PathEvaluation e, double slope, double surface, int balancing, double share) {
         double inverseSlope = slope == 0 ? 0 : 1 / slope;
         int n = links.size();
         for (int account = 0; account < n - 1; account++) {
@@ -392,25 +412,23 @@ public final class JunctionPath implements Path {
                 double change = direct + e.scratch(j).perToKelvin * bySurface;
                 rest += change;
                 if (j > 0) {
-                    e.flowByTemperature(j - 1, i, -change);
+                    e.flowByTemperature(j - 1, i, -share * change);
                 }
             }
             if (balancing > 0) {
-                e.flowByTemperature(balancing - 1, i, rest);
+                e.flowByTemperature(balancing - 1, i, share * rest);
             }
             if (multiplierOf[i] >= 0) {
-                byMultiplier(e, i, inverseSlope, surface);
+                byMultiplier(e, i, inverseSlope, surface, share);
             }
-            if (weightEnd[i] >= 0) {
+            if (weightEnd[i] >= 0 && this.share == null) {
                 byWeight(e, i, inverseSlope, surface);
             }
         }
     }
 
-    private void byMultiplier(PathEvaluation e, int i, double inverseSlope, double surface) {
-        AmountWeight weight = links.get(i).weight();
-        double weightValue = weight == null ? 1 : weight.factor().at(e.amount(weightEnd[i], weight.amount()));
-        double flowPerFactor = weightValue * lawWatts(e, i, surface);
+    private void byMultiplier(PathEvaluation e, int i, double inverseSlope, double surface, double share) {
+        double flowPerFactor = share * weight(i, e) * lawWatts(e, i, surface);
         for (int j = 1; j < links.size(); j++) {
             double direct = i == j ? flowPerFactor : 0;
             double change = -(direct - e.scratch(j).perToKelvin * flowPerFactor * inverseSlope);
@@ -427,6 +445,15 @@ public final class JunctionPath implements Path {
             double direct = i == j ? flowPerAmount : 0;
             double change = -(direct - e.scratch(j).perToKelvin * flowPerAmount * inverseSlope);
             e.addFlowByAmount(j - 1, weightEnd[i], weight.amount(), change);
+        }
+    }
+
+    /** What the shared weight scales is the flow of a whole surface. */
+    private void byShare(PathEvaluation e, AmountWeight weight, int balancing, double rest) {
+        double slope = weight.factor().slope(e.amount(weightEnd[0], weight.amount()));
+        for (int i = 1; i < links.size(); i++) {
+            double whole = i == balancing ? rest : -e.scratch(i).watts;
+            e.flowByAmount(i - 1, weightEnd[0], weight.amount(), slope * whole);
         }
     }
 

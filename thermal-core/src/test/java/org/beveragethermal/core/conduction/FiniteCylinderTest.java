@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.beveragethermal.core.conduction.SeriesSolution.Shape;
 import org.beveragethermal.core.network.Boundary;
@@ -16,6 +15,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.testsupport.ObservedOrders;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -205,11 +205,12 @@ final class FiniteCylinderTest {
             }
         }
         // The order of the root mean square error; that of a single figure is spoilt where its error changes sign.
-        double order = 0.5 * Math.log(squares[0] / squares[1]) / Math.log(2);
-        double finerOrder = 0.5 * Math.log(squares[1] / squares[2]) / Math.log(2);
-        System.out.printf(Locale.ROOT, "Block of rings: observed orders %.3f and %.3f%n", order, finerOrder);
-        assertThat(order).isBetween(1.8, 2.2);
-        assertThat(finerOrder).isBetween(1.9, 2.1);
+        String family = "conducting block of rings and layers";
+        String quantity = "centre, surfaces and mean, root mean square, against the product of the series";
+        ObservedOrders.of(family, quantity, "rings and layers, 14 by 20 to 28 by 40")
+                .check(2, ObservedOrders.order(Math.sqrt(squares[0]), Math.sqrt(squares[1]), 2), 1.8, 2.2);
+        ObservedOrders.of(family, quantity, "rings and layers, 28 by 40 to 56 by 80")
+                .check(2, ObservedOrders.order(Math.sqrt(squares[1]), Math.sqrt(squares[2]), 2), 1.9, 2.1);
         OutsideChecks.published("conduction-finite-cylinder-bottle-size", PRODUCT)
                 .what(
                         "largest error of centre, surfaces and mean at 600, 1800 and 3600 s, 56 by 80 cells (0.6 by 1.4 mm)")

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
@@ -29,14 +30,16 @@ final class FilmProperties {
     /** Step of the differences [K]: their rounding is 1e-9 of the flow, so the step may be small. */
     private static final double STEP = 2e-5;
 
-    @Property(tries = 200, seed = "20261")
+    @Property(seed = "20261")
+    @Label("Path derivatives = differences: films in air")
     void inAir(
             @ForAll @DoubleRange(min = 255, max = 310) double air,
             @ForAll @DoubleRange(min = 255, max = 310) double wall) {
         slopes(ConvectiveFilm.free(0.06, 0.3, AIR, VerticalCylinder.popiel(4)), air, wall);
     }
 
-    @Property(tries = 200, seed = "20262")
+    @Property(seed = "20262")
+    @Label("Path derivatives = differences: films inside wine")
     void insideWine(
             @ForAll @DoubleRange(min = 275, max = 305) double wine,
             @ForAll @DoubleRange(min = 273.2, max = 305) double wall) {
@@ -48,21 +51,24 @@ final class FilmProperties {
                 wall);
     }
 
-    @Property(tries = 200, seed = "20263")
+    @Property(seed = "20263")
+    @Label("Path derivatives = differences: films in water")
     void inWater(
             @ForAll @DoubleRange(min = 274, max = 320) double water,
             @ForAll @DoubleRange(min = 274, max = 320) double wall) {
         slopes(ConvectiveFilm.free(0.05, 0.25, WATER, VerticalPlate.CHURCHILL_CHU), water, wall);
     }
 
-    @Property(tries = 300, seed = "20264")
+    @Property(seed = "20264")
+    @Label("Path derivatives = differences: films in water about its density maximum")
     void inWaterAboutItsDensityMaximum(
             @ForAll @DoubleRange(min = 273.3, max = 283) double water,
             @ForAll @DoubleRange(min = 273.3, max = 283) double wall) {
         slopes(ConvectiveFilm.free(0.05, 0.25, WATER, VerticalPlate.CHURCHILL_CHU), water, wall);
     }
 
-    @Property(tries = 200, seed = "20265")
+    @Property(seed = "20265")
+    @Label("Path derivatives = differences: films in a stream")
     void inAStream(
             @ForAll @DoubleRange(min = 274, max = 320) double water,
             @ForAll @DoubleRange(min = 274, max = 320) double wall) {
@@ -73,14 +79,16 @@ final class FilmProperties {
                 wall);
     }
 
-    @Property(tries = 200, seed = "20266")
+    @Property(seed = "20266")
+    @Label("Path derivatives = differences: radiation")
     void byRadiation(
             @ForAll @DoubleRange(min = 230, max = 350) double walls,
             @ForAll @DoubleRange(min = 230, max = 350) double surface) {
         slopes(new RadiativeFilm(0.06, 0.9), walls, surface);
     }
 
-    @Property(tries = 200, seed = "20267")
+    @Property(seed = "20267")
+    @Label("Second law: every film passes heat from warm to cold")
     void heatGoesFromWarmToCold(
             @ForAll @DoubleRange(min = 273.3, max = 310) double water,
             @ForAll @DoubleRange(min = 273.3, max = 310) double wall) {

@@ -3,9 +3,11 @@ package org.beveragethermal.core.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.network.JunctionPath.Link;
@@ -64,14 +66,16 @@ final class PathDerivativesProperties {
         }
     }
 
-    @Property(tries = 100, seed = "20260113")
+    @Property(seed = "20260113")
+    @Label("Path derivatives = differences: direct paths")
     void directPath(@ForAll long seed) {
         check(DirectPath.of("conduction", NODE, AIR, "conduction", CONDUCTION), seed);
         check(DirectPath.of("film", NODE, ICE, "convection", FILM), seed);
         check(DirectPath.of("radiation", ICE, WALLS, "radiation", RADIATION).scaledBy("sky"), seed);
     }
 
-    @Property(tries = 100, seed = "20260114")
+    @Property(seed = "20260114")
+    @Label("Path derivatives = differences: junctions of two links")
     void junctionOfTwoLinks(@ForAll long seed) {
         Link inside = Link.of(NODE, "conduction", CONDUCTION);
         Link outside = Link.of(AIR, "convection", FILM);
@@ -82,7 +86,8 @@ final class PathDerivativesProperties {
         check(JunctionPath.of("weighted", inside, outside.weightedBy(new AmountWeight(ICE, 1, FADE))), seed);
     }
 
-    @Property(tries = 100, seed = "20260115")
+    @Property(seed = "20260115")
+    @Label("Path derivatives = differences: junctions of three links")
     void junctionOfThreeLinks(@ForAll long seed) {
         AmountWeight weight = new AmountWeight(ICE, 1, FADE);
         Link inside = Link.of(NODE, "conduction", CONDUCTION);
@@ -100,7 +105,8 @@ final class PathDerivativesProperties {
                 seed);
     }
 
-    @Property(tries = 50, seed = "20260116")
+    @Property(seed = "20260116")
+    @Label("Path derivatives = differences: links that are switched off")
     void linkThatIsSwitchedOff(@ForAll long seed) {
         Link inside = Link.of(NODE, "conduction", CONDUCTION);
         Link ice = Link.of(ICE, "contact", FILM).weightedBy(new AmountWeight(ICE, 1, FADE));
@@ -114,7 +120,40 @@ final class PathDerivativesProperties {
         check(path, temperatures, new double[] {0.2, 0.01}, new double[] {1.1, 0});
     }
 
-    @Property(tries = 100, seed = "20260203")
+    @Property(seed = "20260205")
+    @Label("Path derivatives = differences: surfaces of which a share, or nothing, is left")
+    void surfaceOfWhichAShareIsLeft(@ForAll long seed) {
+        AmountWeight share = new AmountWeight(ICE, 1, FADE);
+        Link inside = Link.of(NODE, "conduction", CONDUCTION).scaledBy("wall");
+        Link air = Link.of(AIR, "convection", FILM).scaledBy("film");
+        Link walls = Link.of(WALLS, "radiation", RADIATION);
+        JunctionPath whole = JunctionPath.of("whole", inside, air, walls);
+        JunctionPath part =
+                JunctionPath.of("part", inside.weightedBy(share), air.weightedBy(share), walls.weightedBy(share));
+        check(part, seed);
+        Link stiff = Link.of(AIR, "convection", HeatLaw.conductance(3000));
+        check(JunctionPath.of("short-circuited", inside.weightedBy(share), stiff.weightedBy(share)), seed);
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] temperatures = random.doubles(part.ends().size(), 265, 310).toArray();
+        double[] nothing = {0.2, 0};
+        check(part, temperatures, nothing, new double[] {1.1, 0.9});
+        check(part, temperatures, nothing, new double[] {1.1, 0});
+        // What is left of a surface is as warm as all of it.
+        PathEvaluation ofWhole = new PathEvaluation(whole);
+        ofWhole.evaluate(whole, 0, Arrays.copyOf(temperatures, 3));
+        PathEvaluation ofPart = new PathEvaluation(part);
+        ofPart.evaluate(part, 0, temperatures, nothing);
+        assertThat(part.surfaceTemperatureK(ofPart)).isEqualTo(whole.surfaceTemperatureK(ofWhole));
+        assertThat(part.conductanceWPerK(ofPart, 0)).isZero();
+        assertThat(part.heatW(ofPart, 1)).isZero();
+        ofPart.evaluate(part, 0, temperatures, new double[] {0.2, 0.01});
+        double left = FADE.at(0.01);
+        assertThat(part.heatW(ofPart, 1)).isEqualTo(left * whole.heatW(ofWhole, 1));
+        assertThat(ofPart.flowOf(0)).isEqualTo(left * ofWhole.flowOf(0));
+    }
+
+    @Property(seed = "20260203")
+    @Label("Path derivatives = differences: junctions with heat of their own")
     void junctionWithHeatOfItsOwn(@ForAll long seed) {
         HeatLaw constant = (from, to, out) -> {
             out.watts = 180;
@@ -137,7 +176,8 @@ final class PathDerivativesProperties {
                 seed);
     }
 
-    @Property(tries = 100, seed = "20260204")
+    @Property(seed = "20260204")
+    @Label("Path derivatives = differences: junctions that are short-circuited")
     void junctionThatIsShortCircuited(@ForAll long seed) {
         Link inside = Link.of(NODE, "conduction", CONDUCTION).scaledBy("wall");
         Link air = Link.of(AIR, "convection", FILM);
@@ -148,7 +188,8 @@ final class PathDerivativesProperties {
         }
     }
 
-    @Property(tries = 100, seed = "20260117")
+    @Property(seed = "20260117")
+    @Label("Path derivatives = differences: heat laws")
     void lawsHaveTheSlopesTheyState(
             @ForAll @DoubleRange(min = 250, max = 350) double from,
             @ForAll @DoubleRange(min = 250, max = 350) double to) {
@@ -166,7 +207,8 @@ final class PathDerivativesProperties {
         }
     }
 
-    @Property(tries = 100, seed = "20260118")
+    @Property(seed = "20260118")
+    @Label("First law: flows into a surface without heat capacity balance")
     void flowsIntoASurfaceBalance(@ForAll long seed) {
         JunctionPath path = JunctionPath.of(
                 "surface",

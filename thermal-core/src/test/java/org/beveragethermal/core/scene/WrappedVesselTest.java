@@ -138,6 +138,7 @@ final class WrappedVesselTest {
 
         @Override
         public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+            // Tubes between ends that insulate: the solutions compared with know no ends.
             if (patch.orientation() != Orientation.UPRIGHT_WALL) {
                 return List.of();
             }

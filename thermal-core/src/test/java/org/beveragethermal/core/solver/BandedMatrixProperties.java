@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -58,7 +59,8 @@ final class BandedMatrixProperties {
     }
 
     // A random matrix is not diagonally dominant, so rows are exchanged.
-    @Property(tries = 300, seed = "20260101")
+    @Property(seed = "20260101")
+    @Label("Banded matrix: it solves like a dense decomposition")
     void solvesLikeTheDenseDecomposition(
             @ForAll @IntRange(min = 1, max = 14) int size,
             @ForAll @IntRange(max = 4) int lower,
@@ -68,7 +70,8 @@ final class BandedMatrixProperties {
         assertSolves(random(size, lower, upper, random), randomVector(size, random));
     }
 
-    @Property(tries = 100, seed = "20260102")
+    @Property(seed = "20260102")
+    @Label("Banded matrix: the shifted negative is the shift times the unit matrix less the other")
     void shiftedNegativeIsTheShiftTimesTheUnitMatrixLessTheOther(
             @ForAll @IntRange(min = 1, max = 10) int size, @ForAll @IntRange(max = 3) int band, @ForAll long seed) {
         SplittableRandom random = new SplittableRandom(seed);
@@ -84,7 +87,8 @@ final class BandedMatrixProperties {
         assertSolves(new Pair(shifted, dense), randomVector(size, random));
     }
 
-    @Property(tries = 50, seed = "20260103")
+    @Property(seed = "20260103")
+    @Label("Banded matrix: cleared, it is like new")
     void clearedMatrixIsLikeNew(@ForAll @IntRange(min = 1, max = 8) int size, @ForAll long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         Pair used = random(size, 2, 1, random);
@@ -120,7 +124,8 @@ final class BandedMatrixProperties {
         }
     }
 
-    @Property(tries = 100, seed = "20260119")
+    @Property(seed = "20260119")
+    @Label("Banded matrix: it solves with an empty diagonal")
     void solvesWithAnEmptyDiagonal(@ForAll @IntRange(min = 2, max = 12) int size, @ForAll long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         Pair pair = random(size, 2, 2, random);

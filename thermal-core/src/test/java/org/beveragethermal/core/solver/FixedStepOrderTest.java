@@ -11,6 +11,7 @@ import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.testsupport.ObservedOrders;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +21,8 @@ final class FixedStepOrderTest {
     private static final String ORDER =
             "E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed., Springer 1996, section IV.7:"
                     + " order 4";
+    private static final String FAMILY = "integration in time, steps of fixed length";
+    private static final String STEPS = "steps, 24 to 48";
     private static final double ZERO = 273.15;
     private static final double CAPACITY = 3500;
 
@@ -73,17 +76,18 @@ final class FixedStepOrderTest {
             String id, String what, Network network, double endS, DoubleUnaryOperator temperatureK) {
         Errors coarse = run(network, endS, 24, temperatureK);
         Errors fine = run(network, endS, 48, temperatureK);
+        double atEnd = ObservedOrders.order(coarse.atEnd(), fine.atEnd(), 2);
+        double inSteps = ObservedOrders.order(coarse.inSteps(), fine.inSteps(), 2);
         OutsideChecks.fromMemory("rosenbrock-observed-order-" + id, ORDER)
                 .what("order observed with 24 and 48 fixed steps: " + what)
                 .unit("1")
                 .between(3.7, 4.5)
-                .check(order(coarse.atEnd(), fine.atEnd()));
+                .check(atEnd);
+        ObservedOrders.of(FAMILY, what + ", at the end, against its closed form", STEPS)
+                .check(4, atEnd, 3.7, 4.5);
         // An interpolant of order 3 has a local error ~ h⁴, so between the steps the order is 4 as well.
-        assertThat(order(coarse.inSteps(), fine.inSteps())).isBetween(3.5, 4.6);
-    }
-
-    private static double order(double coarse, double fine) {
-        return Math.log(coarse / fine) / Math.log(2);
+        ObservedOrders.of(FAMILY, what + ", between the steps, against its closed form", STEPS)
+                .check(4, inSteps, 3.5, 4.6);
     }
 
     private static Errors run(Network network, double endS, int steps, DoubleUnaryOperator temperatureK) {

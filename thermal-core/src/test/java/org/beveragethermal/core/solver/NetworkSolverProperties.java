@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.beveragethermal.core.network.Network;
@@ -24,7 +25,8 @@ final class NetworkSolverProperties {
     private static final double END_S = 20_000;
     private static final int SAMPLES = 200;
 
-    @Property(tries = 300, seed = "20260108")
+    @Property(seed = "20260108")
+    @Label("Hull: no node of a passive network leaves the range of start and boundaries")
     void noNodeLeavesTheRangeOfStartAndBoundaries(@ForAll @IntRange(min = 1, max = 8) int size, @ForAll long seed) {
         PassiveNetworks.Drawn drawn = PassiveNetworks.draw(size, new SplittableRandom(seed));
         Trajectory run = NetworkSolver.standard().solve(drawn.network(), END_S);
@@ -39,7 +41,8 @@ final class NetworkSolverProperties {
         }
     }
 
-    @Property(tries = 200, seed = "20260109")
+    @Property(seed = "20260109")
+    @Label("Ledger closes: passive networks")
     void ledgerCloses(@ForAll @IntRange(min = 1, max = 8) int size, @ForAll long seed) {
         Network network = PassiveNetworks.draw(size, new SplittableRandom(seed)).network();
         Trajectory run = NetworkSolver.standard().solve(network, END_S);
@@ -48,20 +51,24 @@ final class NetworkSolverProperties {
         }
     }
 
-    @Property(tries = 50, seed = "20260110")
+    @Property(seed = "20260110")
+    @Label("N → 2N converges: a tolerance a thousand times tighter agrees")
     void tighterToleranceAgrees(@ForAll @IntRange(min = 1, max = 8) int size, @ForAll long seed) {
         Network network = PassiveNetworks.draw(size, new SplittableRandom(seed)).network();
         Trajectory standard = NetworkSolver.standard().solve(network, END_S);
         Trajectory tight = NetworkSolver.standard().withToleranceK(1e-6).solve(network, END_S);
         for (Node node : network.nodes()) {
             for (double time : new double[] {30, 300, 3000, END_S}) {
+                // The tolerance bounds the error of a step; those of several steps add up in a slow node before they
+                // decay.
                 assertThat(Math.abs(standard.temperatureK(node, time) - tight.temperatureK(node, time)))
-                        .isLessThanOrEqualTo(2e-3);
+                        .isLessThanOrEqualTo(3 * NetworkSolver.DEFAULT_TOLERANCE_K);
             }
         }
     }
 
-    @Property(tries = 20, seed = "20260111")
+    @Property(seed = "20260111")
+    @Label("Invariance of order: nodes and paths handed in otherwise give the same")
     void orderOfNodesAndPathsDoesNotMatter(@ForAll @IntRange(min = 2, max = 8) int size, @ForAll long seed) {
         Network network = PassiveNetworks.draw(size, new SplittableRandom(seed)).network();
         List<Node> nodes = new ArrayList<>(network.nodes());
@@ -76,7 +83,8 @@ final class NetworkSolverProperties {
         }
     }
 
-    @Property(tries = 15, seed = "20260112")
+    @Property(seed = "20260112")
+    @Label("Threads: passive networks run again and side by side are alike to the last bit")
     void repeatedRunsAndThreadsAgreeToTheLastBit(@ForAll @IntRange(min = 1, max = 8) int size, @ForAll long seed)
             throws InterruptedException, ExecutionException {
         Network network = PassiveNetworks.draw(size, new SplittableRandom(seed)).network();

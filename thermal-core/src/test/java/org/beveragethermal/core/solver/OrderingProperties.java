@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
@@ -43,7 +44,8 @@ final class OrderingProperties {
                 .orElse(0);
     }
 
-    @Property(tries = 200, seed = "20260104")
+    @Property(seed = "20260104")
+    @Label("Ordering: every unknown has a place of its own")
     void everyUnknownHasItsOwnPlace(
             @ForAll @IntRange(min = 1, max = 30) int size, @ForAll @IntRange(max = 60) int links, @ForAll long seed) {
         List<Set<Integer>> neighbours = unconnected(size);
@@ -60,7 +62,8 @@ final class OrderingProperties {
                 .isEqualTo(IntStream.range(0, size).toArray());
     }
 
-    @Property(tries = 100, seed = "20260105")
+    @Property(seed = "20260105")
+    @Label("Ordering: a shuffled chain becomes tridiagonal")
     void shuffledChainBecomesTridiagonal(@ForAll @IntRange(min = 2, max = 40) int size, @ForAll long seed) {
         List<Set<Integer>> neighbours = unconnected(size);
         List<Integer> names = shuffled(size, seed);
@@ -71,7 +74,8 @@ final class OrderingProperties {
                 .isEqualTo(1);
     }
 
-    @Property(tries = 50, seed = "20260106")
+    @Property(seed = "20260106")
+    @Label("Ordering: several shuffled chains become tridiagonal")
     void severalShuffledChainsBecomeTridiagonal(
             @ForAll @IntRange(min = 2, max = 10) int length,
             @ForAll @IntRange(min = 2, max = 4) int chains,
@@ -87,7 +91,8 @@ final class OrderingProperties {
                 .isEqualTo(1);
     }
 
-    @Property(tries = 50, seed = "20260107")
+    @Property(seed = "20260107")
+    @Label("Ordering: a shuffled ladder gets a narrow band")
     void shuffledLadderGetsANarrowBand(@ForAll @IntRange(min = 3, max = 20) int rungs, @ForAll long seed) {
         // Liquid and wall side by side, slice on slice: two rails and their rungs have bandwidth 2 at best.
         List<Set<Integer>> neighbours = unconnected(2 * rungs);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.network.Boundary;
@@ -59,7 +60,8 @@ final class RunEventTest {
                         endS);
     }
 
-    @Property(tries = 60, seed = "20260201")
+    @Property(seed = "20260201")
+    @Label("Inverse ∘ forward = identity: the time of an event against the closed form")
     void temperatureAtTheTimeItIsReachedIsTheTemperature(@ForAll @DoubleRange(min = 4.4, max = 21.99) double celsius) {
         Node body = Node.sensible("body", 3000, ZERO + 22);
         Trajectory run = cooling(body, 1e-7);
@@ -92,7 +94,8 @@ final class RunEventTest {
                 .isEqualTo(new EventAnswer.Reached(6000));
     }
 
-    @Property(tries = 60, seed = "20260202")
+    @Property(seed = "20260202")
+    @Label("Inverse ∘ forward = identity: no passage is missed however close to the turning point")
     void noPassageIsMissedHoweverCloseToTheTurningPoint(@ForAll @DoubleRange(min = -8, max = -1) double logBelow) {
         // T − 300 K = 10 (1 − cos ωt) K, at most 20 K: passed twice around each maximum, at ωt = π ∓ acos(1 −
         // below/10).

@@ -12,6 +12,7 @@ import java.util.Objects;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.testsupport.Csv;
+import org.beveragethermal.testsupport.ObservedOrders;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -43,6 +44,7 @@ final class ThreeNodeReferenceTest {
     void errorFallsWithTolerance() {
         double previous = Double.POSITIVE_INFINITY;
         SimpleRegression logErrorOnLogSteps = new SimpleRegression();
+        SimpleRegression logErrorOnLogTolerance = new SimpleRegression();
         for (double toleranceK : new double[] {1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8}) {
             Trajectory run =
                     NetworkSolver.standard().withToleranceK(toleranceK).solve(ThreeNodeProblem.phases(), END_S);
@@ -52,6 +54,7 @@ final class ThreeNodeReferenceTest {
             assertThat(error).as("error at tolerance %s K", toleranceK).isLessThan(20 * toleranceK);
             previous = error;
             logErrorOnLogSteps.addData(Math.log(run.steps()), Math.log(error));
+            logErrorOnLogTolerance.addData(Math.log(toleranceK), Math.log(error));
         }
         // The sleeve answers in about 5 s, in the midst of the steps taken: between non-stiff (order 4) and stiff,
         // where
@@ -65,6 +68,12 @@ final class ThreeNodeReferenceTest {
                 .unit("1")
                 .between(3, 5)
                 .check(-logErrorOnLogSteps.getSlope());
+        String family = "integration in time, steps by tolerance";
+        String quantity = "temperatures of three stiff nodes, against general-purpose integrators";
+        ObservedOrders.of(family, quantity, "steps taken, tolerance 1e-3 to 1e-8 K")
+                .check(4, -logErrorOnLogSteps.getSlope(), 3, 5);
+        ObservedOrders.of(family, quantity, "tolerance, 1e-3 to 1e-8 K")
+                .check(1, logErrorOnLogTolerance.getSlope(), 0.8, 1.2);
     }
 
     private static void compare(Trajectory run, String label, double withinK) {

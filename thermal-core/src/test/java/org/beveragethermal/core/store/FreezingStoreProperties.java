@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.network.StoreState;
@@ -25,7 +26,8 @@ final class FreezingStoreProperties {
         return out;
     }
 
-    @Property(tries = 60, seed = "20260205")
+    @Property(seed = "20260205")
+    @Label("Inverse ∘ forward = identity: temperature of a freezing drink from its heat, along the freezing curve")
     void temperatureIsFoundAgainAndFollowsTheCurve(
             @ForAll @DoubleRange(min = 6, max = 18) double percent,
             @ForAll @DoubleRange(min = 0, max = 150) double sugar,
@@ -39,7 +41,8 @@ final class FreezingStoreProperties {
         assertThat(store.iceFraction(temperatureK)).isCloseTo(curve.iceFraction(temperatureK), within(1e-4));
     }
 
-    @Property(tries = 60, seed = "20260206")
+    @Property(seed = "20260206")
+    @Label("Freezing drinks: less heat is never warmer and never less ice")
     void lessHeatIsNeverWarmerAndNeverLessIce(
             @ForAll @DoubleRange(min = 6, max = 18) double percent,
             @ForAll @DoubleRange(min = 0, max = 150) double sugar,
@@ -53,7 +56,8 @@ final class FreezingStoreProperties {
         assertThat(store.iceFractionAtEnthalpy(cold)).isBetween(0.0, 1.0);
     }
 
-    @Property(tries = 60, seed = "20260207")
+    @Property(seed = "20260207")
+    @Label("Freezing drinks: twice the drink holds twice the heat")
     void twiceTheDrinkHoldsTwiceTheHeat(
             @ForAll @DoubleRange(min = 6, max = 18) double percent,
             @ForAll @DoubleRange(min = 240, max = 305) double temperatureK) {

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
@@ -18,6 +19,7 @@ import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.testsupport.ObservedOrders;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,6 +127,36 @@ final class MeltingLawTest {
                 .check(melting.goneS());
         double half = melting.run().amount(melting.ice(), IceStore.SIDE, 0.5 * listedS);
         assertThat(half).isCloseTo(diameter * Math.sqrt(0.5), within(1e-5 * diameter));
+    }
+
+    @Test
+    void errorOfAMeltingSphereFallsWithTolerance() {
+        // D = D₀ √(1 − t/t₀): see spheresThatOnlyConduct.
+        double diameter = 0.05;
+        double conductivity = 0.58;
+        double radius = diameter / 2;
+        double goneS = DENSITY * LATENT * radius * radius / (2 * conductivity * 10);
+        Node ice = iceOf(DENSITY * Math.PI / 6 * Math.pow(diameter, 3), diameter);
+        Node sea = Node.of("sea", LiquidStore.ofVaryingMass(4200), ZERO + 10, SEA_KG);
+        MeltingBlocks law = blocks(Math.PI / 6, diameter, 1, conductivity / radius);
+        Network network = Network.of(List.of(ice, sea), List.of(MeltingPath.of("melting", sea, ice, law, "film")));
+        SimpleRegression onSteps = new SimpleRegression();
+        SimpleRegression onTolerance = new SimpleRegression();
+        for (double toleranceK : new double[] {1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7}) {
+            Trajectory run = NetworkSolver.standard().withToleranceK(toleranceK).solve(network, 0.95 * goneS);
+            double worst = 0;
+            for (double part : new double[] {0.25, 0.5, 0.75, 0.9}) {
+                double exact = diameter * Math.sqrt(1 - part);
+                worst = Math.max(worst, Math.abs(run.amount(ice, IceStore.SIDE, part * goneS) - exact));
+            }
+            onSteps.addData(Math.log(run.steps()), Math.log(worst));
+            onTolerance.addData(Math.log(toleranceK), Math.log(worst));
+        }
+        String family = "melting store";
+        String quantity = "diameter of a melting sphere, against its closed form";
+        ObservedOrders.of(family, quantity, "steps taken, tolerance 1e-1 to 1e-7 K")
+                .check(4, -onSteps.getSlope(), 3, 5);
+        ObservedOrders.of(family, quantity, "tolerance, 1e-1 to 1e-7 K").check(1, onTolerance.getSlope(), 0.8, 1.2);
     }
 
     @ParameterizedTest

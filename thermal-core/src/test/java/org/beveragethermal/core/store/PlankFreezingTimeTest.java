@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.store;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.beveragethermal.core.network.Boundary;
@@ -11,6 +14,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.testsupport.ObservedOrders;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +29,7 @@ class PlankFreezingTimeTest {
                     + " and D. R. Heldman, Introduction to Food Engineering";
     private static final double FREEZING_K = 270.35;
     private static final int SHELLS = 24;
-    /** Almost nothing beside the heat of fusion: Plank leaves it out. */
+    /** Almost nothing beside the heat of fusion: Plank leaves it out [J/(kg K)]. */
     private static final double HEAT_CAPACITY = 20;
 
     @Test
@@ -54,7 +58,33 @@ class PlankFreezingTimeTest {
                 .check(freezingTimeS(0, 0.0635, 1057, 251_200, 26.1, 17, 1.038));
     }
 
-    /** Shape 0 is a slab cooled from both sides, 1 a long cylinder, 2 a sphere: areas go as radius to that power. */
+    @Test
+    void errorFallsAlmostWithTheSquareOfTheShell() {
+        // As in shells that only conduct, it falls as h² ln(1/h): the resistance of the innermost half shell counts
+        // from a
+        // radius of half a shell. What the shells' heat capacity adds drops out of the differences.
+        String[] names = {"cylinder", "sphere"};
+        for (int shape = 1; shape <= 2; shape++) {
+            double[] seconds = new double[4];
+            for (int i = 0; i < 4; i++) {
+                seconds[i] = freezingTimeS(shape, 0.07, 1000, 280_000, 18, 10, 1.6, 6 << i, 2);
+            }
+            for (int i = 2; i < 4; i++) {
+                double coarse = seconds[i - 2] - seconds[i - 1];
+                double fine = seconds[i - 1] - seconds[i];
+                ObservedOrders.of(
+                                "freezing store, shells of a " + names[shape - 1],
+                                "time to freeze, by neighbouring refinements",
+                                "shells, " + (6 << (i - 2)) + " to " + (6 << i))
+                        .check(2, ObservedOrders.order(coarse, fine, 2), 1.65, 2.1);
+            }
+            double extrapolated = seconds[3] - (seconds[2] - seconds[3]) / 3;
+            double plank = 280_000_000.0 / 18 * (0.07 / 10 + 0.07 * 0.07 / (4 * 1.6)) / (2 * (shape + 1));
+            assertThat(extrapolated).isCloseTo(plank, within(2e-4 * plank));
+        }
+    }
+
+    /** In the usual number of shells of little heat capacity. */
     private static double freezingTimeS(
             int shape,
             double diameterM,
@@ -63,15 +93,29 @@ class PlankFreezingTimeTest {
             double belowK,
             double film,
             double conductivity) {
-        double width = 0.5 * diameterM / SHELLS;
+        return freezingTimeS(shape, diameterM, density, latent, belowK, film, conductivity, SHELLS, HEAT_CAPACITY);
+    }
+
+    /** Shape 0 is a slab cooled from both sides, 1 a long cylinder, 2 a sphere: areas go as radius to that power. */
+    private static double freezingTimeS(
+            int shape,
+            double diameterM,
+            double density,
+            double latent,
+            double belowK,
+            double film,
+            double conductivity,
+            int shells,
+            double heatCapacity) {
+        double width = 0.5 * diameterM / shells;
         Boundary air = Boundary.constant("air", FREEZING_K - belowK);
         List<Node> nodes = new ArrayList<>();
         List<Path> paths = new ArrayList<>();
-        for (int i = 0; i < SHELLS; i++) {
+        for (int i = 0; i < shells; i++) {
             double volume = (Math.pow((i + 1) * width, shape + 1) - Math.pow(i * width, shape + 1)) / (shape + 1);
             nodes.add(Node.of(
                     "shell " + i,
-                    FreezingStore.ofConstants(FREEZING_K, latent, HEAT_CAPACITY, HEAT_CAPACITY, density * volume),
+                    FreezingStore.ofConstants(FREEZING_K, latent, heatCapacity, heatCapacity, density * volume),
                     FREEZING_K));
             if (i > 0) {
                 double resistance = resistance(shape, (i - 0.5) * width, (i + 0.5) * width) / conductivity;
@@ -83,10 +127,10 @@ class PlankFreezingTimeTest {
                         HeatLaw.conductance(1 / resistance)));
             }
         }
-        double radius = SHELLS * width;
+        double radius = shells * width;
         double outermost =
                 resistance(shape, radius - 0.5 * width, radius) / conductivity + 1 / (film * Math.pow(radius, shape));
-        paths.add(DirectPath.of("film", nodes.get(SHELLS - 1), air, "convection", HeatLaw.conductance(1 / outermost)));
+        paths.add(DirectPath.of("film", nodes.get(shells - 1), air, "convection", HeatLaw.conductance(1 / outermost)));
         Trajectory run = NetworkSolver.standard().withToleranceK(0.1).solve(Network.of(nodes, paths), 80_000);
         Node centre = nodes.get(0);
         // The last of it is frozen: from here on the centre cools as a solid.

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.film.Fluid;
@@ -32,6 +33,7 @@ final class LevelFilmProperties {
     }
 
     @Property(tries = 300, seed = "20261125")
+    @Label("Path derivatives = differences: films on level ends in water")
     void slopesAreThoseOfTheFlow(
             @ForAll @DoubleRange(min = 0.5, max = 40) double bulkC,
             @ForAll @DoubleRange(min = 0.5, max = 40) double surfaceC) {
@@ -59,6 +61,7 @@ final class LevelFilmProperties {
     }
 
     @Property(tries = 100, seed = "20261126")
+    @Label("Films on level ends: what overturns above rests below")
     void whatOverturnsAboveRestsBelow(@ForAll @DoubleRange(min = 0.1, max = 1.2) double coldC) {
         // Above 4 °C a warm disc that looks up overturns more than one that looks down; between 0 and 4 °C a colder
         // disc does.

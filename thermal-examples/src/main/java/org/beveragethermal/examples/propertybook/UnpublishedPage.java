@@ -17,7 +17,9 @@ import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.PropertyRecord;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.materials.vessel.Closure;
 import org.beveragethermal.materials.vessel.Vessel;
+import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
 
 /** The page on what has no published source: remembered, or assumed by this project. */
@@ -74,7 +76,11 @@ final class UnpublishedPage {
                         Ice.properties().stream().map(each -> entry("ice", each)),
                         CarbonDioxide.inWater().properties().stream().map(each -> entry("carbon dioxide", each)),
                         Salt.properties().stream().map(each -> entry("salt", each)),
-                        Vessels.all().stream().map(UnpublishedPage::entry))
+                        Vessels.all().stream().map(UnpublishedPage::entry),
+                        Stream.of(VesselShape.values())
+                                .map(Closure::usual)
+                                .distinct()
+                                .map(UnpublishedPage::entry))
                 .flatMap(each -> each)
                 .toList();
     }
@@ -90,6 +96,14 @@ final class UnpublishedPage {
                 "",
                 "diameter " + vessel.diameterUncertainty() + ", mass " + vessel.massUncertainty(),
                 vessel.dimensionsSource());
+    }
+
+    private static Entry entry(Closure closure) {
+        return new Entry(
+                closure.name() + ": length through which heat passes",
+                Html.number(closure.lengthM()) + " m",
+                closure.lengthUncertainty().toString(),
+                closure.source());
     }
 
     /** One row for all that rests on one source with one uncertainty. */
