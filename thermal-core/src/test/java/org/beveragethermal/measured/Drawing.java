@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.measured;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -16,6 +17,9 @@ final class Drawing {
     private static final double LEAST = 0.2;
 
     private static final double MOST = 5;
+    /** Nothing can be set in proportion to an excess of nought. */
+    private static final double LEAST_DRAWN = 0.01;
+
     private static final List<Double> TICKS = List.of(0.2, 0.5, 1.0, 2.0, 5.0);
     private static final String INSIDE = "#1f6f8b";
     private static final String OUTSIDE = "#b4431f";
@@ -23,8 +27,10 @@ final class Drawing {
     private Drawing() {}
 
     static String of(List<Comparison> comparisons) {
-        List<Comparison> drawn =
-                comparisons.stream().filter(c -> c.measured() > 0.01).toList();
+        List<Comparison> drawn = comparisons.stream()
+                .filter(c -> c.measured() > LEAST_DRAWN)
+                .sorted(Comparator.comparing(c -> c.run().setting().means()))
+                .toList();
         double bottom = TOP + ROW * drawn.size();
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
@@ -55,6 +61,10 @@ final class Drawing {
                 : "excess after " + c.row().minutes() + " min";
         String label = c.row().id() + "  " + c.run().setting().means().label() + ", " + what;
         text(svg, 10, y + 4, "start", "#222222", label);
+        if (Double.isInfinite(c.predicted().low())) {
+            text(svg, AXIS_RIGHT - 4, y + 4, "end", colour, "never");
+            return;
+        }
         line(svg, x(c.predicted().low() / c.measured()), y, x(c.predicted().high() / c.measured()), y, colour, 5);
         double middle = c.predicted().median() / c.measured();
         if (middle >= LEAST && middle <= MOST) {
