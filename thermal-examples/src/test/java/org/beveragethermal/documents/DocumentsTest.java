@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.beveragethermal.testsupport.Csv;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -51,13 +52,13 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = "thermal-core/docs/measured.svg")
-    void drawingsAreThoseOfThisBuild(String name) throws IOException {
-        Path file = root().resolve(name);
-        Path made = file.getParent().resolveSibling("target").resolve(PARTS);
+    @CsvSource("thermal-core, measured.svg")
+    void drawingsAreThoseOfThisBuild(String module, String name) throws IOException {
+        Path directory = root().resolve(module);
+        Path file = directory.resolve("docs").resolve(name);
         String committed = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : "";
 
-        writeOrCompare(file, committed, rows(made, file.getFileName().toString()));
+        writeOrCompare(file, committed, rows(directory.resolve("target").resolve(PARTS), name));
     }
 
     private static void writeOrCompare(Path file, String committed, String current) throws IOException {
