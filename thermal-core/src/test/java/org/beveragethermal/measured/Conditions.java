@@ -78,7 +78,7 @@ final class Conditions {
         return between(name + ", part", 0, 1);
     }
 
-    /** All of them, with the scatter of the laws. */
+    /** All of them, with the scatter of the laws. Draws are handed out in this order: a new one goes to the end, so that the others stay. */
     static List<UncertainInput> all() {
         return Stream.concat(
                         LawScatter.all().stream(),
