@@ -111,6 +111,11 @@ final class AccuracyTables {
                         .toList());
     }
 
+    /** A table that a test has left whole, its first record the head. */
+    static String asTheyAre(List<List<String>> records) {
+        return table(records.get(0), records.subList(1, records.size()));
+    }
+
     private static List<String> sourceLine(List<CheckRow> rows) {
         double worst = rows.stream().mapToDouble(CheckRow::deviation).max().orElse(0.0);
         return List.of(

@@ -4,6 +4,7 @@ package org.beveragethermal.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import org.beveragethermal.testsupport.Csv;
 import org.junit.jupiter.api.Test;
 
 class AccuracyTablesTest {
@@ -48,6 +49,13 @@ class AccuracyTablesTest {
 
         assertThat(AccuracyTables.rulesOfThumb(RuleRow.parse(rows)))
                 .endsWith("| cooling, in air | 60 min | 90 min | still air |");
+    }
+
+    @Test
+    void tablesLeftWholeStayAsTheyAre() {
+        assertThat(AccuracyTables.asTheyAre(Csv.parse("A,B\r\n\"1, 2\",3 | 4\r\n")))
+                .isEqualTo("| A | B |\n|---|---|\n| 1, 2 | 3 \\| 4 |");
+        assertThat(AccuracyTables.asTheyAre(Csv.parse("A,B\r\n"))).isEqualTo("None so far.");
     }
 
     @Test

@@ -10,7 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.beveragethermal.testsupport.Csv;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -18,10 +20,13 @@ import org.junit.jupiter.params.provider.ValueSource;
  * {@code documents.write} is set. Runs in phase verify, when the tests of all modules have left their rows.
  *
  * <p>A section is named {@code MODULE:TABLE}, the table being {@code by-source}, {@code all}, {@code cases}, {@code
- * common-practice}, {@code rules-of-thumb}, {@code orders} or {@code properties}.
+ * common-practice}, {@code rules-of-thumb}, {@code orders} or {@code properties}, or {@code part-NAME} for a table that a test has
+ * left whole.
  */
 class DocumentsTest {
     private static final String COMMAND = "mvn verify -Ddocuments.write";
+    private static final String PART = "part-";
+    private static final String PARTS = "document-parts";
 
     @ParameterizedTest
     @ValueSource(
@@ -29,7 +34,8 @@ class DocumentsTest {
                 "README.md",
                 "thermal-materials/docs/accuracy.md",
                 "thermal-core/docs/accuracy.md",
-                "thermal-core/docs/cases.md"
+                "thermal-core/docs/cases.md",
+                "thermal-core/docs/measured.md"
             })
     void accuracyTablesAreThoseOfThisBuild(String name) throws IOException {
         Path root = root();
@@ -42,11 +48,25 @@ class DocumentsTest {
         String current = MarkedSections.rewritten(
                 committed, section -> table(root, section, MarkedSections.body(committed, section)));
 
+        writeOrCompare(file, committed, current);
+    }
+
+    @ParameterizedTest
+    @CsvSource("thermal-core, measured.svg")
+    void drawingsAreThoseOfThisBuild(String module, String name) throws IOException {
+        Path directory = root().resolve(module);
+        Path file = directory.resolve("docs").resolve(name);
+        String committed = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : "";
+
+        writeOrCompare(file, committed, rows(directory.resolve("target").resolve(PARTS), name));
+    }
+
+    private static void writeOrCompare(Path file, String committed, String current) throws IOException {
         if (System.getProperty("documents.write") != null) {
             Files.writeString(file, current, StandardCharsets.UTF_8);
         } else {
             assertThat(committed)
-                    .as("%s differs from the rows of this build; write it anew with: %s", name, COMMAND)
+                    .as("%s differs from the rows of this build; write it anew with: %s", file, COMMAND)
                     .isEqualTo(current);
         }
     }
@@ -54,7 +74,12 @@ class DocumentsTest {
     private static String table(Path root, String section, String committed) {
         int colon = section.indexOf(':');
         Path target = root.resolve(section.substring(0, Math.max(colon, 0))).resolve("target");
-        return switch (section.substring(colon + 1)) {
+        String table = section.substring(colon + 1);
+        if (table.startsWith(PART)) {
+            Path parts = target.resolve(PARTS);
+            return AccuracyTables.asTheyAre(Csv.parse(rows(parts, table.substring(PART.length()) + ".csv")));
+        }
+        return switch (table) {
             case "by-source" -> AccuracyTables.bySource(CheckRow.parse(rows(target, "outside-checks.csv")));
             case "all" -> AccuracyTables.all(CheckRow.parse(rows(target, "outside-checks.csv")));
             case "common-practice" -> AccuracyTables.commonPractice(CheckRow.parse(rows(target, "outside-checks.csv")));
@@ -64,8 +89,8 @@ class DocumentsTest {
             case "properties" -> properties(PropertyRow.parse(rows(target, "properties.csv")), committed);
             default ->
                 throw new IllegalArgumentException("section " + section
-                        + ": expected MODULE: and by-source, all, cases, common-practice, rules-of-thumb, orders or"
-                        + " properties");
+                        + ": expected MODULE: and by-source, all, cases, common-practice, rules-of-thumb, orders,"
+                        + " properties or part-NAME");
         };
     }
 

@@ -1,0 +1,128 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.measured;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import org.beveragethermal.core.uncertainty.Ensemble;
+
+/**
+ * A row beside its prediction: minutes for rows about a time, the part of the excess that is left for rows about a temperature.
+ *
+ * @param row the row
+ * @param run how it was run
+ * @param measured what was measured
+ * @param predicted what all draws say
+ * @param still what those draws say in which nothing would stir a bath
+ * @param stirred what the others say
+ */
+record Comparison(MeasuredRow row, Described run, double measured, Band predicted, Band still, Band stirred) {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    /** One draw: whether nothing stirs in it, and the answer for each row. */
+    private record Answers(boolean still, List<Double> values) {}
+
+    /** Compares all rows that can be run. */
+    static List<Comparison> all(Ensemble ensemble) {
+        Map<String, Comparison> byId = new HashMap<>();
+        Map<String, MeasuredRow> rows = new HashMap<>();
+        MeasuredRow.all().forEach(row -> rows.put(row.id(), row));
+        for (Mappings.Series series : Mappings.all()) {
+            List<MeasuredRow> asked =
+                    series.ids().stream().map(id -> known(rows, id)).toList();
+            of(series, asked, ensemble).forEach(c -> byId.put(c.row().id(), c));
+        }
+        return MeasuredRow.all().stream()
+                .filter(row -> byId.containsKey(row.id()))
+                .map(row -> known(byId, row.id()))
+                .toList();
+    }
+
+    /** Compares rows that one run answers. */
+    static List<Comparison> of(Mappings.Series series, List<MeasuredRow> rows, Ensemble ensemble) {
+        Duration duration = duration(series, rows);
+        List<Answers> answers = ensemble.run(Conditions.all(), draw -> {
+            Described.Drawn drawn = series.run().run(draw, duration);
+            return new Answers(
+                    Conditions.isStill(draw),
+                    rows.stream().map(row -> answer(series, row, drawn)).toList());
+        });
+        List<Comparison> comparisons = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            MeasuredRow row = rows.get(i);
+            double measured = row.states() == MeasuredRow.States.TIME
+                    ? row.statedMinutes() - series.fromMinutes()
+                    : series.run().excess(row.endCelsius());
+            comparisons.add(new Comparison(
+                    row,
+                    series.run(),
+                    measured,
+                    band(answers, i, a -> true),
+                    band(answers, i, Answers::still),
+                    band(answers, i, a -> !a.still())));
+        }
+        return comparisons;
+    }
+
+    private static Band band(List<Answers> answers, int place, Predicate<Answers> which) {
+        return Band.of(answers.stream()
+                .filter(which)
+                .mapToDouble(a -> a.values().get(place))
+                .toArray());
+    }
+
+    private static Duration duration(Mappings.Series series, List<MeasuredRow> rows) {
+        boolean times = rows.stream().anyMatch(row -> row.states() == MeasuredRow.States.TIME);
+        double longest =
+                rows.stream().mapToDouble(MeasuredRow::statedMinutes).max().orElseThrow();
+        return times
+                ? series.run().setting().horizon()
+                : Duration.ofSeconds(Math.round(SECONDS_PER_MINUTE * (longest - series.fromMinutes())));
+    }
+
+    private static double answer(Mappings.Series series, MeasuredRow row, Described.Drawn drawn) {
+        if (row.states() == MeasuredRow.States.TIME) {
+            OptionalDouble reached = drawn.firstTimeS(row.endCelsius());
+            return reached.orElse(Double.POSITIVE_INFINITY) / SECONDS_PER_MINUTE;
+        }
+        double timeS = SECONDS_PER_MINUTE * (row.statedMinutes() - series.fromMinutes());
+        return series.run().excess(drawn.celsiusAt().applyAsDouble(timeS));
+    }
+
+    private static <T> T known(Map<String, T> map, String id) {
+        T value = map.get(id);
+        if (value == null) {
+            throw new IllegalStateException(id + ": expected one of " + map.keySet());
+        }
+        return value;
+    }
+
+    boolean isTime() {
+        return row.states() == MeasuredRow.States.TIME;
+    }
+
+    /** Whether the measured value lies in the interval; one that came later than stated may lie anywhere above. */
+    boolean isInside() {
+        return (row.isLaterThanStated() || measured >= predicted.low()) && measured <= predicted.high();
+    }
+
+    /** Whether the interval has an upper end. */
+    boolean isAlwaysReached() {
+        return Double.isFinite(predicted.high());
+    }
+
+    /** Upper over lower end; infinite if the lower one is at the temperature of the medium or beyond it. */
+    double ratio() {
+        return predicted.low() > 0 ? predicted.high() / predicted.low() : Double.POSITIVE_INFINITY;
+    }
+
+    /** Size of ln(predicted/measured); infinite where the median never reaches the temperature. */
+    double logarithmicError() {
+        return Math.abs(Math.log(predicted.median() / measured));
+    }
+}

@@ -1,0 +1,172 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.measured;
+
+import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+import static org.beveragethermal.measured.Given.drawnFrom;
+import static org.beveragethermal.measured.Given.known;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.beveragethermal.core.uncertainty.Draw;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.liquid.Liquid;
+import org.beveragethermal.materials.vessel.Vessel;
+
+/** How each row is run, and why some are not. */
+final class Mappings {
+
+    /**
+     * Rows that one run answers.
+     *
+     * @param ids names of the rows
+     * @param fromMinutes the run's start on the clock of the rows [min]
+     * @param run the run
+     */
+    record Series(List<String> ids, double fromMinutes, Described run) {}
+
+    private static final Liquid BEER = Beverage.beer(percentByVolume(5));
+    private static final Liquid WINE = Beverage.wine(percentByVolume(12.5));
+    private static final Liquid SOFT_DRINK = Beverage.softDrink(gramsPerLitre(105));
+    private static final Liquid WATER = Beverage.water();
+
+    private static final Given ROOM = drawnFrom(Conditions.ROOM);
+    private static final Given SOME_FREEZER = drawnFrom(Conditions.FREEZER);
+
+    /** A cup of 1/16 US gallon, as kitchens measure [L]. */
+    private static final double CUP_L = 0.2365882;
+
+    private static final double ICE_KG_PER_L = 0.917;
+
+    private static final Function<Draw, Vessel> BEER_BOTTLE = VesselDraws.beerBottle();
+    private static final Function<Draw, Vessel> WINE_BOTTLE = VesselDraws.wineBottle();
+    private static final Function<Draw, Vessel> CAN_330 = VesselDraws.can(330);
+    private static final Function<Draw, Vessel> CAN_355 = VesselDraws.can(355);
+    private static final Function<Draw, Vessel> BOTTLE_473 = VesselDraws.plainBottle(473);
+
+    private Mappings() {}
+
+    /** Everything that is run. */
+    static List<Series> all() {
+        List<Series> all = new ArrayList<>();
+        all.addAll(inAir());
+        all.addAll(inWater());
+        return List.copyOf(all);
+    }
+
+    private static List<Series> inAir() {
+        Setting refrigerator = Settings.refrigerator();
+        Setting freezer = Settings.freezer(SOME_FREEZER);
+        Setting room = Settings.room(ROOM);
+        Given about21 = drawnFrom(Conditions.ABOUT_21);
+        return List.of(
+                series(BEER_BOTTLE, BEER, known(20.5), Settings.room(about21), "M001"),
+                series(BEER_BOTTLE, BEER, known(20.5), refrigerator, "M005"),
+                series(BEER_BOTTLE, BEER, known(20.5), freezer, "M007"),
+                series(CAN_330, BEER, ROOM, refrigerator, "M013", "M014"),
+                series(WINE_BOTTLE, WINE, ROOM, freezer, "M020", "M026", "M029"),
+                series(WINE_BOTTLE, WINE, known(4.4), room, "M023"),
+                series(WINE_BOTTLE, WINE, ROOM, refrigerator, "M025"),
+                series(BOTTLE_473, WATER, known(21.1), refrigerator, "M036"),
+                series(BOTTLE_473, WATER, known(21.1), freezer, "M037"),
+                series(VesselDraws.can(500), WATER, known(21.4), Settings.freezer(known(-14)), "M043"),
+                series(WINE_BOTTLE, WATER, known(22.5), Settings.freezer(known(-18)), "M045"),
+                // The start is not stated: the first reading, after 5 minutes, is taken for it.
+                new Series(
+                        List.of("M050", "M053"),
+                        5,
+                        new Described(
+                                VesselDraws.can(330, 355),
+                                SOFT_DRINK,
+                                known(27.9),
+                                freezer,
+                                Described.Reading.CONTENTS)),
+                series(CAN_355, BEER, ROOM, freezer, "M065"),
+                series(CAN_355, SOFT_DRINK, ROOM, freezer, "M067"),
+                series(CAN_355, SOFT_DRINK, ROOM, refrigerator, "M070"),
+                new Series(
+                        List.of("M076", "M077", "M078", "M079"),
+                        0,
+                        new Described(
+                                WINE_BOTTLE, WINE, drawnFrom(Conditions.REFRIGERATOR), room, Described.Reading.WALL)));
+    }
+
+    private static List<Series> inWater() {
+        Setting tapWater = Settings.tapWater();
+        Setting iceWater = Settings.iceWater();
+        Setting oneKilogram =
+                Settings.iceWater(draw -> 1, draw -> Conditions.in(draw, Conditions.WATER_KG), Optional.empty());
+        Setting halfAndHalf = Settings.iceWater(
+                draw -> Conditions.in(draw, Conditions.ICE_KG),
+                draw -> Conditions.in(draw, Conditions.ICE_KG) * Conditions.in(draw, Conditions.WATER_PER_ICE),
+                Optional.of(draw -> 0));
+        Setting fiveCups = Settings.iceWater(Mappings::fiveCupsOfIceKg, draw -> 16 * CUP_L, Optional.of(draw -> 0));
+        Setting fiveCupsStirred = Settings.iceWater(
+                Mappings::fiveCupsOfIceKg, draw -> 16 * CUP_L, Optional.of(Conditions::statedStirring));
+        return List.of(
+                series(BEER_BOTTLE, BEER, known(20.5), tapWater, "M003"),
+                series(CAN_330, BEER, ROOM, tapWater, "M010"),
+                series(BEER_BOTTLE, BEER, known(20.5), oneKilogram, "M008"),
+                series(CAN_330, BEER, ROOM, iceWater, "M011", "M012"),
+                series(WINE_BOTTLE, WINE, known(23.9), halfAndHalf, "M019"),
+                series(WINE_BOTTLE, WINE, ROOM, iceWater, "M027"),
+                series(CAN_355, BEER, ROOM, fiveCups, "M056"),
+                series(CAN_355, BEER, ROOM, fiveCupsStirred, "M058"),
+                series(CAN_355, BEER, ROOM, iceWater, "M064"),
+                series(CAN_355, SOFT_DRINK, ROOM, iceWater, "M069"),
+                series(CAN_355, SOFT_DRINK, known(18), iceWater, "M072"));
+    }
+
+    /** A cup of loose cubes holds as much ice as they pack. */
+    private static double fiveCupsOfIceKg(Draw draw) {
+        return 5 * CUP_L * ICE_KG_PER_L * Conditions.in(draw, Conditions.PACKING);
+    }
+
+    private static Series series(
+            Function<Draw, Vessel> vessel, Liquid liquid, Given start, Setting setting, String... ids) {
+        return new Series(List.of(ids), 0, new Described(vessel, liquid, start, setting, Described.Reading.CONTENTS));
+    }
+
+    /** Why rows are not run, by the name of the row. */
+    static Map<String, String> notYet() {
+        Map<String, String> reasons = new LinkedHashMap<>();
+        because(reasons, "a running tap", "M002 M035 M038 M041");
+        because(reasons, "a wet wrap and its evaporation", "M004 M006 M021 M042 M044 M048 M051 M054 M062");
+        because(reasons, "salted ice", "M009 M022 M031 M057 M059 M061");
+        because(reasons, "snow round a vessel", "M015 M016");
+        because(reasons, "ice without water", "M063 M068 M071");
+        because(reasons, "a frozen pack that touches the vessel", "M046 M049 M052 M055");
+        because(reasons, "its start is not stated; it is the start of the two readings that follow it", "M047");
+        because(reasons, "a bath of another liquid than water", "M060");
+        because(reasons, "dry ice", "M066");
+        because(
+                reasons,
+                "a drink poured into a glass of another temperature",
+                "M080 M081 M082 M083 M084 M085 M086 M087");
+        because(reasons, "a glass that is drunk from", "M092 M093");
+        because(reasons, "moving air", "M094 M095");
+        because(reasons, "condensation", "M096 M097");
+        because(reasons, "moving air, and ice in the drink", "M098 M099 M100 M101");
+        because(reasons, "a case of bottles in a vehicle", "M102");
+        because(reasons, "a bottle in a box in the open at night, and when it begins to freeze", "M103");
+        because(reasons, "sun", "M104");
+        because(
+                reasons,
+                "evaporation from an open hot drink",
+                "M105 M106 M107 M108 M109 M110 M111 M112 M113 M114 M115 M117 M118");
+        because(reasons, "vapour under the lid of a hot drink", "M116");
+        return reasons;
+    }
+
+    private static void because(Map<String, String> reasons, String reason, String ids) {
+        for (String id : ids.split(" ", -1)) {
+            if (reasons.put(id, reason) != null) {
+                throw new IllegalStateException(id + " is named twice: expected one reason");
+            }
+        }
+    }
+}
