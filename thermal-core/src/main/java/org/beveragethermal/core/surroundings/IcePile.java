@@ -113,7 +113,7 @@ record IcePile(
         double depth = level.depthM();
         List<Path> paths = new ArrayList<>();
         paths.add(sideAtIce(geometry));
-        paths.add(BathWalls.surface(id + " top of ice", ice, bucket, level, air, weight(geometry.covered())));
+        paths.add(BathWalls.surface(id + " top of ice", ice, bucket, level, air, weight(geometry.open())));
         if (liquid != null) {
             paths.add(BathWalls.side(
                     id + " side wall at " + liquid.name(),

@@ -125,16 +125,22 @@ record PileGeometry(
         return rising(above, CORNER) / (1 - 0.5 * CORNER);
     }
 
-    /** Part of the free cross-section that blocks cover, seen from above, if they lie at random: 1 − exp(−n a²/A). */
-    SmoothFunction covered() {
-        return of(this::covered);
+    /**
+     * Surface of the ice that the air above sees, over the free cross-section: what is covered, and, where no liquid hides
+     * them, the four sides of blocks that lie apart.
+     */
+    SmoothFunction open() {
+        return of(side -> covered(side) * (keepsMelt ? 1 : 1 + SIDES * (1 - covered(side))));
     }
 
-    /** One minus {@link #covered}. */
+    private static final int SIDES = 4;
+
+    /** Part of the free cross-section that no block covers. */
     SmoothFunction uncovered() {
         return of(side -> 1 - covered(side));
     }
 
+    /** Part of the free cross-section that blocks cover, seen from above, if they lie at random: 1 − exp(−n a²/A). */
     private double covered(double side) {
         double part = part(side);
         return -Math.expm1(-blocks() * sideM * sideM * part * part / level.freeAreaM2());

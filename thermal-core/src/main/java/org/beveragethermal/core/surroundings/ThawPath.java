@@ -13,8 +13,8 @@ import org.beveragethermal.core.store.IceStore;
 /**
  * Ice that has taken heat from anywhere and melts by what exceeds that of ice at 0 °C.
  *
- * <p>The surplus turns into melt water with a time constant of a second, which is a device of ours: it keeps the ice some
- * hundredths of a kelvin above 0 °C and lets every path bring heat to one node. Melt water leaves at 0 °C, where its
+ * <p>The surplus turns into melt water with a time constant of a fiftieth of a second, which is a device of ours: it keeps the
+ * ice some thousandths of a kelvin above 0 °C and lets every path bring heat to one node. Melt water leaves at 0 °C, where its
  * enthalpy is zero. Ice below 0 °C does not melt.
  */
 final class ThawPath implements Path {
@@ -25,10 +25,10 @@ final class ThawPath implements Path {
     private static final int SHRINKING = 1;
 
     private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double TIME_CONSTANT_S = 1;
+    private static final double TIME_CONSTANT_S = 0.02;
     private static final double ICE_HEAT_CAPACITY = 2100;
     /** Width of the rounded corner at 0 °C [K]. */
-    private static final double CORNER_K = 0.01;
+    private static final double CORNER_K = 1e-3;
     /** Below this part of its first side a block fades out. */
     private static final double FADE_PART = 1e-4;
 
