@@ -27,7 +27,9 @@ public final class IceStore implements Store {
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double COLDEST_K = 223.15;
     /** Below this part of its first side a block keeps its heat capacity, so that what is left of nothing has a temperature. */
-    private static final double SMALLEST_PART = 1e-5;
+    private static final double SMALLEST_PART = 0.05;
+    /** The surplus is a small difference of large numbers: heat of such ice is kept more closely by this factor. */
+    private static final double SURPLUS_CARE = 100;
 
     private final SmoothFunction temperatureOfEnthalpy;
     private final DoubleUnaryOperator enthalpyOfTemperature;
@@ -190,6 +192,7 @@ public final class IceStore implements Store {
         double slope = temperatureOfEnthalpy.slope(h) / massOfSide;
         out.temperatureK = temperatureOfEnthalpy.at(h);
         out.temperaturePerJoule = slope;
+        out.kelvinPerJoule = SURPLUS_CARE / exchangingCapacityJPerK;
         out.temperaturePerAmount[MASS] = -slope * meltingEnthalpy;
         out.temperaturePerAmount[SIDE] = gone ? 0 : -3 * slope * beyondMelting / sideM;
     }

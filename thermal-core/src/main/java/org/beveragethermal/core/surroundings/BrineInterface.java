@@ -38,7 +38,7 @@ final class BrineInterface {
     private static final double WATER_HEAT_CAPACITY = 4200;
     private static final double EXPONENT = 2.0 / 3;
     private static final int ITERATIONS = 80;
-    private static final double ACCURACY = 1e-14;
+    private static final double ACCURACY = 1e-13;
     private static final double STRONGEST = Brine.EUTECTIC_MASS_FRACTION;
 
     /** Heat conductance of a film between a brine and an ice surface [W/K]. */
@@ -63,8 +63,8 @@ final class BrineInterface {
         return Math.min(ZERO_CELSIUS_K, Math.max(Brine.EUTECTIC_K, liquidusK.at(Math.max(0, massFraction))));
     }
 
-    /** Rate of melting [kg/s] and heat into the inside of the ice [W]. */
-    record Flows(double melt, double insideW, double surfaceK, double surfaceFraction) {}
+    /** Rate of melting [kg/s], heat into the inside of the ice [W], state of the brine at the ice, conductance of the film. */
+    record Flows(double melt, double insideW, double surfaceK, double surfaceFraction, double filmWPerK) {}
 
     /**
      * Solves the three balances.
@@ -91,27 +91,30 @@ final class BrineInterface {
         double at = w;
         double lowValue = Double.NaN;
         double highValue = Double.NaN;
+        int lastSide = 0;
         Flows flows = flows(at, brineK, iceK, iceEnthalpy, inside, film);
         // The lack of salt at the surface falls as the surface gets stronger: bracketed false position (Illinois).
         for (int i = 0; i < ITERATIONS; i++) {
-            double salt = film.conductance(brineK, flows.surfaceK()) / brineHeatCapacity * saltPerHeat * (w - at);
-            double value = salt - flows.melt() * at;
-            if (value == 0) {
+            double perFraction = flows.filmWPerK() / brineHeatCapacity * saltPerHeat;
+            double value = perFraction * (w - at) - flows.melt() * at;
+            if (Math.abs(value) <= ACCURACY * perFraction) {
                 break;
             }
             if (value > 0) {
                 low = at;
                 lowValue = value;
-                highValue = Double.isNaN(highValue) ? highValue : 0.5 * highValue;
+                highValue = lastSide > 0 ? 0.5 * highValue : highValue;
+                lastSide = 1;
             } else {
                 high = at;
                 highValue = value;
-                lowValue = Double.isNaN(lowValue) ? lowValue : 0.5 * lowValue;
+                lowValue = lastSide < 0 ? 0.5 * lowValue : lowValue;
+                lastSide = -1;
             }
             double next = Double.isNaN(lowValue) || Double.isNaN(highValue)
                     ? 0.5 * (low + high)
                     : low + (high - low) * lowValue / (lowValue - highValue);
-            if (Math.abs(next - at) < ACCURACY || !(next > low && next < high)) {
+            if (!(next > low && next < high)) {
                 break;
             }
             at = next;
@@ -123,9 +126,10 @@ final class BrineInterface {
     private Flows flows(
             double surfaceFraction, double brineK, double iceK, double iceEnthalpy, double inside, Film film) {
         double surfaceK = liquidusK(surfaceFraction);
-        double heat = film.conductance(brineK, surfaceK) * (brineK - surfaceK);
+        double filmWPerK = film.conductance(brineK, surfaceK);
+        double heat = filmWPerK * (brineK - surfaceK);
         double insideW = inside * (surfaceK - iceK);
         double latent = WATER_HEAT_CAPACITY * (surfaceK - ZERO_CELSIUS_K) - iceEnthalpy;
-        return new Flows((heat - insideW) / latent, insideW, surfaceK, surfaceFraction);
+        return new Flows((heat - insideW) / latent, insideW, surfaceK, surfaceFraction, filmWPerK);
     }
 }
