@@ -25,8 +25,9 @@ import org.jspecify.annotations.Nullable;
  * the air of the room. Crushed ice is ice in small blocks, which touch more.
  *
  * <p><b>What is not known.</b> The contact fraction (estimated from the blocks unless it is given) and the {@linkplain #assumptions
- * thickness of the melt film} are assumptions of ours; times to a temperature are good to a factor of two. An
- * {@link Multipliers#ICE_CONTACT} shows what the contact does to a prediction.
+ * thickness of the melt film} are assumptions of ours; times to a temperature are good to a factor of two. The factor {@link
+ * Multipliers#ICE_CONTACT} shows what the contact does to a prediction. A vessel {@linkplain Placement#immersedTo immersed} to a
+ * height has ice beside it up to there, and under it.
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes, all ice has one temperature, and no block melts before the mean of the
  * ice is at 0 °C; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,

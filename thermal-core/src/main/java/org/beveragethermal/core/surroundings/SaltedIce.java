@@ -34,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  * 26 %, is not described. Ice that rises above the brine touches vessels as in {@link BareIce}; as the ice melts, the brine
  * rises. Brine is not below the eutectic unless ice or surroundings are.
  *
+ * <p><b>Without salt.</b> Stirred, it follows {@link IceWaterBath} to some hundredths of a kelvin. Still, it does not: one mixed
+ * node has no clear water that stalls above 4 °C under the ice.
+ *
  * <p><b>What is simplified.</b> One temperature for all brine and one for all ice; films are those of a brine of mean strength,
  * driven by temperature alone: plumes of fresh melt water, which stir, and a cap of fresh water under the ice, which shields it, are
  * both left out; three quarters of the ice below the level are wetted; nothing freezes onto vessels; the course of dissolving is

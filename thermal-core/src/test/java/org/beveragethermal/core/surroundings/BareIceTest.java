@@ -302,6 +302,56 @@ class BareIceTest {
     }
 
     @Test
+    void slicesOfABottleMeetTheIceOneByOne() {
+        ScenePrediction axial = Scene.builder()
+                .gear("ice", cubes(1, 0).drained().build())
+                .vessel("wine", BOTTLE, "ice", VesselModel.axial(8), Posture.UPRIGHT)
+                .build()
+                .predict(Duration.ofMinutes(30));
+        ScenePrediction lumped = run(cubes(1, 0).drained().build(), Duration.ofMinutes(30));
+        // Ice at the foot only: what is cooled stays below, and the mean is slower than that of mixed contents.
+        double mean = axial.vessel("wine").meanTemperatureK(1800);
+        assertThat(mean).isGreaterThan(lumped.vessel("wine").meanTemperatureK(1800));
+        assertThat(axial.ledger().closure()).isLessThan(1e-9);
+    }
+
+    @Test
+    void anExplanationNamesContactAndGaps() {
+        String text = run(cubes(5, 0).build(), Duration.ofMinutes(20))
+                .vessel("wine")
+                .explainAt(Duration.ofMinutes(10))
+                .text();
+        System.out.println("Ice alone: " + text);
+        assertThat(text).contains("ice");
+    }
+
+    @Test
+    void contactScalesWithItsFactor() {
+        Scene scene = Scene.builder()
+                .gear("ice", cubes(5, 0).build())
+                .vessel("wine", BOTTLE, "ice")
+                .build();
+        double[] wine = new double[3];
+        double[] factors = {0.5, 1, 2};
+        for (int i = 0; i < factors.length; i++) {
+            wine[i] = scene.predict(
+                            Duration.ofMinutes(20),
+                            NetworkSolver.standard()
+                                    .withMultipliers(java.util.Map.of(Multipliers.ICE_CONTACT, factors[i])))
+                    .vessel("wine")
+                    .meanTemperatureK(1200);
+        }
+        System.out.printf(
+                java.util.Locale.ROOT,
+                "750 mL in 5 kg of ice alone, 20 min, contact halved, as estimated, doubled: %.1f, %.1f, %.1f °C%n",
+                wine[0] - ZERO,
+                wine[1] - ZERO,
+                wine[2] - ZERO);
+        assertThat(wine[0]).isGreaterThan(wine[1] + 0.5);
+        assertThat(wine[1]).isGreaterThan(wine[2] + 0.5);
+    }
+
+    @Test
     void notesSayWhatIsAssumed() {
         ScenePrediction run = run(cubes(3, -5).build(), Duration.ofMinutes(1));
         assertThat(run.vessel("wine").notes()).anyMatch(note -> note.contains("touch 15 % of the wall of wine"));

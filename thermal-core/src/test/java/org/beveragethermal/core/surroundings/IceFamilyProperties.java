@@ -37,7 +37,7 @@ final class IceFamilyProperties {
                 .predict(Duration.ofMinutes(MINUTES));
     }
 
-    @Property(seed = "20261125")
+    @Property(tries = 100, seed = "20261125")
     void bareIceKeepsItsWater(
             @ForAll @DoubleRange(min = 0.05, max = 5) double iceKg,
             @ForAll @DoubleRange(min = 4, max = 60) double sideMm,
@@ -60,7 +60,7 @@ final class IceFamilyProperties {
         assertThat(run.ledger().closure()).isLessThan(1e-9);
     }
 
-    @Property(seed = "20261126")
+    @Property(tries = 100, seed = "20261126")
     void saltedIceKeepsItsWaterAndItsSalt(
             @ForAll @DoubleRange(min = 0.2, max = 4) double iceKg,
             @ForAll @DoubleRange(min = 5, max = 50) double sideMm,
