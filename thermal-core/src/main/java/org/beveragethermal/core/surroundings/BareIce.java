@@ -3,6 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -200,7 +201,8 @@ public final class BareIce implements Surroundings {
      * @return constants with their uncertainty
      */
     public static List<Constant> assumptions() {
-        return IceContact.assumptions();
+        return Stream.concat(IceContact.assumptions().stream(), IceWaterBath.assumptions().stream())
+                .toList();
     }
 
     /** Collects the description; each setting is checked at once, the whole in {@link #build}. */

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * freeze and burst, so watch them and take them out; do not use this ice, or this brine, in drinks. Local rules come first.
  *
  * <p><b>Two limits.</b> How cold the bath gets depends on how well the salt is mixed in, which nobody measures. {@linkplain
- * Salt#MIXED Mixed}: all salt that dissolves is spread evenly through the water. {@linkplain Salt#INEFFECTIVE Ineffective}: nobody
+ * SaltEffect#MIXED Mixed}: all salt that dissolves is spread evenly through the water. {@linkplain SaltEffect#INEFFECTIVE Ineffective}: nobody
  * stirs, the salt lies on the floor and the bath is one of ice and water. A prediction says in its notes which of the two it
  * is; what happens lies between.
  *
@@ -47,7 +47,7 @@ import org.jspecify.annotations.Nullable;
 public final class SaltedIce implements Surroundings {
 
     /** What becomes of the salt. */
-    public enum Salt {
+    public enum SaltEffect {
         /** All that dissolves is spread evenly: the coldest that this bath can be. */
         MIXED,
         /** It lies on the floor: a bath of ice and water. */
@@ -78,14 +78,14 @@ public final class SaltedIce implements Surroundings {
     private final StillAir room;
     private final double saltKg;
     private final double dissolvingS;
-    private final Salt salt;
+    private final SaltEffect effect;
 
-    private SaltedIce(IceWaterBath plain, StillAir room, double saltKg, double dissolvingS, Salt salt) {
+    private SaltedIce(IceWaterBath plain, StillAir room, double saltKg, double dissolvingS, SaltEffect effect) {
         this.plain = plain;
         this.room = room;
         this.saltKg = saltKg;
         this.dissolvingS = dissolvingS;
-        this.salt = salt;
+        this.effect = effect;
     }
 
     /**
@@ -105,8 +105,8 @@ public final class SaltedIce implements Surroundings {
      * @param becomes what becomes of the salt
      * @return a new value
      */
-    public SaltedIce with(Salt becomes) {
-        return new SaltedIce(plain, room, saltKg, dissolvingS, Objects.requireNonNull(becomes, "salt"));
+    public SaltedIce with(SaltEffect becomes) {
+        return new SaltedIce(plain, room, saltKg, dissolvingS, Objects.requireNonNull(becomes, "effect of the salt"));
     }
 
     @Override
@@ -116,7 +116,7 @@ public final class SaltedIce implements Surroundings {
 
     @Override
     public Medium open(String id, double originS) {
-        return switch (salt) {
+        return switch (effect) {
             case MIXED -> new SaltedIceMedium(id, this, originS);
             case INEFFECTIVE -> new IneffectiveSaltMedium(id, plain.open(id, originS));
         };
@@ -127,8 +127,8 @@ public final class SaltedIce implements Surroundings {
      *
      * @return what becomes of the salt
      */
-    public Salt salt() {
-        return salt;
+    public SaltEffect effect() {
+        return effect;
     }
 
     /**
@@ -244,7 +244,7 @@ public final class SaltedIce implements Surroundings {
         private @Nullable Double saltKg;
         private double solidFraction = IceWaterBath.PACK_SOLID_FRACTION.value();
         private double dissolvingS = DISSOLVING_TIME.value();
-        private Salt salt = Salt.MIXED;
+        private SaltEffect effect = SaltEffect.MIXED;
 
         private Builder(Bucket bucket, StillAir room) {
             this.bucket = Objects.requireNonNull(bucket, "bucket");
@@ -300,8 +300,8 @@ public final class SaltedIce implements Surroundings {
          * @param becomes the limit to predict
          * @return this builder
          */
-        public Builder salt(Salt becomes) {
-            salt = Objects.requireNonNull(becomes, "salt");
+        public Builder effect(SaltEffect becomes) {
+            effect = Objects.requireNonNull(becomes, "effect of the salt");
             return this;
         }
 
@@ -356,7 +356,7 @@ public final class SaltedIce implements Surroundings {
             if (mass == null) {
                 throw new IllegalStateException("a bath of salted ice needs salt: call salt(…)");
             }
-            SaltedIce bath = new SaltedIce(plain.build(), room, mass, dissolvingS, salt);
+            SaltedIce bath = new SaltedIce(plain.build(), room, mass, dissolvingS, effect);
             new ValidityRange("mass of salt", 0, MOST_SALT_PER_ICE * iceKg, "kg")
                     .require(mass, "at most twice the ice");
             double volume = PileGeometry.volumeM3(

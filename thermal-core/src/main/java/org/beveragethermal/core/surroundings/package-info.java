@@ -28,7 +28,7 @@
  *         .water(kilograms(2), celsius(14))
  *         .salt(kilograms(0.5))
  *         .build();
- * SaltedIce unstirred = cold.with(SaltedIce.Salt.INEFFECTIVE);
+ * SaltedIce unstirred = cold.with(SaltedIce.SaltEffect.INEFFECTIVE);
  * }</pre>
  *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless

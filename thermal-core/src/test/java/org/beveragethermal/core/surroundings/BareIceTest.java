@@ -355,7 +355,8 @@ class BareIceTest {
     void notesSayWhatIsAssumed() {
         ScenePrediction run = run(cubes(3, -5).build(), Duration.ofMinutes(1));
         assertThat(run.vessel("wine").notes()).anyMatch(note -> note.contains("touch 15 % of the wall of wine"));
-        assertThat(BareIce.assumptions()).hasSize(3);
+        assertThat(BareIce.assumptions()).hasSize(5);
+        assertThat(SaltedIce.assumptions()).hasSize(7);
     }
 
     @Test

@@ -93,7 +93,7 @@ class SaltedIceTest {
         ScenePrediction plain = run(
                 bath(3, 2, 0.6)
                         .agitation(STIRRED)
-                        .salt(SaltedIce.Salt.INEFFECTIVE)
+                        .effect(SaltedIce.SaltEffect.INEFFECTIVE)
                         .build(),
                 Duration.ofMinutes(20));
         double mixed = salted.vessel("wine").meanTemperatureK(1200);
@@ -112,7 +112,7 @@ class SaltedIceTest {
     @Test
     void ineffectiveSaltIsTheBathOfIceAndWater() {
         ScenePrediction ineffective =
-                run(bath(3, 2, 0.6).build().with(SaltedIce.Salt.INEFFECTIVE), Duration.ofMinutes(30));
+                run(bath(3, 2, 0.6).build().with(SaltedIce.SaltEffect.INEFFECTIVE), Duration.ofMinutes(30));
         IceWaterBath plain = IceWaterBath.in(BUCKET, ROOM)
                 .ice(kilograms(3), millimetres(25), celsius(-5))
                 .water(kilograms(2), celsius(10))
