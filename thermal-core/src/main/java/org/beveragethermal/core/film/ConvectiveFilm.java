@@ -122,8 +122,8 @@ public final class ConvectiveFilm implements Film {
                                 .nusselt(
                                         speedMPerS * forcedLengthM / viscosity.at(t),
                                         fluid.prandtl().at(t)),
-                COLDEST_K,
-                WARMEST_K,
+                Math.max(COLDEST_K, fluid.coldestK()),
+                Math.min(WARMEST_K, fluid.warmestK()),
                 1e-6);
         return new ConvectiveFilm(
                 areaM2, lengthM, fluid, bulkWarmer, bulkColder, conductionNusselt, coefficient, law.name());

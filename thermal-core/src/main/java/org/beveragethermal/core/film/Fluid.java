@@ -27,18 +27,24 @@ public final class Fluid {
     private final SmoothFunction prandtl;
     private final SmoothFunction kinematicViscosity;
     private final Buoyancy buoyancy;
+    private final double coldestK;
+    private final double warmestK;
 
     private Fluid(
             SmoothFunction conductivity,
             SmoothFunction inverseDiffusion,
             SmoothFunction prandtl,
             SmoothFunction kinematicViscosity,
-            Buoyancy buoyancy) {
+            Buoyancy buoyancy,
+            double coldestK,
+            double warmestK) {
         this.conductivity = conductivity;
         this.inverseDiffusion = inverseDiffusion;
         this.prandtl = prandtl;
         this.kinematicViscosity = kinematicViscosity;
         this.buoyancy = buoyancy;
+        this.coldestK = coldestK;
+        this.warmestK = warmestK;
     }
 
     /**
@@ -54,7 +60,9 @@ public final class Fluid {
                 fit.inverseDiffusion(),
                 fit.prandtl(),
                 fit.kinematicViscosity(),
-                Buoyancy.ofDensity(fit.density()));
+                Buoyancy.ofDensity(fit.density()),
+                liquid.temperatureRange().low(),
+                liquid.temperatureRange().high());
     }
 
     /**
@@ -76,7 +84,19 @@ public final class Fluid {
                 ChebyshevFit.clamped(DryAir::prandtlNumber, COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
                 ChebyshevFit.clamped(
                         t -> DryAir.kinematicViscosity(t, pressurePa), COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
-                Buoyancy.idealGas());
+                Buoyancy.idealGas(),
+                COLDEST_AIR_K,
+                WARMEST_AIR_K);
+    }
+
+    /** Lowest temperature at which the properties still change [K]. */
+    double coldestK() {
+        return coldestK;
+    }
+
+    /** Highest temperature at which the properties still change [K]. */
+    double warmestK() {
+        return warmestK;
     }
 
     /**

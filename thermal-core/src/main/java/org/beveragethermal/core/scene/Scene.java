@@ -20,6 +20,7 @@ import org.beveragethermal.core.solver.Mixing;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Phase;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Placement;
@@ -480,9 +481,11 @@ public final class Scene {
             if (lumped
                     && wetted > 0
                     && vessel.wettedPart(wetted, stay(vesselId, start).posture()) < FULLY_IMMERSED) {
-                notes.add("in " + gearId + " the drink is only partly under water; it stratifies, its upper part stays"
-                        + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
-                        + " it");
+                String where = gear.get(gearId) instanceof BareIce ? "in the ice" : "under water";
+                notes.add(
+                        "in " + gearId + " the drink is only partly " + where + "; it stratifies, its upper part stays"
+                                + " warmer than the mean given here, and the mean itself is predicted too fast; the axial model shows"
+                                + " it");
             }
             if (wetted > 0 && vessel.isWrapped()) {
                 notes.add("in " + gearId

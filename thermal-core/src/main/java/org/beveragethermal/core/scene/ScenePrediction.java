@@ -11,6 +11,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.Ledger;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.BrineStore;
 import org.beveragethermal.core.store.IceStore;
 
 /**
@@ -100,6 +101,37 @@ public final class ScenePrediction {
             }
         }
         return sum;
+    }
+
+    /**
+     * Salt dissolved in a piece of gear.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return mass [kg], 0 for gear without brine
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public double dissolvedSaltKg(String gearId, Duration time) {
+        return saltKg(gearId, time, BrineStore.DISSOLVED);
+    }
+
+    /**
+     * Salt that lies undissolved in a piece of gear.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return mass [kg], 0 for gear without brine
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public double undissolvedSaltKg(String gearId, Duration time) {
+        return saltKg(gearId, time, BrineStore.UNDISSOLVED);
+    }
+
+    private double saltKg(String gearId, Duration time, int amount) {
+        return nodes(gearId).stream()
+                .filter(node -> node.store() instanceof BrineStore)
+                .mapToDouble(node -> trajectory.amount(node, amount, seconds(time)))
+                .sum();
     }
 
     /**

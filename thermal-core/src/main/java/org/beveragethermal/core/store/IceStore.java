@@ -26,6 +26,10 @@ public final class IceStore implements Store {
 
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double COLDEST_K = 223.15;
+    /** Below this part of its first side a block keeps its heat capacity, so that what is left of nothing has a temperature. */
+    private static final double SMALLEST_PART = 0.05;
+    /** The surplus is a small difference of large numbers: heat of such ice is kept more closely by this factor. */
+    private static final double SURPLUS_CARE = 100;
 
     private final SmoothFunction temperatureOfEnthalpy;
     private final DoubleUnaryOperator enthalpyOfTemperature;
@@ -33,13 +37,17 @@ public final class IceStore implements Store {
     private final double smallestMassKg;
     private final double exchangingCapacityJPerK;
     private final double joulePerMetre;
+    private final double firstMassKg;
+    private final double firstSideM;
+    private final boolean showsSurplus;
 
     private IceStore(
             SmoothFunction temperatureOfEnthalpy,
             DoubleUnaryOperator enthalpyOfTemperature,
             double massKg,
             double sideM,
-            double exchangingCapacityJPerK) {
+            double exchangingCapacityJPerK,
+            boolean showsSurplus) {
         requirePositive("mass of ice", massKg, "kg");
         requirePositive("side of a block", sideM, "m");
         requirePositive("heat capacity beside the ice", exchangingCapacityJPerK, "J/K");
@@ -49,6 +57,9 @@ public final class IceStore implements Store {
         this.smallestMassKg = 1e-9 * massKg;
         this.exchangingCapacityJPerK = exchangingCapacityJPerK;
         this.joulePerMetre = -3 * meltingEnthalpy * massKg / sideM;
+        this.firstMassKg = massKg;
+        this.firstSideM = sideM;
+        this.showsSurplus = showsSurplus;
     }
 
     /**
@@ -73,7 +84,7 @@ public final class IceStore implements Store {
                 low,
                 melting,
                 1e-10);
-        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK);
+        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false);
     }
 
     /**
@@ -111,7 +122,21 @@ public final class IceStore implements Store {
                 t -> -latentHeatJPerKg + specificHeatCapacity * (t - ZERO_CELSIUS_K),
                 massKg,
                 sideM,
-                exchangingCapacityJPerK);
+                exchangingCapacityJPerK,
+                false);
+    }
+
+    /**
+     * The same ice, whose temperature goes on rising above 0 °C with the heat capacity of ice at 0 °C: for ice that takes
+     * heat by several paths and melts by a law of its own, which reads the surplus there. Its temperature counts heat
+     * beyond that of melting ice over the mass that belongs to the side of its blocks, so that it stays defined while the
+     * last ice goes.
+     *
+     * @return a new store
+     */
+    public IceStore showingSurplus() {
+        return new IceStore(
+                temperatureOfEnthalpy, enthalpyOfTemperature, firstMassKg, firstSideM, exchangingCapacityJPerK, true);
     }
 
     private static void requirePositive(String what, double value, String unit) {
@@ -136,7 +161,14 @@ public final class IceStore implements Store {
 
     @Override
     public void evaluate(double enthalpyJ, double[] amounts, int offset, StoreState out) {
+        out.kelvinPerJoule = 1 / exchangingCapacityJPerK;
+        out.kelvinPerAmount[MASS] = -meltingEnthalpy / exchangingCapacityJPerK;
+        out.kelvinPerAmount[SIDE] = joulePerMetre / exchangingCapacityJPerK;
         double mass = amounts[offset + MASS];
+        if (showsSurplus) {
+            evaluateSurplus(enthalpyJ, mass, amounts[offset + SIDE], out);
+            return;
+        }
         double h = mass > smallestMassKg ? enthalpyJ / mass : meltingEnthalpy;
         if (h < meltingEnthalpy) {
             double slope = temperatureOfEnthalpy.slope(h);
@@ -149,9 +181,20 @@ public final class IceStore implements Store {
             out.temperaturePerAmount[MASS] = 0;
         }
         out.temperaturePerAmount[SIDE] = 0;
-        out.kelvinPerJoule = 1 / exchangingCapacityJPerK;
-        out.kelvinPerAmount[MASS] = -meltingEnthalpy / exchangingCapacityJPerK;
-        out.kelvinPerAmount[SIDE] = joulePerMetre / exchangingCapacityJPerK;
+    }
+
+    private void evaluateSurplus(double enthalpyJ, double massKg, double sideM, StoreState out) {
+        boolean gone = sideM < SMALLEST_PART * firstSideM;
+        double part = gone ? SMALLEST_PART : sideM / firstSideM;
+        double massOfSide = firstMassKg * part * part * part;
+        double beyondMelting = enthalpyJ - massKg * meltingEnthalpy;
+        double h = meltingEnthalpy + beyondMelting / massOfSide;
+        double slope = temperatureOfEnthalpy.slope(h) / massOfSide;
+        out.temperatureK = temperatureOfEnthalpy.at(h);
+        out.temperaturePerJoule = slope;
+        out.kelvinPerJoule = SURPLUS_CARE / exchangingCapacityJPerK;
+        out.temperaturePerAmount[MASS] = -slope * meltingEnthalpy;
+        out.temperaturePerAmount[SIDE] = gone ? 0 : -3 * slope * beyondMelting / sideM;
     }
 
     @Override

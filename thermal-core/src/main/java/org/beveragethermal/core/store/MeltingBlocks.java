@@ -42,6 +42,18 @@ public record MeltingBlocks(
     /** Slowest mode of a cube whose faces are held at one temperature: 3 (π/side)² k side³ = 3 π² k side. */
     private static final double INNER_CONDUCTION = 3 * Math.PI * Math.PI;
 
+    /**
+     * Conductance from the surface of blocks to their mean temperature, in the slowest mode of a cube: 3 π² k side each.
+     *
+     * @param blocks number of blocks, ≥ 0
+     * @param sideM side of a block [m], ≥ 0
+     * @param conductivity conductivity of the blocks [W/(m K)], ≥ 0
+     * @return conductance of all blocks together [W/K]
+     */
+    public static double innerConductance(double blocks, double sideM, double conductivity) {
+        return INNER_CONDUCTION * conductivity * blocks * sideM;
+    }
+
     /** All of the ice lies in water. */
     public static final SmoothFunction ALL_WET = new SmoothFunction() {
         @Override

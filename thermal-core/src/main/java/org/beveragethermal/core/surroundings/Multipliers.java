@@ -26,5 +26,8 @@ public final class Multipliers {
     /** On the exchange between clear water and an ice pack above it. */
     public static final String PACK_EXCHANGE = "pack exchange";
 
+    /** On the conduction through the melt film where ice without water touches a wall. */
+    public static final String ICE_CONTACT = "ice contact";
+
     private Multipliers() {}
 }

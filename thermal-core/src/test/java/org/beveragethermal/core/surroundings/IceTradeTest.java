@@ -1,0 +1,208 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
+import org.beveragethermal.core.film.RadiativeFilm;
+import org.beveragethermal.core.network.AmountWeight;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.JunctionPath;
+import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Network;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.prediction.TimeToTemperature;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.ScenePrediction;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.IceStore;
+import org.beveragethermal.materials.air.DryAir;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
+import org.junit.jupiter.api.Test;
+
+/** What the trade takes for granted about ice, beside what the model gives. Nothing in the model was tuned to it. */
+class IceTradeTest {
+
+    private static final double ZERO = 273.15;
+    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Bucket BUCKET = Bucket.of(millimetres(200), millimetres(420));
+    private static final FilledVessel BOTTLE =
+            Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
+
+    /**
+     * The order is that of the trade where the water is as cold as that of a bath that has stood [°C]; with warmer water it
+     * depends on the blocks, and what happens is printed.
+     */
+    private static final double STOOD = 5;
+
+    private static Prediction cooled(Surroundings gear) {
+        return Scene.builder()
+                .gear("ice", gear)
+                .vessel("wine", BOTTLE, "ice")
+                .build()
+                .predict(Duration.ofHours(3))
+                .vessel("wine");
+    }
+
+    private static IceWaterBath iceAndWater(double waterC, double sideMm) {
+        return IceWaterBath.in(BUCKET, ROOM)
+                .ice(kilograms(4), millimetres(sideMm), celsius(-5))
+                .water(kilograms(4), celsius(waterC))
+                .build();
+    }
+
+    private static BareIce bare(double sideMm) {
+        return BareIce.in(BUCKET, ROOM)
+                .ice(kilograms(4), millimetres(sideMm), celsius(-5))
+                .build();
+    }
+
+    private static String minutesTo(Prediction prediction, double targetC) {
+        return prediction.timeTo(celsius(targetC)) instanceof TimeToTemperature.Reached reached
+                ? String.format(Locale.ROOT, "%.1f min", reached.after().toMillis() / 60_000.0)
+                : "not within 3 h";
+    }
+
+    private static void print(String what, Prediction prediction) {
+        System.out.printf(
+                Locale.ROOT,
+                "%s: after 5 min %.1f °C; to 12.8 °C %s, 8 °C %s, 5 °C %s, 3 °C %s%n",
+                what,
+                prediction.meanTemperatureK(300) - ZERO,
+                minutesTo(prediction, 12.8),
+                minutesTo(prediction, 8),
+                minutesTo(prediction, 5),
+                minutesTo(prediction, 3));
+    }
+
+    /** Ice without water is slow because only points touch: said of the first minutes, from room temperature. */
+    @Test
+    void iceWithoutWaterIsSlowerThanIceAndWaterAtFirst() {
+        for (double side : new double[] {20, 25, 40}) {
+            Prediction alone = cooled(bare(side));
+            print("750 mL in 4 kg of ice alone, blocks of " + side + " mm", alone);
+            for (double waterC : new double[] {5, 10, 15}) {
+                Prediction both = cooled(iceAndWater(waterC, side));
+                print("750 mL in 4 kg of ice and 4 kg of still water of " + waterC + " °C", both);
+                if (waterC <= STOOD) {
+                    OutsideChecks.commonPractice(String.format(Locale.ROOT, "ice-alone-slower-%.0f-%.0f", side, waterC))
+                            .what(String.format(
+                                    Locale.ROOT,
+                                    "750 mL from 22 °C after 5 min in 4 kg of ice of %.0f mm alone: warmer by this than with 4 kg of"
+                                            + " still water of %.0f °C",
+                                    side,
+                                    waterC))
+                            .unit("K")
+                            .between(0, 10)
+                            .check(alone.meanTemperatureK(300) - both.meanTemperatureK(300));
+                    for (int s = 60; s < 300; s += 60) {
+                        assertThat(alone.meanTemperatureK(s)).isGreaterThan(both.meanTemperatureK(s));
+                    }
+                }
+            }
+        }
+        print("750 mL in 4 kg of crushed ice of 6 mm", cooled(BareIce.crushed(BUCKET, kilograms(4), ROOM)));
+    }
+
+    /** The same kilogram of ice hanging in the air of a room: every face free. */
+    private static double hoursInAir(int blocks) {
+        double density = Ice.density(ZERO);
+        double side = Math.cbrt(1 / (density * blocks));
+        PileGeometry geometry = new PileGeometry(1, side, 0, 1000, 0.57, false, new FillLevel(0.1, 1, false));
+        Node ice = Node.of("ice", IceStore.of(1, side, 4200).showingSurplus(), ZERO - 5, 1, side);
+        Node water = Node.of("water", new MeltStore(1), ZERO, 0);
+        Boundary air = Boundary.constant("air", ZERO + 21);
+        double area = 6 * side * side * blocks;
+        HeatLaw film =
+                ConvectiveFilm.free(area, side, Fluid.air(DryAir.STANDARD_PRESSURE_PA), VerticalPlate.CHURCHILL_CHU);
+        AmountWeight laminar = new AmountWeight(ice, IceStore.SIDE, geometry.power(1.75));
+        AmountWeight square = new AmountWeight(ice, IceStore.SIDE, geometry.power(2));
+        Path heat = JunctionPath.of(
+                "heat",
+                Link.of(air, "convection", film).weightedBy(laminar),
+                Link.of(air, "radiation", new RadiativeFilm(area, 0.97)).weightedBy(square),
+                Link.of(ice, "surface", HeatLaw.conductance(1e4)));
+        Path melt = new ThawPath(
+                "melting",
+                ice,
+                water,
+                0,
+                geometry,
+                density,
+                Ice.latentHeatOfFusion().value());
+        Trajectory run = NetworkSolver.standard().solve(Network.of(List.of(ice, water), List.of(heat, melt)), 3e5);
+        return run.firstCrossing(0, t -> run.amount(ice, IceStore.SIDE, t) - 1e-3 * side)
+                        .orElseThrow()
+                / 3600;
+    }
+
+    private static double hours(Surroundings gear) {
+        ScenePrediction run = Scene.builder()
+                .gear("ice", gear)
+                .gear("room", ROOM)
+                .vessel("wine", BOTTLE, "room")
+                .build()
+                .predict(Duration.ofDays(20));
+        return run.iceGone("ice").orElseThrow().toMillis() / 3.6e6;
+    }
+
+    /** Larger blocks last longer. */
+    @Test
+    void largerBlocksLastLonger() {
+        double[] air = new double[3];
+        double[] drained = new double[3];
+        double[] water = new double[3];
+        double cube = Ice.density(ZERO) * Math.pow(0.025, 3);
+        int[] blocks = {(int) Math.round(1 / cube), 2, 1};
+        for (int i = 0; i < blocks.length; i++) {
+            double sideMm = 1000 * Math.cbrt(1 / (Ice.density(ZERO) * blocks[i]));
+            air[i] = hoursInAir(blocks[i]);
+            drained[i] = hours(BareIce.in(BUCKET, ROOM)
+                    .ice(kilograms(1), millimetres(sideMm), celsius(-5))
+                    .drained()
+                    .build());
+            water[i] = hours(IceWaterBath.in(BUCKET, ROOM)
+                    .ice(kilograms(1), millimetres(sideMm), celsius(-5))
+                    .water(kilograms(6), celsius(20))
+                    .build());
+            System.out.printf(
+                    Locale.ROOT,
+                    "1 kg of ice in %d blocks of %.0f mm lasts: free in air of 21 °C %.2f h, drained in a bucket %.2f h,"
+                            + " in 6 kg of water of 20 °C %.2f h%n",
+                    blocks[i],
+                    sideMm,
+                    air[i],
+                    drained[i],
+                    water[i]);
+        }
+        OutsideChecks.commonPractice("ice-larger-blocks-last-longer-in-air")
+                .what("time that one block of 1 kg lasts in air over that of 25 mm cubes of 1 kg")
+                .unit("1")
+                .between(1, 100)
+                .check(air[2] / air[0]);
+        OutsideChecks.commonPractice("ice-larger-blocks-last-longer-in-water")
+                .what("time that one block of 1 kg lasts in water over that of 25 mm cubes of 1 kg")
+                .unit("1")
+                .between(1, 100)
+                .check(water[2] / water[0]);
+        assertThat(air[1]).isBetween(air[0], air[2]);
+        assertThat(water[1]).isBetween(water[0], water[2]);
+    }
+}
