@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  * height has ice beside it up to there, and under it.
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes, all ice has one temperature, and no block melts before the mean of the
- * ice is at 0 °C; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,
+ * ice is at 0 °C; until then contact, frozen on or dry, conducts as the film will; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,
  * heat along the vessel's wall to where ice touches it, and moisture of the air are left out; melt water that gathers is one
  * mixed node, so that the clear water that stalls above 4 °C under floating ice is that of {@link IceWaterBath} alone; vessels
  * stand on the floor, which insulates; air above the ice is that of the room.

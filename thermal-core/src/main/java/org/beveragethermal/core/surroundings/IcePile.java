@@ -3,6 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
@@ -33,6 +34,9 @@ record IcePile(
         Node ice,
         @Nullable PileLiquid liquid,
         IceContact contact) {
+
+    /** Radiation across the gaps at the bucket's wall is linear at this temperature [K]. */
+    private static final double GAP_K = 278.15;
 
     /**
      * The liquid at the foot of a pile.
@@ -151,12 +155,9 @@ record IcePile(
                 links.stream().map(link -> link.weightedBy(share)).toList());
     }
 
-    /** Radiation across the gaps at the bucket's wall is linear at this temperature [K]. */
-    private static final double GAP_K = 278.15;
-
     /** Heat from the liquid into the ice that lies in it: film and inside of the blocks, both shrinking with them. */
     Path liquidToIce(PileGeometry geometry, ConvectiveFilm film, double innerWattsPerKelvin, double areaExponent) {
-        PileLiquid around = java.util.Objects.requireNonNull(liquid);
+        PileLiquid around = Objects.requireNonNull(liquid);
         return JunctionPath.of(
                 id + " " + around.name() + " to ice",
                 Link.of(around.node(), "convection", film)

@@ -37,6 +37,8 @@ record PileGeometry(
     private static final double STEP_PART = 1e-5;
     /** Height over which a level passes a level surface, as a part of the depth. */
     private static final double PASSING_PART = 0.05;
+    /** Sides of a block that stands by itself. */
+    private static final int SIDES = 4;
 
     /** Geometry in a bucket with vessels in it. */
     static PileGeometry of(
@@ -132,8 +134,6 @@ record PileGeometry(
     SmoothFunction open() {
         return of(side -> covered(side) * (keepsMelt ? 1 : 1 + SIDES * (1 - covered(side))));
     }
-
-    private static final int SIDES = 4;
 
     /** Part of the free cross-section that no block covers. */
     SmoothFunction uncovered() {

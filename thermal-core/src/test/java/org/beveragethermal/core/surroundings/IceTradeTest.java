@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
@@ -31,8 +32,10 @@ import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.IceStore;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
@@ -52,10 +55,17 @@ class IceTradeTest {
      */
     private static final double STOOD = 5;
 
+    private static final FilledVessel CAN =
+            Vessels.of(VesselShape.CAN, millilitres(330)).filledWith(Water.liquid(), celsius(22));
+
     private static Prediction cooled(Surroundings gear) {
+        return cooled(BOTTLE, gear);
+    }
+
+    private static Prediction cooled(FilledVessel vessel, Surroundings gear) {
         return Scene.builder()
                 .gear("ice", gear)
-                .vessel("wine", BOTTLE, "ice")
+                .vessel("wine", vessel, "ice")
                 .build()
                 .predict(Duration.ofHours(3))
                 .vessel("wine");
@@ -118,6 +128,10 @@ class IceTradeTest {
                 }
             }
         }
+        // Of a can the order is not asserted: its wall hides neither, and ice colder than 0 °C gains.
+        print("330 mL can in 4 kg of ice alone, blocks of 25 mm", cooled(CAN, bare(25)));
+        print("330 mL can in 4 kg of ice and 4 kg of still water of 5 °C", cooled(CAN, iceAndWater(5, 25)));
+        print("330 mL can in 4 kg of ice and 4 kg of still water of 15 °C", cooled(CAN, iceAndWater(15, 25)));
         print("750 mL in 4 kg of crushed ice of 6 mm", cooled(BareIce.crushed(BUCKET, kilograms(4), ROOM)));
     }
 
