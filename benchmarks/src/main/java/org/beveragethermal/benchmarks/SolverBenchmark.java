@@ -19,11 +19,11 @@ import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -94,10 +94,7 @@ public class SolverBenchmark {
         Surroundings gear = refrigerator
                 ? Refrigerator.at(celsius(5))
                 : IceWaterBath.of(
-                        Bucket.of(millimetres(210), millimetres(330)),
-                        kilograms(3),
-                        kilograms(3),
-                        StillAir.at(celsius(22)));
+                        Bucket.of(millimetres(210), millimetres(330)), kilograms(3), kilograms(3), Air.at(celsius(22)));
         return Scene.builder()
                 .gear("gear", gear)
                 .vessel(

@@ -13,11 +13,11 @@ import java.util.function.ToDoubleFunction;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.uncertainty.Draw;
@@ -54,7 +54,7 @@ final class Settings {
                 VesselModel.lumped(),
                 LONGEST_IN_AIR,
                 false,
-                (draw, vessel, duration) -> Exposure.in(StillAir.at(celsius(air.in(draw))), duration));
+                (draw, vessel, duration) -> Exposure.in(Air.at(celsius(air.in(draw))), duration));
     }
 
     /** A closed or an open shelf of a refrigerator. */
@@ -143,8 +143,8 @@ final class Settings {
                 Optional.empty());
     }
 
-    private static StillAir room(Draw draw) {
-        return StillAir.at(celsius(Conditions.in(draw, Conditions.ROOM)));
+    private static Air room(Draw draw) {
+        return Air.at(celsius(Conditions.in(draw, Conditions.ROOM)));
     }
 
     private static Bucket bucket(Draw draw, double bathM3, FilledVessel vessel) {

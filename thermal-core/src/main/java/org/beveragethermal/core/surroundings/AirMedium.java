@@ -32,7 +32,7 @@ final class AirMedium implements Medium {
     private static final double PLATE_PER_DIAMETER = (0.7854 / 0.8740) * (0.7854 / 0.8740);
 
     private final Ends ends;
-    private final StillAir.AirState state;
+    private final Air.AirState state;
     private final Fluid fluid;
     private final Footing footing;
     private final List<Node> nodes;
@@ -48,24 +48,18 @@ final class AirMedium implements Medium {
      */
     record Ends(End air, End walls, Boundary vapour) {}
 
-    AirMedium(String id, StillAir room, double originS) {
+    AirMedium(String id, Air room, double originS) {
         this(ends(id, room, originS), room.state(), room.footing(), List.of(), List.of(), List.of());
     }
 
-    private static Ends ends(String id, StillAir room, double originS) {
+    private static Ends ends(String id, Air room, double originS) {
         Boundary air = Boundary.varying(id + " air", room.airK().startingAt(originS));
         Boundary walls = Boundary.varying(id + " walls", room.wallsK().startingAt(originS));
         return new Ends(air, walls, air);
     }
 
     /** Air with a state of its own. */
-    AirMedium(
-            Ends ends,
-            StillAir.AirState state,
-            Footing footing,
-            List<Node> nodes,
-            List<Path> paths,
-            List<String> notes) {
+    AirMedium(Ends ends, Air.AirState state, Footing footing, List<Node> nodes, List<Path> paths, List<String> notes) {
         this.ends = ends;
         this.state = state;
         this.fluid = Fluid.air(state.pressurePa());

@@ -59,7 +59,7 @@ public final class BareIce implements Surroundings {
     private static final double FREEZER_CELSIUS = -10;
 
     private final Bucket bucket;
-    private final StillAir room;
+    private final Air room;
     private final double iceKg;
     private final double blockSideM;
     private final double iceK;
@@ -87,7 +87,7 @@ public final class BareIce implements Surroundings {
      * @param room where it stands
      * @return a builder that still wants ice
      */
-    public static Builder in(Bucket bucket, StillAir room) {
+    public static Builder in(Bucket bucket, Air room) {
         return new Builder(bucket, room);
     }
 
@@ -101,7 +101,7 @@ public final class BareIce implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range or the ice does not fit
      *     into the bucket
      */
-    public static BareIce of(Bucket bucket, Quantity<Mass> ice, StillAir room) {
+    public static BareIce of(Bucket bucket, Quantity<Mass> ice, Air room) {
         return in(bucket, room)
                 .ice(ice, Measures.millimetres(CUBE_MM), Measures.celsius(FREEZER_CELSIUS))
                 .build();
@@ -117,7 +117,7 @@ public final class BareIce implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range or the ice does not fit
      *     into the bucket
      */
-    public static BareIce crushed(Bucket bucket, Quantity<Mass> ice, StillAir room) {
+    public static BareIce crushed(Bucket bucket, Quantity<Mass> ice, Air room) {
         return in(bucket, room)
                 .ice(ice, Measures.millimetres(CRUSHED_MM), Measures.celsius(0))
                 .build();
@@ -175,7 +175,7 @@ public final class BareIce implements Surroundings {
         return contact().fraction(0.5 * wallDiameterM);
     }
 
-    StillAir room() {
+    Air room() {
         return room;
     }
 
@@ -209,7 +209,7 @@ public final class BareIce implements Surroundings {
     public static final class Builder {
 
         private final Bucket bucket;
-        private final StillAir room;
+        private final Air room;
         private double iceKg = Double.NaN;
         private @Nullable Double blockSideM;
         private @Nullable Double iceK;
@@ -218,7 +218,7 @@ public final class BareIce implements Surroundings {
         private double solidFraction = IceWaterBath.PACK_SOLID_FRACTION.value();
         private boolean drained;
 
-        private Builder(Bucket bucket, StillAir room) {
+        private Builder(Bucket bucket, Air room) {
             this.bucket = Objects.requireNonNull(bucket, "bucket");
             this.room = Objects.requireNonNull(room, "room");
         }

@@ -58,7 +58,7 @@ public final class IceWaterBath implements Surroundings {
     private static final double LEAST_WATER_PER_ICE = 0.1;
 
     private final Bucket bucket;
-    private final StillAir room;
+    private final Air room;
     private final double iceKg;
     private final double blockSideM;
     private final double iceK;
@@ -111,7 +111,7 @@ public final class IceWaterBath implements Surroundings {
      * @param room where it stands
      * @return a builder that still wants ice and water
      */
-    public static Builder in(Bucket bucket, StillAir room) {
+    public static Builder in(Bucket bucket, Air room) {
         return new Builder(bucket, room);
     }
 
@@ -126,7 +126,7 @@ public final class IceWaterBath implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      * @throws IllegalArgumentException if ice and water do not fit into the bucket
      */
-    public static IceWaterBath of(Bucket bucket, Quantity<Mass> ice, Quantity<Mass> water, StillAir room) {
+    public static IceWaterBath of(Bucket bucket, Quantity<Mass> ice, Quantity<Mass> water, Air room) {
         return in(bucket, room)
                 .ice(ice, Measures.millimetres(25), Measures.celsius(-10))
                 .water(water, Measures.celsius(15))
@@ -170,7 +170,7 @@ public final class IceWaterBath implements Surroundings {
         return waterKg;
     }
 
-    StillAir room() {
+    Air room() {
         return room;
     }
 
@@ -202,7 +202,7 @@ public final class IceWaterBath implements Surroundings {
     public static final class Builder {
 
         private final Bucket bucket;
-        private final StillAir room;
+        private final Air room;
         private double iceKg = Double.NaN;
         private @Nullable Double blockSideM;
         private @Nullable Double iceK;
@@ -211,7 +211,7 @@ public final class IceWaterBath implements Surroundings {
         private Agitation agitation = Agitation.STILL;
         private double solidFraction = PACK_SOLID_FRACTION.value();
 
-        private Builder(Bucket bucket, StillAir room) {
+        private Builder(Bucket bucket, Air room) {
             this.bucket = Objects.requireNonNull(bucket, "bucket");
             this.room = Objects.requireNonNull(room, "room");
         }

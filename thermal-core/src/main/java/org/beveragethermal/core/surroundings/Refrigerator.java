@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * <p>The temperature is constant ({@link #at}), {@linkplain #cycling cycles} with the thermostat or {@linkplain #following follows a log};
  * {@linkplain #withDoorOpenings door openings} warm the air for a while. All of these impose the temperature, however much is put in: a
  * crowded refrigerator is slower than this one. One {@linkplain #withLoad that feels its load} is warmed by warm bottles and recovers.
- * A {@linkplain #withFan fan} moves the air as {@link StillAir#withSpeed} does.
+ * A {@linkplain #withFan fan} moves the air as {@link Air#withSpeed} does.
  *
  * <p>In a freezer, lumped drinks freeze at their liquidus; see {@link Freezer}. Air temperature from −30 °C to 20 °C. Immutable.
  */
@@ -39,7 +39,7 @@ public final class Refrigerator implements Surroundings {
     private static final double LEAST_W_PER_K = 0.1;
     private static final double MOST_W_PER_K = 1000;
 
-    private final StillAir inside;
+    private final Air inside;
     private final double warmestK;
     private final boolean ownWalls;
     private final @Nullable DoorOpenings door;
@@ -49,7 +49,7 @@ public final class Refrigerator implements Surroundings {
     private record Load(double capacityJPerK, double coolingWPerK) {}
 
     private Refrigerator(
-            StillAir inside, double warmestK, boolean ownWalls, @Nullable DoorOpenings door, @Nullable Load load) {
+            Air inside, double warmestK, boolean ownWalls, @Nullable DoorOpenings door, @Nullable Load load) {
         this.inside = inside;
         this.warmestK = warmestK;
         this.ownWalls = ownWalls;
@@ -101,7 +101,7 @@ public final class Refrigerator implements Surroundings {
     }
 
     private static Refrigerator held(TimeFunction airK, double warmestK) {
-        return new Refrigerator(StillAir.following(airK), warmestK, false, null, null);
+        return new Refrigerator(Air.following(airK), warmestK, false, null, null);
     }
 
     /**
@@ -181,7 +181,7 @@ public final class Refrigerator implements Surroundings {
         return new Refrigerator(inside, warmestK, ownWalls, door, felt);
     }
 
-    private Refrigerator with(StillAir newInside) {
+    private Refrigerator with(Air newInside) {
         return new Refrigerator(newInside, warmestK, ownWalls, door, load);
     }
 
@@ -197,7 +197,7 @@ public final class Refrigerator implements Surroundings {
 
     /** Opens it with something to say to the user. */
     Medium open(String id, double originS, List<String> notes) {
-        StillAir imposed = door == null ? inside : inside.withAir(new OpenedAir(inside.airK(), door));
+        Air imposed = door == null ? inside : inside.withAir(new OpenedAir(inside.airK(), door));
         if (load == null) {
             return new AirMedium(id, imposed, originS).saying(notes);
         }

@@ -75,12 +75,12 @@ public final class SaltedIce implements Surroundings {
     private static final double ZERO_CELSIUS_K = 273.15;
 
     private final IceWaterBath plain;
-    private final StillAir room;
+    private final Air room;
     private final double saltKg;
     private final double dissolvingS;
     private final SaltEffect effect;
 
-    private SaltedIce(IceWaterBath plain, StillAir room, double saltKg, double dissolvingS, SaltEffect effect) {
+    private SaltedIce(IceWaterBath plain, Air room, double saltKg, double dissolvingS, SaltEffect effect) {
         this.plain = plain;
         this.room = room;
         this.saltKg = saltKg;
@@ -95,7 +95,7 @@ public final class SaltedIce implements Surroundings {
      * @param room where it stands
      * @return a builder that still wants ice, water and salt
      */
-    public static Builder in(Bucket bucket, StillAir room) {
+    public static Builder in(Bucket bucket, Air room) {
         return new Builder(bucket, room);
     }
 
@@ -187,7 +187,7 @@ public final class SaltedIce implements Surroundings {
         return Brine.ofMassFraction(massFraction).density(ZERO_CELSIUS_K);
     }
 
-    StillAir room() {
+    Air room() {
         return room;
     }
 
@@ -237,7 +237,7 @@ public final class SaltedIce implements Surroundings {
     public static final class Builder {
 
         private final Bucket bucket;
-        private final StillAir room;
+        private final Air room;
         private final IceWaterBath.Builder plain;
         private double iceKg = Double.NaN;
         private double waterKg = Double.NaN;
@@ -246,7 +246,7 @@ public final class SaltedIce implements Surroundings {
         private double dissolvingS = DISSOLVING_TIME.value();
         private SaltEffect effect = SaltEffect.MIXED;
 
-        private Builder(Bucket bucket, StillAir room) {
+        private Builder(Bucket bucket, Air room) {
             this.bucket = Objects.requireNonNull(bucket, "bucket");
             this.room = Objects.requireNonNull(room, "room");
             this.plain = IceWaterBath.in(bucket, room);

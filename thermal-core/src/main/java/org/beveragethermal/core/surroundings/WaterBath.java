@@ -30,12 +30,12 @@ public final class WaterBath implements Surroundings {
     private final Bucket bucket;
     private final double volumeM3;
     private final double temperatureK;
-    private final StillAir room;
+    private final Air room;
     private final Agitation agitation;
     private final Footing footing;
 
     private WaterBath(
-            Bucket bucket, double volumeM3, double temperatureK, StillAir room, Agitation agitation, Footing footing) {
+            Bucket bucket, double volumeM3, double temperatureK, Air room, Agitation agitation, Footing footing) {
         this.bucket = bucket;
         this.volumeM3 = volumeM3;
         this.temperatureK = temperatureK;
@@ -54,8 +54,7 @@ public final class WaterBath implements Surroundings {
      * @return the bath
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
-    public static WaterBath of(
-            Bucket bucket, Quantity<Volume> volume, Quantity<Temperature> temperature, StillAir room) {
+    public static WaterBath of(Bucket bucket, Quantity<Volume> volume, Quantity<Temperature> temperature, Air room) {
         return new WaterBath(
                 bucket,
                 SiValues.volumeM3(volume, "volume of bath water", 1e-4, bucket.volumeM3()),

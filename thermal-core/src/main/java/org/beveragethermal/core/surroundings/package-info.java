@@ -10,7 +10,7 @@
  * the same gear share it.
  *
  * <pre>{@code
- * StillAir terrace = StillAir.at(celsius(27));
+ * Air terrace = Air.at(celsius(27));
  * IceWaterBath ice = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(240)), terrace)
  *         .ice(kilograms(2), millimetres(25), celsius(-10))
  *         .water(kilograms(2.5), celsius(14))
@@ -36,12 +36,12 @@
  * the films of level discs (McAdams) where the sides have those of upright cylinders; below the waterline density decides which
  * way the water turns over, and a punt holds air.
  *
- * <p><b>Air.</b> {@link org.beveragethermal.core.surroundings.StillAir} is still and dry unless it is given a speed or a humidity; its temperature
+ * <p><b>Air.</b> {@link org.beveragethermal.core.surroundings.Air} is still and dry unless it is given a speed or a humidity; its temperature
  * is constant, logged or periodic, its pressure stated or that of a height. Baths stand in it and feel all of that too.
  *
  * <pre>{@code
- * StillAir balcony = StillAir.at(celsius(31)).withSpeed(metresPerSecond(2)).withRelativeHumidity(percent(65));
- * StillAir cellar = StillAir.periodic(celsius(13), kelvinDifference(3), Duration.ofDays(365), Duration.ofDays(210));
+ * Air balcony = Air.at(celsius(31)).withSpeed(metresPerSecond(2)).withRelativeHumidity(percent(65));
+ * Air cellar = Air.periodic(celsius(13), kelvinDifference(3), Duration.ofDays(365), Duration.ofDays(210));
  * }</pre>
  *
  * <table>

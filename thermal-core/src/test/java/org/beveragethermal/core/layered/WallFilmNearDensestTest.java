@@ -17,9 +17,9 @@ import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Layered;
 import org.beveragethermal.core.scene.VesselModel;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.EthanolWater;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -272,7 +272,7 @@ final class WallFilmNearDensestTest {
         Prediction run = Layered.of(
                         Vessels.highShouldered750().filledWith(Beverage.water(), celsius(20)), VesselModel.axial(24))
                 .expose(in(
-                        IceWaterBath.in(Bucket.of(millimetres(250), millimetres(400)), StillAir.at(celsius(22)))
+                        IceWaterBath.in(Bucket.of(millimetres(250), millimetres(400)), Air.at(celsius(22)))
                                 .ice(kilograms(4), millimetres(25), celsius(0))
                                 .water(kilograms(7), celsius(5))
                                 .build(),

@@ -31,10 +31,10 @@ import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -48,8 +48,8 @@ class ExplanationOfPartsTest {
     private static final double GRAVITY = 9.80665;
     private static final Beverage WINE = Beverage.wine(percentByVolume(12.5));
     private static final FilledVessel BOTTLE = Vessels.highShouldered750().filledWith(WINE, celsius(22));
-    private static final WaterBath BATH = WaterBath.of(
-            Bucket.of(millimetres(300), millimetres(350)), litres(20), celsius(6), StillAir.at(celsius(6)));
+    private static final WaterBath BATH =
+            WaterBath.of(Bucket.of(millimetres(300), millimetres(350)), litres(20), celsius(6), Air.at(celsius(6)));
     private static final Prediction AXIAL = Layered.axial(BOTTLE).expose(in(BATH, Duration.ofMinutes(40)));
     private static final Duration MOMENT = Duration.ofMinutes(10);
 

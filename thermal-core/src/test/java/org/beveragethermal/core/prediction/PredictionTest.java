@@ -18,9 +18,9 @@ import org.beveragethermal.core.prediction.TimeToTemperature.Reached;
 import org.beveragethermal.core.prediction.TimeToTemperature.ReachedThenLost;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 class PredictionTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(22));
+    private static final Air ROOM = Air.at(celsius(22));
     private static final Refrigerator COLD = Refrigerator.at(celsius(5));
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));

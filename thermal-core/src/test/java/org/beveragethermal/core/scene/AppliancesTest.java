@@ -23,10 +23,10 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.OutOfRangeException;
@@ -76,7 +76,7 @@ class AppliancesTest {
                 PLAIN.withWalls(celsius(5)),
                 Refrigerator.cycling(celsius(5), kelvinDifference(0), Duration.ofMinutes(20)),
                 Refrigerator.following(Map.of(Duration.ZERO, celsius(5))),
-                StillAir.at(celsius(5)));
+                Air.at(celsius(5)));
         for (Surroundings appliance : same) {
             Prediction other = predict(appliance, hours);
             for (int minutes = 15; minutes <= 180; minutes += 15) {
@@ -130,7 +130,7 @@ class AppliancesTest {
         ScenePrediction run = Scene.builder()
                 .gear("fridge", FEELING.withDoorOpenings(openings(50, NEVER, Duration.ofMinutes(10))))
                 .gear("quiet", FEELING)
-                .gear("room", StillAir.at(celsius(22)))
+                .gear("room", Air.at(celsius(22)))
                 .vessel("wine", BOTTLE, "room")
                 .build()
                 .predict(Duration.ofHours(3));
@@ -258,7 +258,7 @@ class AppliancesTest {
                 .isBetween(still - 4, still - 0.5);
         Refrigerator logged = Refrigerator.following(Map.of(
                 Duration.ZERO, celsius(8), Duration.ofMinutes(30), celsius(4), Duration.ofMinutes(60), celsius(8)));
-        StillAir room = StillAir.varying(Map.of(
+        Air room = Air.varying(Map.of(
                 Duration.ZERO, celsius(8), Duration.ofMinutes(30), celsius(4), Duration.ofMinutes(60), celsius(8)));
         assertThat(predict(logged, hours).meanTemperatureK(7000))
                 .isEqualTo(predict(room, hours).meanTemperatureK(7000));

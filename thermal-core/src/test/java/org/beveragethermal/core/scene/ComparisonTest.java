@@ -20,9 +20,9 @@ import org.beveragethermal.core.prediction.ModelAdvice.Model;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -40,7 +40,7 @@ class ComparisonTest {
                         Bucket.of(millimetres(300), millimetres(350)),
                         litres(depthLitres),
                         celsius(2),
-                        StillAir.at(celsius(21)))
+                        Air.at(celsius(21)))
                 .with(Agitation.stirred(metresPerSecond(0.2)));
     }
 

@@ -21,13 +21,13 @@ import org.beveragethermal.core.film.CondensingFilm;
 import org.beveragethermal.core.prediction.HeatAccount;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.LedgerEntry;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Water;
@@ -43,8 +43,8 @@ import org.junit.jupiter.api.Test;
 class CondensationTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(25)).on(Footing.open());
-    private static final StillAir HUMID = ROOM.withRelativeHumidity(percent(70));
+    private static final Air ROOM = Air.at(celsius(25)).on(Footing.open());
+    private static final Air HUMID = ROOM.withRelativeHumidity(percent(70));
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(4));
 
@@ -55,7 +55,7 @@ class CondensationTest {
                 .sum();
     }
 
-    private static ScenePrediction run(StillAir air, VesselModel model, Posture posture, Duration horizon) {
+    private static ScenePrediction run(Air air, VesselModel model, Posture posture, Duration horizon) {
         return Scene.builder()
                 .gear("room", air)
                 .vessel("wine", BOTTLE, "room", model, posture)
@@ -97,7 +97,7 @@ class CondensationTest {
     @Test
     void airTooDryToSweatIsDryAir() {
         // 4 °C over the dew point of 25 °C, 25 % r.h.: 3.6 °C.
-        StillAir arid = ROOM.withRelativeHumidity(percent(25));
+        Air arid = ROOM.withRelativeHumidity(percent(25));
         assertThat(MoistAir.dewPointK(ZERO + 25, 0.25) - ZERO).isBetween(3.0, 3.9);
         Prediction dry = run(ROOM, VesselModel.lumped(), Posture.UPRIGHT, Duration.ofHours(2))
                 .vessel("wine");
@@ -171,7 +171,7 @@ class CondensationTest {
     void iceMeltsFasterInMoistAir() {
         double[] left = new double[2];
         for (int i = 0; i < 2; i++) {
-            StillAir air = i == 0 ? ROOM : HUMID;
+            Air air = i == 0 ? ROOM : HUMID;
             ScenePrediction run = Scene.builder()
                     .gear("room", air)
                     .gear(
@@ -193,9 +193,7 @@ class CondensationTest {
     private static double[] canRises(double airC, double dewC, double speedMPerS, boolean dry) {
         FilledVessel can = Vessels.of(VesselShape.CAN, millilitres(355)).filledWith(Water.liquid(), celsius(0.5));
         double humidity = dry ? 0 : MoistAir.relativeHumidityAtDewPoint(ZERO + airC, ZERO + dewC);
-        StillAir air = StillAir.at(celsius(airC))
-                .withRelativeHumidity(fraction(humidity))
-                .withSpeed(metresPerSecond(speedMPerS));
+        Air air = Air.at(celsius(airC)).withRelativeHumidity(fraction(humidity)).withSpeed(metresPerSecond(speedMPerS));
         ScenePrediction run = Scene.builder()
                 .gear("air", air)
                 .vessel("can", can, "air")

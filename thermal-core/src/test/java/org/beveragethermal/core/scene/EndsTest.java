@@ -31,6 +31,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.IceWaterBath;
@@ -39,7 +40,6 @@ import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.air.DryAir;
@@ -147,7 +147,7 @@ class EndsTest {
         double base = Math.PI * Math.pow(profile.outerRadiusM(0), 2);
         double half = glass * base / (0.5 * profile.baseThicknessM());
         double diameter = 2 * profile.outerRadiusM(0);
-        List<Path> paths = ends(vessel, StillAir.at(celsius(10)).on(Footing.open()), Posture.UPRIGHT);
+        List<Path> paths = ends(vessel, Air.at(celsius(10)).on(Footing.open()), Posture.UPRIGHT);
         // Warm face down: a stable layer, 0.27 Ra^(1/4). Cold face down: 0.54 Ra^(1/4).
         double warm = given(named(paths, "v base outside"), ZERO + 30, ZERO + 10, ZERO + 10);
         double warmByHand = throughSurface(ZERO + 30, ZERO + 10, half, base, diameter, glassEmissivity, 0.27);
@@ -242,7 +242,7 @@ class EndsTest {
         // temperature: C dT/dt = (T_plate − T)/R with R of contact, base and the film above it in series.
         FilledVessel cold = EMPTY.closedBy(INSULATION).filledWith(WINE, celsius(10));
         AxialVessel vessel = axial(cold);
-        StillAir plate = StillAir.at(celsius(30)).on(Footing.contact(wattsPerSquareMetreKelvin(5)));
+        Air plate = Air.at(celsius(30)).on(Footing.contact(wattsPerSquareMetreKelvin(5)));
         List<Path> paths = new ArrayList<>(vessel.innerPaths(Posture.UPRIGHT));
         paths.addAll(ends(vessel, plate, Posture.UPRIGHT));
         for (int i = 0; i + 1 < vessel.wall().size(); i++) {
@@ -294,7 +294,7 @@ class EndsTest {
         Liquid liquid = WINE;
         FilledVessel filled = vessel.filledWith(liquid, millilitres(0.9999e6 * jar.brimfulVolumeM3()), celsius(20));
         AxialVessel axial = new AxialVessel("v", filled, 12, List.of(), List.of(), false);
-        StillAir plate = StillAir.at(celsius(30)).on(Footing.contact(wattsPerSquareMetreKelvin(1000)));
+        Air plate = Air.at(celsius(30)).on(Footing.contact(wattsPerSquareMetreKelvin(1000)));
         Node closure = axial.nodes().stream()
                 .filter(node -> node.name().equals("v closure"))
                 .findFirst()
@@ -454,13 +454,13 @@ class EndsTest {
                         Bucket.of(millimetres(300), millimetres(350)),
                         litres(litres),
                         celsius(temperatureC),
-                        StillAir.at(celsius(21)))
+                        Air.at(celsius(21)))
                 .with(Agitation.stirred(metresPerSecond(0.2)));
     }
 
     @Test
     void temperaturesStayBetweenThoseOfTheSurroundings() {
-        StillAir room = StillAir.at(celsius(24)).on(Footing.open());
+        Air room = Air.at(celsius(24)).on(Footing.open());
         IceWaterBath ice = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(220)), room)
                 .ice(kilograms(1.2), millimetres(25), celsius(0))
                 .water(kilograms(3), celsius(10))
@@ -505,13 +505,13 @@ class EndsTest {
         FilledVessel glass =
                 Vessels.of(VesselShape.TUMBLER, millilitres(300)).filledWith(WINE, millilitres(200), celsius(6));
         AxialVessel vessel = axial(glass);
-        List<Path> paths = ends(vessel, StillAir.at(celsius(24)), Posture.UPRIGHT);
+        List<Path> paths = ends(vessel, Air.at(celsius(24)), Posture.UPRIGHT);
         assertThat(paths).extracting(Path::name).containsExactly("v surface, air");
-        Prediction run = Layered.axial(glass).expose(in(StillAir.at(celsius(24)), Duration.ofMinutes(30)));
+        Prediction run = Layered.axial(glass).expose(in(Air.at(celsius(24)), Duration.ofMinutes(30)));
         assertThat(run.notes()).anyMatch(note -> note.contains("evaporation"));
         Prediction closed = Layered.axial(
                         glass.vessel().closedBy(INSULATION).filledWith(WINE, millilitres(200), celsius(6)))
-                .expose(in(StillAir.at(celsius(24)), Duration.ofMinutes(30)));
+                .expose(in(Air.at(celsius(24)), Duration.ofMinutes(30)));
         assertThat(run.meanTemperatureK(1800)).isGreaterThan(closed.meanTemperatureK(1800) + 0.1);
     }
 
@@ -519,7 +519,7 @@ class EndsTest {
     void anOpenVesselDoesNotStandOnItsMouth() {
         FilledVessel glass =
                 Vessels.of(VesselShape.TUMBLER, millilitres(300)).filledWith(WINE, millilitres(200), celsius(6));
-        Scene.Builder scene = Scene.builder().gear("room", StillAir.at(celsius(20)));
+        Scene.Builder scene = Scene.builder().gear("room", Air.at(celsius(20)));
         assertThatThrownBy(() -> scene.vessel("g", glass, "room", VesselModel.axial(), Posture.INVERTED))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("open");

@@ -22,9 +22,9 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.prediction.TimeToTemperature.Reached;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -50,7 +50,7 @@ class ExplanationByHandTest {
     private static final Liquid WATER = Water.liquid();
     private static final Vessel BOTTLE = Vessels.highShouldered750();
     private static final Profile PROFILE = BOTTLE.profile();
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
     /** Room for the fits of the properties. */
     private static final Percentage CLOSE = Percentage.withPercentage(0.5);
 

@@ -10,8 +10,8 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.EventAnswer;
 import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.store.FreezingStore;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -30,7 +30,7 @@ final class FreezingSceneTest {
     void wineForgottenInAFreezerTurnsToSlushAndThawsOnTheTable() {
         Scene scene = Scene.builder()
                 .gear("freezer", freezer)
-                .gear("table", StillAir.at(Measures.celsius(22)))
+                .gear("table", Air.at(Measures.celsius(22)))
                 .vessel("bottle", wine, "freezer")
                 .move("bottle", Duration.ofHours(8), "table")
                 .build();

@@ -20,9 +20,9 @@ import org.beveragethermal.core.solver.EventAnswer;
 import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.RunEvent;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.FreezingCurve;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -134,7 +134,7 @@ final class FreezingSlicesTest {
                 Prediction run = Layered.of(bottleOf(drink), model)
                         .expose(
                                 in(Refrigerator.at(celsius(-18)), Duration.ofHours(14)),
-                                in(StillAir.at(celsius(22)), Duration.ofHours(14)));
+                                in(Air.at(celsius(22)), Duration.ofHours(14)));
                 for (double t = 0; t <= 28 * 3600; t += 1800) {
                     for (double k : run.profileK(t)) {
                         assertThat(k)

@@ -14,13 +14,13 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import java.time.Duration;
 import java.util.List;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -34,7 +34,7 @@ class ImmersionTest {
 
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
-    private static final StillAir ROOM = StillAir.at(celsius(22));
+    private static final Air ROOM = Air.at(celsius(22));
     private static final Bucket BUCKET = Bucket.of(millimetres(250), millimetres(300));
     private static final WaterBath BATH = WaterBath.of(BUCKET, litres(9), celsius(5), ROOM);
     private static final IceWaterBath ICE = IceWaterBath.of(BUCKET, kilograms(3), kilograms(6), ROOM);

@@ -33,9 +33,9 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.prediction.TimeToTemperature.Reached;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Posture;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -87,7 +87,7 @@ final class InvarianceProperties {
         }
 
         Prediction predict(Writing writing) {
-            StillAir room = StillAir.at(writing.temperature().apply(airC))
+            Air room = Air.at(writing.temperature().apply(airC))
                     .withWalls(writing.temperature().apply(wallsC));
             WaterBath bath = WaterBath.of(
                     Bucket.of(writing.length().apply(bucketMm), writing.length().apply(400)),
@@ -144,8 +144,8 @@ final class InvarianceProperties {
             early.put(at, air);
             late.put(at.plus(later), air);
         }
-        Prediction now = startingAfter(Duration.ZERO, vessel, VesselModel.lumped(), StillAir.varying(early));
-        Prediction then = startingAfter(later, vessel, VesselModel.lumped(), StillAir.varying(late));
+        Prediction now = startingAfter(Duration.ZERO, vessel, VesselModel.lumped(), Air.varying(early));
+        Prediction then = startingAfter(later, vessel, VesselModel.lumped(), Air.varying(late));
         for (double time : new double[] {1, 60, 300, 600}) {
             assertThat(then.meanTemperatureK(time)).isCloseTo(now.meanTemperatureK(time), within(1e-8));
         }

@@ -26,11 +26,11 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -141,8 +141,8 @@ class LayeredVesselTest {
 
     @Test
     void contentsAtRestInABathAreMuchSlower() {
-        WaterBath bath = WaterBath.of(
-                Bucket.of(millimetres(300), millimetres(350)), litres(20), celsius(5), StillAir.at(celsius(5)));
+        WaterBath bath =
+                WaterBath.of(Bucket.of(millimetres(300), millimetres(350)), litres(20), celsius(5), Air.at(celsius(5)));
         Exposure dip = in(bath, Duration.ofMinutes(30));
         double moving = Layered.axial(BOTTLE).expose(dip).meanTemperatureK(1800) - ZERO;
         double atRest = Layered.radial(BOTTLE).expose(dip).meanTemperatureK(1800) - ZERO;
@@ -190,7 +190,7 @@ class LayeredVesselTest {
         double[] spread = new double[3];
         StringBuilder table = new StringBuilder("A bottle too tall for its bucket, 30 min in ice water:\n");
         for (int way = 0; way < 3; way++) {
-            IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(220)), StillAir.at(celsius(21)))
+            IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(220)), Air.at(celsius(21)))
                     .ice(kilograms(2.2), millimetres(25), celsius(-5))
                     .water(kilograms(2), celsius(10))
                     .agitation(Agitation.stirred(metresPerSecond(0.1)))

@@ -41,9 +41,9 @@ import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Posture;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -178,7 +178,7 @@ final class LimitProperties {
                 .withToleranceK(1e-5)
                 .withMultipliers(Map.of(Multipliers.AIR_FILM, fade, Multipliers.RADIATION, fade));
         Duration horizon = Duration.ofSeconds(Math.min(2_500_000, Math.round(7200 / fade)));
-        Exposure exposure = in(StillAir.at(celsius(outsideC)), horizon);
+        Exposure exposure = in(Air.at(celsius(outsideC)), horizon);
         Prediction lumped =
                 Layered.of(filled, VesselModel.lumped()).with(solver).expose(exposure);
         Prediction slices =

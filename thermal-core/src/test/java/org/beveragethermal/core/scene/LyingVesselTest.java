@@ -19,6 +19,7 @@ import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.layered.Slice;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Medium;
@@ -26,7 +27,6 @@ import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -43,7 +43,7 @@ class LyingVesselTest {
     private static final double ZERO = 273.15;
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
-    private static final StillAir ROOM = StillAir.at(celsius(22));
+    private static final Air ROOM = Air.at(celsius(22));
 
     private static AxialVessel axial(FilledVessel filled) {
         return new AxialVessel("v", filled, 24, List.of(), List.of(), false);

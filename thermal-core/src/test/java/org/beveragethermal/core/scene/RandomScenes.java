@@ -23,11 +23,11 @@ import java.util.SplittableRandom;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -117,7 +117,7 @@ final class RandomScenes {
 
     static Gear room(SplittableRandom random) {
         double air = between(3, 38, random);
-        StillAir room = StillAir.at(celsius(air));
+        Air room = Air.at(celsius(air));
         if (random.nextBoolean()) {
             return new Gear(room, List.of(ZERO + air));
         }
@@ -155,11 +155,8 @@ final class RandomScenes {
         List<Double> sources = new ArrayList<>(room.sourcesK());
         sources.add(ZERO + water);
         return new Gear(
-                WaterBath.of(
-                                bucket,
-                                cubicMetres(between(0.2, 0.6, random) * bucket.volumeM3()),
-                                celsius(water),
-                                (StillAir) room.surroundings())
+                WaterBath.of(bucket, cubicMetres(between(0.2, 0.6, random) * bucket.volumeM3()), celsius(water), (Air)
+                                room.surroundings())
                         .with(agitation(random)),
                 sources);
     }
@@ -177,7 +174,7 @@ final class RandomScenes {
         // Ice melts into water of 0 °C.
         sources.add(ZERO);
         return new Gear(
-                IceWaterBath.in(bucket, (StillAir) room.surroundings())
+                IceWaterBath.in(bucket, (Air) room.surroundings())
                         .ice(kilograms(icePart * kilograms), millimetres(between(10, 40, random)), celsius(ice))
                         .water(kilograms((1 - icePart) * kilograms), celsius(water))
                         .agitation(agitation(random))

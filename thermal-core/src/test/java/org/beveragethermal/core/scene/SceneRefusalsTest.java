@@ -9,8 +9,8 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import java.time.Duration;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Posture;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /** What scenes and exposures refuse, one by one, and that they name what was given. */
 class SceneRefusalsTest {
 
-    private static final StillAir ROOM = StillAir.at(celsius(22));
+    private static final Air ROOM = Air.at(celsius(22));
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
 

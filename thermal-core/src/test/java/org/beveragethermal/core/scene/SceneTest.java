@@ -20,11 +20,11 @@ import org.beveragethermal.core.prediction.Explanation;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -35,7 +35,7 @@ import org.junit.jupiter.api.Test;
 class SceneTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(22));
+    private static final Air ROOM = Air.at(celsius(22));
     private static final Refrigerator COLD = Refrigerator.at(celsius(5));
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
@@ -83,7 +83,7 @@ class SceneTest {
     void bathAndBottleMeetWhereEnthalpySays() {
         // A bath in a room of its own temperature behind a thick wall: bottle and bath end between, by their heat
         // capacities.
-        StillAir room = StillAir.at(celsius(30));
+        Air room = Air.at(celsius(30));
         Bucket insulated = Bucket.of(millimetres(200), millimetres(400)).withWall(wattsPerSquareMetreKelvin(0.05));
         WaterBath bath = WaterBath.of(insulated, litres(6), celsius(30), room);
         FilledVessel cold = BOTTLE.atTemperature(celsius(8));
@@ -98,7 +98,7 @@ class SceneTest {
 
     @Test
     void anotherStartOfTheClockShiftsOnlyTheWeather() {
-        StillAir evening = StillAir.varying(
+        Air evening = Air.varying(
                 Map.of(Duration.ZERO, celsius(28), Duration.ofHours(1), celsius(20), Duration.ofHours(3), celsius(15)));
         ScenePrediction late = Scene.builder()
                 .startingAfter(Duration.ofHours(1))
@@ -106,7 +106,7 @@ class SceneTest {
                 .vessel("wine", BOTTLE, "terrace")
                 .build()
                 .predict(Duration.ofHours(2));
-        StillAir same = StillAir.varying(Map.of(Duration.ZERO, celsius(20), Duration.ofHours(2), celsius(15)));
+        Air same = Air.varying(Map.of(Duration.ZERO, celsius(20), Duration.ofHours(2), celsius(15)));
         Prediction plain = Lumped.of(BOTTLE).expose(in(same, Duration.ofHours(2)));
         assertThat(late.vessel("wine").meanTemperatureK(7200)).isCloseTo(plain.meanTemperatureK(7200), within(2e-3));
     }

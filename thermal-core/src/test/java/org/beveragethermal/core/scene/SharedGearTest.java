@@ -17,11 +17,11 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 class SharedGearTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
     private static final Refrigerator COLD = Refrigerator.at(celsius(5));
     private static final Agitation STIRRED = Agitation.stirred(metresPerSecond(0.1));
     private static final FilledVessel BOTTLE =

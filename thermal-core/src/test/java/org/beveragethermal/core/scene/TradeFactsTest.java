@@ -17,10 +17,10 @@ import org.beveragethermal.core.prediction.Explanation;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature.Reached;
 import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -40,7 +40,7 @@ class TradeFactsTest {
     private static final double GRAVITY = 9.80665;
     private static final Liquid WINE = Beverage.wine(percentByVolume(12.5));
     private static final Vessel BOTTLE = Vessels.highShouldered750();
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
 
     private static double minutesTo(Prediction prediction, double targetFahrenheit) {
         return ((Reached) prediction.timeTo(fahrenheit(targetFahrenheit)))

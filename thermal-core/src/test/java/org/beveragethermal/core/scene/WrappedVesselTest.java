@@ -31,6 +31,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.IceWaterBath;
@@ -39,7 +40,6 @@ import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -413,7 +413,7 @@ final class WrappedVesselTest {
 
     @Test
     void foamSlowsAndTheExplanationNamesIt() {
-        Exposure table = in(StillAir.at(celsius(24)), Duration.ofHours(1));
+        Exposure table = in(Air.at(celsius(24)), Duration.ofHours(1));
         FilledVessel cold = BOTTLE.atTemperature(celsius(8));
         Layer neoprene = Layer.of(Solids.neopreneFoam(), millimetres(5)).withContactResistance(0.002);
         Prediction bare = Lumped.of(cold).expose(table);
@@ -455,7 +455,7 @@ final class WrappedVesselTest {
 
     @Test
     void wrappedBottlesStandInBathsAndAreTurnedOver() {
-        IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(220)), StillAir.at(celsius(21)))
+        IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(220)), Air.at(celsius(21)))
                 .ice(kilograms(2.2), millimetres(25), celsius(-5))
                 .water(kilograms(2), celsius(10))
                 .build();

@@ -45,7 +45,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BareIceTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
     private static final Bucket BUCKET = Bucket.of(millimetres(200), millimetres(420));
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));

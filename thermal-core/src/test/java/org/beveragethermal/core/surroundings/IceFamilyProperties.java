@@ -44,8 +44,8 @@ final class IceFamilyProperties {
             @ForAll @DoubleRange(min = -30, max = 0) double iceC,
             @ForAll @DoubleRange(min = 0, max = 40) double roomC,
             @ForAll boolean drained) {
-        BareIce.Builder builder = BareIce.in(BUCKET, StillAir.at(celsius(roomC)))
-                .ice(kilograms(iceKg), millimetres(sideMm), celsius(iceC));
+        BareIce.Builder builder =
+                BareIce.in(BUCKET, Air.at(celsius(roomC))).ice(kilograms(iceKg), millimetres(sideMm), celsius(iceC));
         ScenePrediction run = run(drained ? builder.drained().build() : builder.build());
         double left = iceKg;
         for (int minutes = 0; minutes <= MINUTES; minutes += 10) {
@@ -69,7 +69,7 @@ final class IceFamilyProperties {
             @ForAll @DoubleRange(min = 0, max = 30) double waterC,
             @ForAll @DoubleRange(min = 0, max = 0.5) double saltPerIce,
             @ForAll @DoubleRange(min = 0, max = 0.3) double speed) {
-        SaltedIce bath = SaltedIce.in(BUCKET, StillAir.at(celsius(21)))
+        SaltedIce bath = SaltedIce.in(BUCKET, Air.at(celsius(21)))
                 .ice(kilograms(iceKg), millimetres(sideMm), celsius(iceC))
                 .water(kilograms(iceKg * waterPerIce), celsius(waterC))
                 .salt(kilograms(iceKg * saltPerIce))

@@ -34,7 +34,7 @@ import org.junit.jupiter.api.Test;
 class IceWaterBathTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
     private static final FilledVessel BOTTLE =
             Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
 
@@ -320,8 +320,8 @@ class IceWaterBathTest {
                 .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Agitation.stirred(metresPerSecond(5))).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Bucket.of(millimetres(10), millimetres(200))).isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> StillAir.at(celsius(-300))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> StillAir.varying(Map.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Air.at(celsius(-300))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Air.varying(Map.of())).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Refrigerator.at(celsius(25))).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> WaterBath.of(bucket, litres(50), celsius(20), ROOM))
                 .isInstanceOf(OutOfRangeException.class);

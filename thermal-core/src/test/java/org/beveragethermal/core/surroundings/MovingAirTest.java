@@ -41,20 +41,20 @@ class MovingAirTest {
 
     private static final double ZERO = 273.15;
     private static final Vessel BOTTLE = Vessels.highShouldered750();
-    private static final StillAir ROOM = StillAir.at(celsius(20));
+    private static final Air ROOM = Air.at(celsius(20));
     private static final FilledVessel COLD = BOTTLE.filledWith(Beverage.wine(percentByVolume(12.5)), celsius(8));
 
-    private static Link convection(StillAir air, WallPatch patch) {
+    private static Link convection(Air air, WallPatch patch) {
         AirMedium medium = new AirMedium("room", air, 0);
         List<Face> faces = medium.faces(patch, new Occupant("bottle", BOTTLE), List.of());
         return faces.get(0).links().get(0);
     }
 
-    private static FilmState film(StillAir air, WallPatch patch, double airK, double surfaceK) {
+    private static FilmState film(Air air, WallPatch patch, double airK, double surfaceK) {
         return ((Film) convection(air, patch).law()).describe(airK, surfaceK);
     }
 
-    private static double watts(StillAir air, WallPatch patch, double airK, double surfaceK) {
+    private static double watts(Air air, WallPatch patch, double airK, double surfaceK) {
         HeatFlow out = new HeatFlow();
         convection(air, patch).law().evaluate(airK, surfaceK, out);
         return out.watts;
@@ -64,7 +64,7 @@ class MovingAirTest {
         return new WallPatch(0, 0.3, 0.07, diameterM, 0.9, orientation);
     }
 
-    private static double minutesTo15(StillAir air) {
+    private static double minutesTo15(Air air) {
         Reached reached =
                 (Reached) Lumped.of(COLD).expose(in(air, Duration.ofHours(12))).timeTo(celsius(15));
         return reached.after().toMillis() / 60_000.0;
@@ -170,7 +170,7 @@ class MovingAirTest {
             @ForAll Orientation orientation) {
         WallPatch patch = patch(0.07, orientation);
         // The end it stands on is covered unless the footing is open.
-        StillAir air = ROOM.on(Footing.open());
+        Air air = ROOM.on(Footing.open());
         double slow = watts(air.withSpeed(metresPerSecond(speed)), patch, ZERO + airC, ZERO + airC - differenceK);
         double fast =
                 watts(air.withSpeed(metresPerSecond(speed + more)), patch, ZERO + airC, ZERO + airC - differenceK);
@@ -193,7 +193,7 @@ class MovingAirTest {
         }
         assertThat(minutesTo15(ROOM.withAltitude(metres(0)))).isEqualTo(minutesTo15(ROOM));
         // Forced convection goes with about the square root of density: 0.53 at 5000 m; radiation stays.
-        StillAir windy = ROOM.withSpeed(metresPerSecond(5));
+        Air windy = ROOM.withSpeed(metresPerSecond(5));
         double ratio = watts(windy.withAltitude(metres(5000)), patch(0.07, Orientation.UPRIGHT_WALL), 293, 283)
                 / watts(windy, patch(0.07, Orientation.UPRIGHT_WALL), 293, 283);
         assertThat(ratio).isBetween(0.68, 0.75);
@@ -202,8 +202,7 @@ class MovingAirTest {
 
     @Test
     void cellarsFollowTheYear() {
-        StillAir cellar =
-                StillAir.periodic(celsius(13), kelvinDifference(4), Duration.ofDays(365), Duration.ofDays(200));
+        Air cellar = Air.periodic(celsius(13), kelvinDifference(4), Duration.ofDays(365), Duration.ofDays(200));
         assertThat(cellar.airK().at(200 * 86_400)).isCloseTo(ZERO + 17, within(1e-9));
         assertThat(cellar.airK().at(17.5 * 86_400)).isCloseTo(ZERO + 9, within(1e-9));
         assertThat(cellar.wallsK().at((200 - 365 / 4.0) * 86_400)).isCloseTo(ZERO + 13, within(1e-9));
@@ -222,15 +221,15 @@ class MovingAirTest {
         refused(
                 "amplitude of the air temperature",
                 31,
-                () -> StillAir.periodic(celsius(50), kelvinDifference(31), Duration.ofDays(1), Duration.ZERO));
+                () -> Air.periodic(celsius(50), kelvinDifference(31), Duration.ofDays(1), Duration.ZERO));
         refused(
                 "amplitude of the air temperature",
                 -1,
-                () -> StillAir.periodic(celsius(50), kelvinDifference(-1), Duration.ofDays(1), Duration.ZERO));
+                () -> Air.periodic(celsius(50), kelvinDifference(-1), Duration.ofDays(1), Duration.ZERO));
         refused(
                 "period of the air temperature",
                 0,
-                () -> StillAir.periodic(celsius(50), kelvinDifference(1), Duration.ZERO, Duration.ZERO));
+                () -> Air.periodic(celsius(50), kelvinDifference(1), Duration.ZERO, Duration.ZERO));
         assertThat(ROOM.withSpeed(metresPerSecond(20)).speedMPerS()).isEqualTo(20);
     }
 

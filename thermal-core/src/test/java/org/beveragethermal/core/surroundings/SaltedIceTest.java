@@ -36,7 +36,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SaltedIceTest {
 
     private static final double ZERO = 273.15;
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
     private static final Bucket BUCKET = Bucket.of(millimetres(200), millimetres(420));
     private static final Agitation STIRRED = Agitation.stirred(metresPerSecond(0.1));
     private static final FilledVessel BOTTLE =
@@ -161,7 +161,7 @@ class SaltedIceTest {
     @ParameterizedTest
     @CsvSource({"0.35, 0.8", "0.15, 1.8", "0.25, 1.0"})
     void aBathLeftAloneEndsAtTheLiquidusOfItsBrine(double saltKg, double waterKg) {
-        StillAir cold = StillAir.at(celsius(-12));
+        Air cold = Air.at(celsius(-12));
         SaltedIce bath = SaltedIce.in(BUCKET.withWall(wattsPerSquareMetreKelvin(0.05)), cold)
                 .ice(kilograms(4), millimetres(10), celsius(-2))
                 .water(kilograms(waterKg), celsius(2))

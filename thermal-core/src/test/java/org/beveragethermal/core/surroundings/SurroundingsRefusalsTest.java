@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** What surroundings refuse, one by one. */
 class SurroundingsRefusalsTest {
 
-    private static final StillAir ROOM = StillAir.at(celsius(21));
+    private static final Air ROOM = Air.at(celsius(21));
     private static final Bucket BUCKET = Bucket.of(millimetres(200), millimetres(220));
 
     private static void outOfRange(ThrowingCallable call) {
@@ -40,14 +40,14 @@ class SurroundingsRefusalsTest {
 
     @Test
     void rooms() {
-        outOfRange(() -> StillAir.at(celsius(-41)));
-        outOfRange(() -> StillAir.at(celsius(81)));
-        outOfRange(() -> StillAir.varying(Map.of(Duration.ZERO, celsius(20), Duration.ofHours(1), celsius(90))));
+        outOfRange(() -> Air.at(celsius(-41)));
+        outOfRange(() -> Air.at(celsius(81)));
+        outOfRange(() -> Air.varying(Map.of(Duration.ZERO, celsius(20), Duration.ofHours(1), celsius(90))));
         outOfRange(() -> ROOM.withWalls(celsius(-50)));
         outOfRange(() -> ROOM.withWalls(Map.of(Duration.ZERO, celsius(85))));
         outOfRange(() -> ROOM.withPressure(kilopascals(49)));
         outOfRange(() -> ROOM.withPressure(kilopascals(111)));
-        assertThatThrownBy(() -> StillAir.varying(Map.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Air.varying(Map.of())).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> ROOM.withWalls(Map.of())).isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -25,10 +25,10 @@ import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Sensitivity;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Multipliers;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -47,7 +47,7 @@ class UncertaintyTest {
     }
 
     private static Prediction predict(Map<String, Double> factors, double toleranceK) {
-        IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(180), millimetres(400)), StillAir.at(celsius(22)))
+        IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(180), millimetres(400)), Air.at(celsius(22)))
                 .ice(kilograms(2), millimetres(25), celsius(-5))
                 .water(kilograms(4), celsius(12))
                 .build();

@@ -12,9 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.examples.scenario.Bucket;
@@ -105,14 +105,14 @@ public final class PlanRequests {
                         .sum();
     }
 
-    private static StillAir air(org.beveragethermal.examples.scenario.Place place) {
+    private static Air air(org.beveragethermal.examples.scenario.Place place) {
         Map<Duration, Quantity<Temperature>> air = new LinkedHashMap<>();
         Map<Duration, Quantity<Temperature>> walls = new LinkedHashMap<>();
         place.temperatures().forEach(point -> {
             air.put(point.afterStart(), kelvins(point.airTemperatureK()));
             walls.put(point.afterStart(), kelvins(point.radiantTemperatureK()));
         });
-        return StillAir.varying(air).withWalls(walls);
+        return Air.varying(air).withWalls(walls);
     }
 
     private static Gear filled(Scenario scenario, Bucket bucket) {
@@ -124,7 +124,7 @@ public final class PlanRequests {
     }
 
     private static Gear gear(Scenario scenario, Bucket bucket) {
-        StillAir room = air(scenario.place(bucket.placeId()));
+        Air room = air(scenario.place(bucket.placeId()));
         org.beveragethermal.core.surroundings.Bucket vessel = bucket(bucket);
         double fillingK =
                 scenario.fillingWaterTemperatureK().orElseThrow(() -> new IllegalArgumentException("no filling water"));
@@ -148,7 +148,7 @@ public final class PlanRequests {
             Scenario scenario,
             Bucket bucket,
             org.beveragethermal.core.surroundings.Bucket vessel,
-            StillAir room,
+            Air room,
             double fillingK) {
         IceStock stock = scenario.iceStock().orElseThrow(() -> new IllegalArgumentException("no ice stock"));
         long sharing = scenario.buckets().stream()

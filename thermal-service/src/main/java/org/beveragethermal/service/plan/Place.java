@@ -2,7 +2,7 @@
 package org.beveragethermal.service.plan;
 
 import java.util.Objects;
-import org.beveragethermal.core.surroundings.StillAir;
+import org.beveragethermal.core.surroundings.Air;
 
 /**
  * A room or terrace where bottles stand or are served.
@@ -11,7 +11,7 @@ import org.beveragethermal.core.surroundings.StillAir;
  * @param name what people call it
  * @param air its air, with times counted from the start of the plan
  */
-public record Place(String id, String name, StillAir air) {
+public record Place(String id, String name, Air air) {
 
     /**
      * Checks the parts.

@@ -8,9 +8,9 @@ import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
@@ -93,7 +93,7 @@ class BucketFillTest {
     void aBathCanBeMadeOfIt(int diameterMm, int heightMm, int bottles, double iceAvailableKg) {
         Bucket bucket = Bucket.of(millimetres(diameterMm), millimetres(heightMm));
         BucketFill fill = BucketFill.of(bucket, BOTTLE, bottles, iceAvailableKg);
-        IceWaterBath bath = IceWaterBath.in(bucket, StillAir.at(celsius(22)))
+        IceWaterBath bath = IceWaterBath.in(bucket, Air.at(celsius(22)))
                 .ice(kilograms(fill.iceKg()), millimetres(25), celsius(-5))
                 .water(kilograms(fill.waterKg()), celsius(15))
                 .build();

@@ -10,8 +10,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.beveragethermal.service.target.RangePolicy;
@@ -28,7 +28,7 @@ class GearBookTest {
     private final BottleOrder another = order("another", 1);
     private final BottleOrder magnum = order("magnum", 2);
     private final GearBook book = new GearBook(PlanRequest.startingAt(START)
-            .place(new Place("room", "room", StillAir.at(celsius(22))))
+            .place(new Place("room", "room", Air.at(celsius(22))))
             .gear(new Gear("cold", "cold", GearKind.REFRIGERATOR, Refrigerator.at(celsius(5)), CAPACITY))
             .gear(new Gear("other", "other", GearKind.REFRIGERATOR, Refrigerator.at(celsius(8)), 1))
             .bottle(one)

@@ -12,9 +12,9 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
 import java.time.Instant;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlanRequestTest {
 
     private static final Instant START = Instant.parse("2027-06-18T15:00:00Z");
-    private static final StillAir AIR = StillAir.at(celsius(22));
+    private static final Air AIR = Air.at(celsius(22));
     private static final Duration HOUR = Duration.ofHours(1);
     private static final Duration SHORT = Duration.ofMinutes(20);
 

@@ -17,9 +17,9 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -32,9 +32,9 @@ class PlannerInvariantsTest {
 
     private static final Instant START = Instant.parse("2027-06-18T15:00:00Z");
     private static final Duration DRUNK_IN = Duration.ofMinutes(20);
-    private static final StillAir ROOM = StillAir.at(celsius(24));
+    private static final Air ROOM = Air.at(celsius(24));
 
-    private static PlanRequest.Builder places(StillAir terrace) {
+    private static PlanRequest.Builder places(Air terrace) {
         return PlanRequest.startingAt(START)
                 .place(new Place("room", "room", ROOM))
                 .place(new Place("terrace", "terrace", terrace));
@@ -108,7 +108,7 @@ class PlannerInvariantsTest {
     void oneMoreRefrigeratorNeverHarms(
             @ForAll @DoubleRange(min = -2, max = 15) double celsius,
             @ForAll @IntRange(min = 30, max = 500) int minutes) {
-        StillAir terrace = StillAir.at(celsius(29));
+        Air terrace = Air.at(celsius(29));
         BottleOrder white = order("white-light", 24, "room", "terrace", minutes);
         ServicePlan without =
                 Planner.plan(places(terrace).gear(cold("cold", 4)).bottle(white).build());
@@ -128,7 +128,7 @@ class PlannerInvariantsTest {
             @ForAll @DoubleRange(min = -29, max = 49) double terraceCelsius,
             @ForAll @IntRange(min = 1, max = 1500) int minutes) {
         BottleOrder order = order("sparkling-dry", celsius, "room", "terrace", minutes);
-        ServicePlan plan = Planner.plan(places(StillAir.at(celsius(terraceCelsius)))
+        ServicePlan plan = Planner.plan(places(Air.at(celsius(terraceCelsius)))
                 .gear(cold("cold", 4))
                 .bottle(order)
                 .build());
@@ -159,7 +159,7 @@ class PlannerInvariantsTest {
     /** At 60 °C the wine would not fit into the bottle any more; it is planned all the same. */
     @Test
     void aBottleInTheBlazingSunIsPlanned() {
-        StillAir terrace = StillAir.at(celsius(50)).withWalls(celsius(75));
+        Air terrace = Air.at(celsius(50)).withWalls(celsius(75));
         ServicePlan plan = Planner.plan(places(terrace)
                 .gear(cold("cold", 4))
                 .bottle(order("white-light", 40, "terrace", "room", 900))
@@ -171,7 +171,7 @@ class PlannerInvariantsTest {
     /** Common practice, no source: what is too warm when poured stays in the cold between pours, not in the sun. */
     @Test
     void whatIsStillTooWarmIsKeptInTheCold() {
-        ServicePlan plan = Planner.plan(places(StillAir.at(celsius(31)))
+        ServicePlan plan = Planner.plan(places(Air.at(celsius(31)))
                 .gear(cold("cold", 4))
                 .bottle(order("white-light", 24, "room", "terrace", 40))
                 .build());

@@ -16,10 +16,10 @@ import java.util.Collections;
 import java.util.List;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.core.surroundings.StillAir;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PlannerTest {
 
     private static final Instant START = Instant.parse("2027-06-18T15:00:00Z");
-    private static final StillAir ROOM = StillAir.at(celsius(22));
+    private static final Air ROOM = Air.at(celsius(22));
 
     private static BottleOrder order(String id, String style, double celsius, String startsIn, int servedAfterMinutes) {
         FilledVessel bottle =
@@ -127,7 +127,7 @@ class PlannerTest {
 
     @Test
     void whatCannotBeReachedIsSaidWithEveryReason() {
-        ServicePlan plan = Planner.plan(room().place(new Place("cellar", "cellar", StillAir.at(celsius(14))))
+        ServicePlan plan = Planner.plan(room().place(new Place("cellar", "cellar", Air.at(celsius(14))))
                 .gear(refrigerator("cold", 5, 6))
                 .gear(bath("bath", 5))
                 .gear(ice("bucket", 4, 4, 3))
@@ -289,7 +289,7 @@ class PlannerTest {
     /** Alike, kept in the same refrigerator, but for two tables: whoever pours must be told where each goes. */
     @Test
     void bottlesForTwoPlacesAreServedApart() {
-        StillAir heat = StillAir.at(celsius(38));
+        Air heat = Air.at(celsius(38));
         PlanRequest.Builder request = PlanRequest.startingAt(START)
                 .place(new Place("room", "room", heat))
                 .place(new Place("terrace", "terrace", heat))

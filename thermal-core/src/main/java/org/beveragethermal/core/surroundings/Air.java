@@ -33,7 +33,7 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  *
  * <p>Immutable. Temperatures from −40 °C to 80 °C.
  */
-public final class StillAir implements Surroundings {
+public final class Air implements Surroundings {
 
     static final AirTemperatures TEMPERATURES = new AirTemperatures("air temperature", 233.15, 353.15);
 
@@ -48,7 +48,7 @@ public final class StillAir implements Surroundings {
     private final AirState state;
     private final Footing footing;
 
-    private StillAir(TimeFunction airK, TimeFunction wallsK, AirState state, Footing footing) {
+    private Air(TimeFunction airK, TimeFunction wallsK, AirState state, Footing footing) {
         this.airK = airK;
         this.wallsK = wallsK;
         this.state = state;
@@ -56,8 +56,8 @@ public final class StillAir implements Surroundings {
     }
 
     /** Air and walls that follow one temperature. */
-    static StillAir following(TimeFunction temperatureK) {
-        return new StillAir(temperatureK, temperatureK, AirState.STILL_AND_DRY, Footing.insulating());
+    static Air following(TimeFunction temperatureK) {
+        return new Air(temperatureK, temperatureK, AirState.STILL_AND_DRY, Footing.insulating());
     }
 
     /**
@@ -67,7 +67,7 @@ public final class StillAir implements Surroundings {
      * @return the room
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
-    public static StillAir at(Quantity<Temperature> temperature) {
+    public static Air at(Quantity<Temperature> temperature) {
         return following(TEMPERATURES.constant(temperature));
     }
 
@@ -79,7 +79,7 @@ public final class StillAir implements Surroundings {
      * @throws IllegalArgumentException if there is no point
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
-    public static StillAir varying(Map<Duration, Quantity<Temperature>> temperatures) {
+    public static Air varying(Map<Duration, Quantity<Temperature>> temperatures) {
         return following(TEMPERATURES.line(temperatures));
     }
 
@@ -93,7 +93,7 @@ public final class StillAir implements Surroundings {
      * @return the room
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
-    public static StillAir periodic(
+    public static Air periodic(
             Quantity<Temperature> mean,
             Quantity<TemperatureDifference> amplitude,
             Duration period,
@@ -108,8 +108,8 @@ public final class StillAir implements Surroundings {
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
-    public StillAir withWalls(Quantity<Temperature> radiantTemperature) {
-        return new StillAir(airK, TEMPERATURES.constant(radiantTemperature), state, footing);
+    public Air withWalls(Quantity<Temperature> radiantTemperature) {
+        return new Air(airK, TEMPERATURES.constant(radiantTemperature), state, footing);
     }
 
     /**
@@ -121,8 +121,8 @@ public final class StillAir implements Surroundings {
      * @throws IllegalArgumentException if there is no point
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
-    public StillAir withWalls(Map<Duration, Quantity<Temperature>> radiantTemperatures) {
-        return new StillAir(airK, TEMPERATURES.line(radiantTemperatures), state, footing);
+    public Air withWalls(Map<Duration, Quantity<Temperature>> radiantTemperatures) {
+        return new Air(airK, TEMPERATURES.line(radiantTemperatures), state, footing);
     }
 
     /**
@@ -132,7 +132,7 @@ public final class StillAir implements Surroundings {
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the pressure is outside its range
      */
-    public StillAir withPressure(Quantity<Pressure> pressure) {
+    public Air withPressure(Quantity<Pressure> pressure) {
         return with(state.atPressure(
                 SiValues.pressurePa(pressure, "air pressure", LOWEST_PRESSURE_PA, HIGHEST_PRESSURE_PA)));
     }
@@ -145,7 +145,7 @@ public final class StillAir implements Surroundings {
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the height is outside its range
      */
-    public StillAir withAltitude(Quantity<Length> heightAboveSeaLevel) {
+    public Air withAltitude(Quantity<Length> heightAboveSeaLevel) {
         return with(state.atPressure(MoistAir.standardPressure(
                 SiValues.lengthM(heightAboveSeaLevel, "height above sea level", LOWEST_M, HIGHEST_M))));
     }
@@ -158,7 +158,7 @@ public final class StillAir implements Surroundings {
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the speed is negative or too high
      */
-    public StillAir withSpeed(Quantity<Speed> speed) {
+    public Air withSpeed(Quantity<Speed> speed) {
         return with(state.atSpeed(SiValues.speedMPerS(speed, "air speed", 0, FASTEST_M_PER_S)));
     }
 
@@ -170,7 +170,7 @@ public final class StillAir implements Surroundings {
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the humidity is negative or above 100 %
      */
-    public StillAir withRelativeHumidity(Quantity<Dimensionless> relativeHumidity) {
+    public Air withRelativeHumidity(Quantity<Dimensionless> relativeHumidity) {
         return with(state.atHumidity(SiValues.fraction(relativeHumidity, "relative humidity", 0, 1)));
     }
 
@@ -180,17 +180,17 @@ public final class StillAir implements Surroundings {
      * @param newFooting what they stand on; insulating unless said otherwise
      * @return a new value
      */
-    public StillAir on(Footing newFooting) {
-        return new StillAir(airK, wallsK, state, Objects.requireNonNull(newFooting, "footing"));
+    public Air on(Footing newFooting) {
+        return new Air(airK, wallsK, state, Objects.requireNonNull(newFooting, "footing"));
     }
 
-    private StillAir with(AirState newState) {
-        return new StillAir(airK, wallsK, newState, footing);
+    private Air with(AirState newState) {
+        return new Air(airK, wallsK, newState, footing);
     }
 
     /** The same walls around air of another temperature. */
-    StillAir withAir(TimeFunction newAirK) {
-        return new StillAir(newAirK, wallsK, state, footing);
+    Air withAir(TimeFunction newAirK) {
+        return new Air(newAirK, wallsK, state, footing);
     }
 
     /**
