@@ -54,11 +54,11 @@ final class AxialVessel extends ModelledVessel {
     private final Node base;
     private final @Nullable Plug plug;
     private final @Nullable Node gas;
-    private final double gasM3;
     private final List<Path> uprightPaths = new ArrayList<>();
     private final List<Path> invertedPaths = new ArrayList<>();
     private final List<Slice> turnedPieces = new ArrayList<>();
     private final Contents contents;
+    private final LyingLayers.Ends lyingEnds;
     /** Worked out when the vessel first lies, which most never do. */
     private @Nullable LyingLayers layers;
 
@@ -89,13 +89,14 @@ final class AxialVessel extends ModelledVessel {
                 filled.temperatureK());
         Closure closure = filled.vessel().closure().orElse(null);
         plug = closure == null ? null : Plug.of(id, profile, closure, surface, filled.temperatureK());
-        gasM3 = plug == null ? 0 : profile.innerVolumeM3(plug.lowM()) - profile.innerVolumeM3(surface);
+        double gasM3 = plug == null ? 0 : profile.innerVolumeM3(plug.lowM()) - profile.innerVolumeM3(surface);
         gas = gasM3 < LEAST_GAS_M3
                 ? null
                 : Node.sensible(
                         id + " headspace",
                         GasSpace.heatCapacityJPerK(gasM3, filled.temperatureK()),
                         filled.temperatureK());
+        lyingEnds = new LyingLayers.Ends(base, heelWPerK(), plug, gas, gas == null ? 0 : gasM3);
         uprightPaths.addAll(upright.paths());
         uprightPaths.add(upright.bottom(
                 id + " bottom",
@@ -107,7 +108,7 @@ final class AxialVessel extends ModelledVessel {
             uprightPaths.addAll(neck(plug));
             underClosure(plug, faces);
             if (inverts) {
-                turnOver(plug, faces, gas == null ? 0 : gasM3);
+                turnOver(plug, faces, lyingEnds.gasM3());
             }
         }
     }
@@ -461,12 +462,7 @@ final class AxialVessel extends ModelledVessel {
     private LyingLayers layers() {
         LyingLayers known = layers;
         if (known == null) {
-            known = LyingLayers.of(
-                    filled(),
-                    lying(),
-                    upright.slices(),
-                    wall().size(),
-                    new LyingLayers.Ends(base, heelWPerK(), plug, gas));
+            known = LyingLayers.of(filled(), lying(), upright.slices(), wall().size(), lyingEnds);
             layers = known;
         }
         return known;

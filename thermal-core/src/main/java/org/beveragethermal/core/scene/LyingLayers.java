@@ -44,12 +44,14 @@ final class LyingLayers {
     /** A part of the floor or the wall smaller than this part of the whole is left out. */
     private static final double NEGLIGIBLE_PART = 1e-9;
 
-    /** What lies at the ends: the base, its conductance to the side wall all round, and closure and gas if there are any. */
+    /** What lies at the ends: the base, its conductance to the side wall all round, and closure and gas if there are any, and
+     *  how much gas that is. */
     record Ends(
             Node base,
             double heelWPerK,
             @Nullable Plug plug,
-            @Nullable Node gas) {}
+            @Nullable Node gas,
+            double gasM3) {}
 
     private final FilledVessel filled;
     private final LyingProfile lying;
@@ -248,14 +250,13 @@ final class LyingLayers {
         Profile profile = filled.vessel().profile();
         double surface = levels[slices.size()];
         double liquidArea = lying.surfaceAreaM2(surface);
-        double volume = profile.brimfulVolumeM3() - filled.liquidVolumeM3();
         double roof = lying.innerSideAreaM2(0, profile.heightM(), 2 * lying.axisM())
                 - lying.innerSideAreaM2(0, profile.heightM(), surface);
         double outside = outerBelow[wall.size()] - outerBelow[slices.size()];
         if (liquidArea <= 0 || roof <= 0 || outside <= 0) {
             return;
         }
-        double height = volume / liquidArea;
+        double height = ends.gasM3() / liquidArea;
         paths.add(DirectPath.of(
                 id + " headspace on liquid",
                 gas,

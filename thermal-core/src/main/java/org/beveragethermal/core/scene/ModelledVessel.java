@@ -6,10 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.beveragethermal.core.conduction.Layer;
-import org.beveragethermal.core.network.AmountWeight;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
-import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -263,15 +261,7 @@ abstract class ModelledVessel {
             Occupant occupant,
             List<Occupant> occupants) {
         for (Face face : medium.faces(patch, occupant, occupants)) {
-            List<Link> links = new ArrayList<>();
-            links.add(outermost);
-            links.addAll(face.links());
-            AmountWeight share = face.share();
-            paths.add(JunctionPath.of(
-                    band.band().outsidePath() + ", " + face.name(),
-                    share == null
-                            ? links
-                            : links.stream().map(link -> link.weightedBy(share)).toList()));
+            paths.add(face.joinedTo(outermost, band.band().outsidePath()));
         }
     }
 

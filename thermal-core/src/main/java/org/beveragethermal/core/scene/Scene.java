@@ -279,6 +279,7 @@ public final class Scene {
         }
 
         private static void requireStands(String id, FilledVessel vessel, Placement placement) {
+            Objects.requireNonNull(placement, "placement of vessel " + id);
             Posture posture = placement.posture();
             if (posture != Posture.UPRIGHT && vessel.vessel().isOpen()) {
                 throw new IllegalArgumentException("vessel " + id + " "

@@ -3,8 +3,6 @@ package org.beveragethermal.core.scene;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.beveragethermal.core.network.AmountWeight;
-import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.surroundings.Face;
@@ -72,15 +70,7 @@ record VesselEnd(String name, WallPatch patch, Link behind, List<Path> inside) {
     List<Path> paths(Medium medium, Occupant occupant, List<Occupant> occupants) {
         List<Path> paths = new ArrayList<>();
         for (Face face : medium.faces(patch, occupant, occupants)) {
-            List<Link> links = new ArrayList<>();
-            links.add(behind);
-            links.addAll(face.links());
-            AmountWeight share = face.share();
-            paths.add(JunctionPath.of(
-                    name + ", " + face.name(),
-                    share == null
-                            ? links
-                            : links.stream().map(link -> link.weightedBy(share)).toList()));
+            paths.add(face.joinedTo(behind, name));
         }
         if (!paths.isEmpty()) {
             paths.addAll(inside);

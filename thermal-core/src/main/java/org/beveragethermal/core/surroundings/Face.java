@@ -2,8 +2,11 @@
 package org.beveragethermal.core.surroundings;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.beveragethermal.core.network.AmountWeight;
+import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,5 +38,20 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share) 
      */
     public static Face whole(String name, List<Link> links) {
         return new Face(name, links, null);
+    }
+
+    /**
+     * What joins the inside of a wall to what touches it, through one surface temperature.
+     *
+     * @param behind from the inside to the surface, for the whole area of the patch
+     * @param patchName how the path's name begins
+     * @return the path, weighted by the share if there is one
+     */
+    public Path joinedTo(Link behind, String patchName) {
+        AmountWeight weight = share;
+        List<Link> all = Stream.concat(Stream.of(behind), links.stream())
+                .map(link -> weight == null ? link : link.weightedBy(weight))
+                .toList();
+        return JunctionPath.of(patchName + ", " + name, all);
     }
 }

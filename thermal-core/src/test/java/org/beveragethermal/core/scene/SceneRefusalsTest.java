@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -57,6 +58,15 @@ class SceneRefusalsTest {
         refused("gear cellar", () -> run.gearMassKg("cellar", Duration.ZERO));
         refused("gear cellar", () -> run.iceGone("cellar"));
         refused("vessel beer", () -> run.vessel("beer"));
+    }
+
+    @Test
+    @SuppressWarnings("NullAway") // what a caller without a checker may do
+    void noPlacement() {
+        Placement none = null;
+        assertThatThrownBy(() -> scene().move("wine", Duration.ofMinutes(1), "room", none))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("placement of vessel wine");
     }
 
     @Test
