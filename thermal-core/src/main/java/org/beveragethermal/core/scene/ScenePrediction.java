@@ -13,6 +13,7 @@ import org.beveragethermal.core.solver.Ledger;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.BrineStore;
 import org.beveragethermal.core.store.IceStore;
+import org.beveragethermal.core.store.LatentStore;
 
 /**
  * What happens in a scene: one prediction per vessel, and the state of the gear.
@@ -132,6 +133,23 @@ public final class ScenePrediction {
                 .filter(node -> node.store() instanceof BrineStore)
                 .mapToDouble(node -> trajectory.amount(node, amount, seconds(time)))
                 .sum();
+    }
+
+    /**
+     * How much of the gel packs of a piece of gear is still frozen.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return part of their mass [-], 0 once they are thawed or for gear without packs
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public double frozenFraction(String gearId, Duration time) {
+        for (Node node : nodes(gearId)) {
+            if (node.store() instanceof LatentStore store) {
+                return 1 - store.meltedFraction(trajectory.temperatureK(node, seconds(time)));
+            }
+        }
+        return 0;
     }
 
     /**

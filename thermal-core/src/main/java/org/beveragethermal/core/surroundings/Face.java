@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A part of a patch of wall that has one surface temperature: what touches it, and how much of the patch it is.
  *
+ * <p>A share changes with an amount during the run, and what touches the whole area is then scaled with it; a fixed part has
+ * links for that part only.
+ *
  * @param name what touches it, such as {@code water among ice}
  * @param links from media to the surface, for the whole area of the patch that is not fixed to be less
  * @param share part of the patch that varies with an amount, or null for all of it
@@ -47,6 +50,11 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
         this(name, links, share, 1);
     }
 
+    /** The same face as a fixed part of a patch; its links are for that part already. */
+    Face as(double fixedPart) {
+        return new Face(name, links, share, fixedPart);
+    }
+
     /**
      * A face that is the whole patch.
      *
@@ -77,6 +85,6 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
     private Link part(Link whole) {
         return part == 1
                 ? whole
-                : Link.of(whole.end(), whole.mechanism(), whole.law().times(part));
+                : new Link(whole.end(), whole.mechanism(), whole.law().times(part), whole.multiplier(), whole.weight());
     }
 }

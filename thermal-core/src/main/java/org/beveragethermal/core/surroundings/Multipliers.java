@@ -35,5 +35,8 @@ public final class Multipliers {
     /** On the conduction through the melt film where ice without water touches a wall. */
     public static final String ICE_CONTACT = "ice contact";
 
+    /** On what passes between a pack of frozen gel and the wall it lies against: bag, gap and the pack's own inside. */
+    public static final String PACK_CONTACT = "gel pack contact";
+
     private Multipliers() {}
 }
