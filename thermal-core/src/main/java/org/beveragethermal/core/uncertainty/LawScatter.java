@@ -20,6 +20,9 @@ public final class LawScatter {
     /** Contact of gel packs: what a gap of 0.1 mm to 0.9 mm does beside half a pack; a judgement. */
     private static final Uncertainty PACK_CONTACT = Uncertainty.rectangularRelative(0.6);
 
+    /** Film on pieces in a drink: the scatter of the plate, and pieces that touch, float or are moved; a judgement. */
+    private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.25);
+
     private LawScatter() {}
 
     /**
@@ -35,6 +38,7 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.WATER_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
                 UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
                 UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER),
-                UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT));
+                UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT),
+                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM));
     }
 }
