@@ -6,7 +6,12 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.correlation.Sphere;
+import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.SensibleStore;
 import org.beveragethermal.core.network.Store;
@@ -30,8 +35,12 @@ import org.beveragethermal.materials.units.SiValues;
  *
  * <p><b>What is simplified.</b> Equal pieces of one temperature, all of their surface wetted, also of what floats and sticks out or lies on
  * the floor; the drink is one node, which pieces that float keep well mixed when they cool it, and those on the floor do not; its level
- * and its films stay those of the drink alone; a drink that is stirred exchanges up to several times more, which {@link
- * org.beveragethermal.core.surroundings.Multipliers#INSERT_FILM} shows; shells of filled balls are left out.
+ * and its films stay those of the drink alone; shells of filled balls are left out.
+ *
+ * <p><b>What is not known.</b> Hardly any drink is quite still: one that was just poured, or is drunk from, exchanges up to several times
+ * more, which {@link #stirred} and the factor {@link org.beveragethermal.core.surroundings.Multipliers#INSERT_FILM} show. In water and
+ * soft drinks below about 10 °C little drives the film, because the densities beside the ice and in the drink lie on both sides of the
+ * density maximum. How cold a drink gets before it warms again depends on it less than when.
  *
  * <p><b>Cautions.</b> Only ice made of drinking water belongs in a drink, never ice in which a bucket or salt has stood. Pieces straight
  * from a freezer freeze skin and lips that touch them; heavy ones break glasses, and very cold ones in hot drinks, or hot ones, may
@@ -60,6 +69,7 @@ public final class Insert {
     private final Shape shape;
     private final double count;
     private final double temperatureK;
+    private final double speedMPerS;
 
     /** What a piece that does not melt into the drink is made of. */
     sealed interface Filling {
@@ -147,11 +157,12 @@ public final class Insert {
         }
     }
 
-    private Insert(Optional<Filling> filling, Shape shape, double count, double temperatureK) {
+    private Insert(Optional<Filling> filling, Shape shape, double count, double temperatureK, double speedMPerS) {
         this.filling = filling;
         this.shape = shape;
         this.count = count;
         this.temperatureK = temperatureK;
+        this.speedMPerS = speedMPerS;
     }
 
     /**
@@ -167,7 +178,7 @@ public final class Insert {
         double kg = SiValues.massKg(mass, "mass of ice in a drink", LEAST_ICE_KG, MOST_ICE_KG);
         Shape cube = Shape.cube(sizeM(side, "side of an ice cube"));
         double kelvin = SiValues.temperatureK(temperature, "temperature of ice", COLDEST_ICE_K, ZERO_CELSIUS_K);
-        return new Insert(Optional.empty(), cube, kg / (Ice.density(ZERO_CELSIUS_K) * cube.volumeM3()), kelvin);
+        return new Insert(Optional.empty(), cube, kg / (Ice.density(ZERO_CELSIUS_K) * cube.volumeM3()), kelvin, 0);
     }
 
     /**
@@ -269,13 +280,13 @@ public final class Insert {
     private static Insert inert(int count, Shape shape, Solid solid, Quantity<Temperature> temperature) {
         Objects.requireNonNull(solid, "solid");
         double kelvin = temperatureK(temperature, solid.temperatures());
-        return new Insert(Optional.of(new Filling.Inert(solid)), shape, requireCount(count), kelvin);
+        return new Insert(Optional.of(new Filling.Inert(solid)), shape, requireCount(count), kelvin, 0);
     }
 
     private static Insert sealed(int count, Shape shape, LatentSolid solid, Quantity<Temperature> temperature) {
         Objects.requireNonNull(solid, "solid");
         double kelvin = temperatureK(temperature, solid.temperatures());
-        return new Insert(Optional.of(new Filling.Sealed(solid)), shape, requireCount(count), kelvin);
+        return new Insert(Optional.of(new Filling.Sealed(solid)), shape, requireCount(count), kelvin, 0);
     }
 
     private static double temperatureK(Quantity<Temperature> temperature, ValidityRange range) {
@@ -287,6 +298,26 @@ public final class Insert {
             throw new IllegalArgumentException(count + " pieces: expected 1 to " + MOST_PIECES);
         }
         return count;
+    }
+
+    /**
+     * The same pieces in a drink that is stirred or swirled as long as they are in it: the film of a sphere in a stream (Whitaker 1972)
+     * beside that of free convection, as the fourth root of the sum of fourth powers.
+     *
+     * @param speed mean speed of the drink past the pieces, 0 to 1 m/s; 0 unless said otherwise. A glass that is swirled now and then
+     *     has some centimetres per second, a spoon stirs at 0.1 m/s to 0.3 m/s (own estimates)
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the speed is outside its range
+     */
+    public Insert stirred(Quantity<Speed> speed) {
+        return new Insert(
+                filling, shape, count, temperatureK, SiValues.speedMPerS(speed, "speed past pieces in a drink", 0, 1));
+    }
+
+    /** From a drink to the surfaces of all pieces as large as they are at the start. */
+    ConvectiveFilm film(Fluid drink) {
+        return ConvectiveFilm.free(areaM2(), shape.heightM(), drink, VerticalPlate.CHURCHILL_CHU)
+                .withStream(speedMPerS, shape.widthM(), Sphere.WHITAKER);
     }
 
     /**

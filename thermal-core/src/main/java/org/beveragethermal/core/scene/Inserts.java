@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.network.HeatLaw;
@@ -57,8 +56,7 @@ final class Inserts {
 
     private Part part(String name, Added added, Fluid fluid) {
         Insert insert = added.insert();
-        Insert.Shape shape = insert.shape();
-        ConvectiveFilm film = ConvectiveFilm.free(insert.areaM2(), shape.heightM(), fluid, VerticalPlate.CHURCHILL_CHU);
+        ConvectiveFilm film = insert.film(fluid);
         return insert.filling()
                 .map(filling -> whole(name, added, film, filling))
                 .orElseGet(() -> melting(name, added, film));
@@ -128,7 +126,7 @@ final class Inserts {
         List<String> notes = new ArrayList<>();
         if (!parts.isEmpty()) {
             notes.add(
-                    "pieces in the drink: the drink is taken as mixed and not stirred, its level as that without them");
+                    "pieces in the drink: it is taken as mixed, and as still unless said otherwise, its level as that without them");
         }
         if (contents.store() instanceof DilutedStore store) {
             double end = run.endS();

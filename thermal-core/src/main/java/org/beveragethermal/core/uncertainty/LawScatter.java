@@ -20,8 +20,8 @@ public final class LawScatter {
     /** Contact of gel packs: what a gap of 0.1 mm to 0.9 mm does beside half a pack; a judgement. */
     private static final Uncertainty PACK_CONTACT = Uncertainty.rectangularRelative(0.6);
 
-    /** Film on pieces in a drink: the scatter of the plate, and pieces that touch, float or are moved; a judgement. */
-    private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.25);
+    /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
+    private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
 
     private LawScatter() {}
 
