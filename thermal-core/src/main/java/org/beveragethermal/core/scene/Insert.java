@@ -317,7 +317,7 @@ public final class Insert {
     /** From a drink to the surfaces of all pieces as large as they are at the start. */
     ConvectiveFilm film(Fluid drink) {
         return ConvectiveFilm.free(areaM2(), shape.heightM(), drink, VerticalPlate.CHURCHILL_CHU)
-                .withStream(speedMPerS, shape.widthM(), Sphere.WHITAKER);
+                .withStreamOfDrink(speedMPerS, shape.widthM(), Sphere.WHITAKER);
     }
 
     /**

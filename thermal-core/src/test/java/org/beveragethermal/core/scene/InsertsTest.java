@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.grams;
+import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millilitres;
@@ -16,6 +17,12 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
+import org.beveragethermal.core.correlation.Sphere;
+import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.Fluid;
+import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Air;
@@ -24,6 +31,7 @@ import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.LinearSpread;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
@@ -226,6 +234,22 @@ class InsertsTest {
                 1000 * wine.waterAddedKg(900));
     }
 
+    /** A stream evaluated each time is the stream that is fitted, and its slopes are those of its flow. */
+    @Test
+    void theStreamOfADrinkIsThatOfWater() {
+        Fluid water = Fluid.of(Water.liquid());
+        ConvectiveFilm free = ConvectiveFilm.free(0.005, 0.03, water, VerticalPlate.CHURCHILL_CHU);
+        HeatFlow out = new HeatFlow();
+        HeatFlow fitted = new HeatFlow();
+        for (double bulk = ZERO + 1; bulk < ZERO + 80; bulk += 7.3) {
+            free.withStream(0.2, 0.03, Sphere.WHITAKER).evaluate(bulk, ZERO, fitted);
+            free.withStreamOfDrink(0.2, 0.03, Sphere.WHITAKER).evaluate(bulk, ZERO, out);
+            assertThat(out.watts).isCloseTo(fitted.watts, within(1e-4 * fitted.watts));
+            assertThat(out.perFromKelvin).isCloseTo(fitted.perFromKelvin, within(1e-3 * fitted.perFromKelvin));
+            assertThat(out.perToKelvin).isCloseTo(fitted.perToKelvin, within(1e-3 * -fitted.perToKelvin));
+        }
+    }
+
     @Test
     void iceMeltsFasterInADrinkThatIsStirred() {
         Insert large = Insert.ice(grams(20), millimetres(27), celsius(-10));
@@ -246,6 +270,44 @@ class InsertsTest {
         assertThat(melted[1]).isGreaterThan(melted[0]);
         assertThat(melted[2]).isBetween(1.5 * melted[0], 0.02);
         assertThatThrownBy(() -> large.stirred(metresPerSecond(2))).isInstanceOf(OutOfRangeException.class);
+    }
+
+    /** From hot coffee to strong spirit, from crumbs to more ice than drink, from 0 °C to −30 °C, still and stirred. */
+    @Test
+    void anyIceInAnyDrinkKeepsItsBalance() {
+        Random random = new Random(20261126);
+        List<Beverage> drinks = List.of(
+                WINE,
+                Beverage.coffee(),
+                Beverage.spirit(percentByVolume(60)),
+                Beverage.softDrink(gramsPerLitre(110)),
+                Beverage.liqueur(percentByVolume(20), gramsPerLitre(350)));
+        for (int i = 0; i < 40; i++) {
+            Beverage drink = drinks.get(i % drinks.size());
+            FilledVessel tumbler = Vessels.of(VesselShape.TUMBLER, millilitres(300))
+                    .filledWith(
+                            drink,
+                            millilitres(40 + 100 * random.nextDouble()),
+                            celsius(drink.kind() == Beverage.Kind.COFFEE ? 85 : 2 + 25 * random.nextDouble()));
+            double grams = i % 4 == 0 ? 0.5 : 10 + 110 * random.nextDouble();
+            Insert ice = Insert.ice(
+                            grams(grams), millimetres(4 + 30 * random.nextDouble()), celsius(-30 * random.nextDouble()))
+                    .stirred(metresPerSecond(i % 2 == 0 ? 0 : 0.2));
+            ScenePrediction run = Scene.builder()
+                    .gear("room", ROOM)
+                    .vessel("drink", tumbler, "room")
+                    .addToDrink("drink", FIVE, ice)
+                    .build()
+                    .predict(Duration.ofHours(2));
+            assertThat(run.ledger().closure()).isLessThan(1e-9);
+            for (int minutes = 0; minutes <= 120; minutes += 10) {
+                double t = run.vessel("drink").meanTemperatureK(60.0 * minutes);
+                assertThat(t).isBetween(ZERO - 31, ZERO + 86);
+                assertThat(run.iceInDrinkKg("drink", Duration.ofMinutes(minutes))
+                                + run.vessel("drink").waterAddedKg(60.0 * minutes))
+                        .isCloseTo(grams / 1000, within(5e-6));
+            }
+        }
     }
 
     @Test
