@@ -25,11 +25,17 @@ public final class ScenePrediction {
     private final Trajectory trajectory;
     private final Map<String, Prediction> vessels;
     private final Map<String, List<Node>> gear;
+    private final Map<String, List<Node>> inserts;
 
-    ScenePrediction(Trajectory trajectory, Map<String, Prediction> vessels, Map<String, List<Node>> gear) {
+    ScenePrediction(
+            Trajectory trajectory,
+            Map<String, Prediction> vessels,
+            Map<String, List<Node>> gear,
+            Map<String, List<Node>> inserts) {
         this.trajectory = trajectory;
         this.vessels = new LinkedHashMap<>(vessels);
         this.gear = new LinkedHashMap<>(gear);
+        this.inserts = new LinkedHashMap<>(inserts);
     }
 
     /**
@@ -150,6 +156,44 @@ public final class ScenePrediction {
             }
         }
         return 0;
+    }
+
+    /**
+     * Mean temperatures of what was put into a drink.
+     *
+     * @param vesselId the vessel's id
+     * @param time time since the start
+     * @return temperature [K] of each insert in the order in which they were added; of ice that has melted, 0 °C or that of its last
+     *     moment; none if nothing was added
+     * @throws IllegalArgumentException if there is no such vessel or the time is not in the run
+     */
+    public List<Double> insertTemperaturesK(String vesselId, Duration time) {
+        return insertNodes(vesselId).stream()
+                .map(node -> trajectory.temperatureK(node, seconds(time)))
+                .toList();
+    }
+
+    /**
+     * Ice that was put into a drink and has not melted.
+     *
+     * @param vesselId the vessel's id
+     * @param time time since the start; before it is added the ice counts too
+     * @return mass [kg], 0 if there never was any
+     * @throws IllegalArgumentException if there is no such vessel or the time is not in the run
+     */
+    public double iceInDrinkKg(String vesselId, Duration time) {
+        return insertNodes(vesselId).stream()
+                .filter(node -> node.store() instanceof IceStore)
+                .mapToDouble(node -> trajectory.amount(node, IceStore.MASS, seconds(time)))
+                .sum();
+    }
+
+    private List<Node> insertNodes(String vesselId) {
+        List<Node> nodes = inserts.get(vesselId);
+        if (nodes == null) {
+            throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + inserts.keySet());
+        }
+        return nodes;
     }
 
     /**

@@ -22,6 +22,9 @@ public final class LawScatter {
     /** Contact of gel packs: what a gap of 0.1 mm to 0.9 mm does beside half a pack; a judgement. */
     private static final Uncertainty PACK_CONTACT = Uncertainty.rectangularRelative(0.6);
 
+    /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
+    private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
+
     private LawScatter() {}
 
     /**
@@ -39,6 +42,7 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
                 UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
                 UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER),
-                UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT));
+                UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT),
+                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM));
     }
 }

@@ -290,6 +290,37 @@ class GelPacksTest {
         }
     }
 
+    /** From crumbs to 10 kg, from −30 °C to 60 °C, wine and water, also where the drink freezes. */
+    @Test
+    void anyPacksAroundAnyDrinkKeepTheirBalance() {
+        Random random = new Random(7);
+        for (int i = 0; i < 24; i++) {
+            Beverage drink = i % 2 == 0 ? Beverage.wine(percentByVolume(12.5)) : Beverage.water();
+            GelPacks gear = GelPacks.of(
+                            1 + random.nextInt(6),
+                            grams(50 + 2000 * random.nextDouble() * random.nextDouble()),
+                            millimetres(5 + 25 * random.nextDouble()),
+                            celsius(-30 + (i % 6 == 0 ? 90 : 40) * random.nextDouble()),
+                            i % 3 == 0 ? Air.at(celsius(-10)) : ROOM)
+                    .touching(fraction(random.nextDouble()))
+                    .withGap(millimetres(0.02 + 2 * random.nextDouble()))
+                    .withCover(wattsPerSquareMetreKelvin(0.1 + 20 * random.nextDouble()));
+            ScenePrediction run = Scene.builder()
+                    .gear("packs", gear)
+                    .vessel(
+                            "drink",
+                            Vessels.highShouldered750().filledWith(drink, celsius(2 + 25 * random.nextDouble())),
+                            "packs")
+                    .build()
+                    .predict(Duration.ofHours(12));
+            assertThat(run.ledger().closure()).isLessThan(1e-9);
+            for (int hours = 0; hours <= 12; hours++) {
+                assertThat(run.vessel("drink").meanTemperatureK(3600.0 * hours)).isBetween(ZERO - 31, ZERO + 61);
+                assertThat(run.frozenFraction("packs", Duration.ofHours(hours))).isBetween(0.0, 1.0);
+            }
+        }
+    }
+
     @Test
     void notesSayWhatIsAssumedAndWarn() {
         List<String> notes = run(packs(), HALF_AN_HOUR).vessel("wine").notes();
