@@ -32,9 +32,9 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.AIR_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
                 UncertainInput.factor(Multipliers.RADIATION, RADIATION),
                 UncertainInput.factor(Multipliers.WATER_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
-                UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
-                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
                 UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
-                UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER));
+                UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER),
+                UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
+                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()));
     }
 }
