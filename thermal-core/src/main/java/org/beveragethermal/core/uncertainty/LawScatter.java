@@ -38,11 +38,11 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.AIR_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
                 UncertainInput.factor(Multipliers.RADIATION, RADIATION),
                 UncertainInput.factor(Multipliers.WATER_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
-                UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
-                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
                 UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
                 UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER),
                 UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT),
-                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM));
+                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM),
+                UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
+                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()));
     }
 }
