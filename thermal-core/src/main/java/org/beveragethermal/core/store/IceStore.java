@@ -11,7 +11,8 @@ import org.beveragethermal.materials.solid.Ice;
 
 /**
  * Ice in blocks, colder than or at its melting point: amounts are the mass [kg] (index {@link #MASS}) and the side of a
- * block [m] (index {@link #SIDE}).
+ * block, its shortest extent [m] (index {@link #SIDE}), and, if it {@linkplain #countingBlocks counts them}, the number of blocks
+ * (index {@link #BLOCKS}).
  *
  * <p>Enthalpy counts from liquid water at 0 °C, so ice at 0 °C holds minus its heat of fusion. Melt water leaves at 0 °C
  * and takes no enthalpy along: melting shows as mass lost and enthalpy gained in step, and no special solver is needed.
@@ -23,6 +24,9 @@ public final class IceStore implements Store {
 
     /** Index of the side of a block [m]. */
     public static final int SIDE = 1;
+
+    /** Index of the number of blocks, of a store that counts them. */
+    public static final int BLOCKS = 2;
 
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double COLDEST_K = 223.15;
@@ -40,6 +44,7 @@ public final class IceStore implements Store {
     private final double firstMassKg;
     private final double firstSideM;
     private final boolean showsSurplus;
+    private final boolean countsBlocks;
 
     private IceStore(
             SmoothFunction temperatureOfEnthalpy,
@@ -47,7 +52,8 @@ public final class IceStore implements Store {
             double massKg,
             double sideM,
             double exchangingCapacityJPerK,
-            boolean showsSurplus) {
+            boolean showsSurplus,
+            boolean countsBlocks) {
         requirePositive("mass of ice", massKg, "kg");
         requirePositive("side of a block", sideM, "m");
         requirePositive("heat capacity beside the ice", exchangingCapacityJPerK, "J/K");
@@ -60,6 +66,7 @@ public final class IceStore implements Store {
         this.firstMassKg = massKg;
         this.firstSideM = sideM;
         this.showsSurplus = showsSurplus;
+        this.countsBlocks = countsBlocks;
     }
 
     /**
@@ -84,7 +91,7 @@ public final class IceStore implements Store {
                 low,
                 melting,
                 1e-10);
-        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false);
+        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false, false);
     }
 
     /**
@@ -123,6 +130,7 @@ public final class IceStore implements Store {
                 massKg,
                 sideM,
                 exchangingCapacityJPerK,
+                false,
                 false);
     }
 
@@ -135,8 +143,28 @@ public final class IceStore implements Store {
      * @return a new store
      */
     public IceStore showingSurplus() {
+        return with(true, countsBlocks);
+    }
+
+    /**
+     * The same ice with the number of its blocks as a third amount, which nothing but a change of state alters: for ice to which
+     * more may be added.
+     *
+     * @return a new store
+     */
+    public IceStore countingBlocks() {
+        return with(showsSurplus, true);
+    }
+
+    private IceStore with(boolean surplus, boolean count) {
         return new IceStore(
-                temperatureOfEnthalpy, enthalpyOfTemperature, firstMassKg, firstSideM, exchangingCapacityJPerK, true);
+                temperatureOfEnthalpy,
+                enthalpyOfTemperature,
+                firstMassKg,
+                firstSideM,
+                exchangingCapacityJPerK,
+                surplus,
+                count);
     }
 
     private static void requirePositive(String what, double value, String unit) {
@@ -156,7 +184,7 @@ public final class IceStore implements Store {
 
     @Override
     public int amountCount() {
-        return 2;
+        return countsBlocks ? 3 : 2;
     }
 
     @Override
@@ -165,6 +193,10 @@ public final class IceStore implements Store {
         out.kelvinPerAmount[MASS] = -meltingEnthalpy / exchangingCapacityJPerK;
         out.kelvinPerAmount[SIDE] = joulePerMetre / exchangingCapacityJPerK;
         double mass = amounts[offset + MASS];
+        if (countsBlocks) {
+            out.kelvinPerAmount[BLOCKS] = 0;
+            out.temperaturePerAmount[BLOCKS] = 0;
+        }
         if (showsSurplus) {
             evaluateSurplus(enthalpyJ, mass, amounts[offset + SIDE], out);
             return;

@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  * <p><b>What is not known.</b> The contact fraction (estimated from the blocks unless it is given) and the {@linkplain #assumptions
  * thickness of the melt film} are assumptions of ours; times to a temperature are good to a factor of two. The factor {@link
  * Multipliers#ICE_CONTACT} shows what the contact does to a prediction. A vessel {@linkplain Placement#immersedTo immersed} to a
- * height has ice beside it up to there, and under it.
+ * height has ice beside it up to there, and under it; it does not follow ice that sinks, and as a higher pile sinks further, more ice may
+ * then bare it sooner.
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes, all ice has one temperature, and no block melts before the mean of the
  * ice is at 0 °C; until then contact, frozen on or dry, conducts as the film will; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,
@@ -299,8 +300,8 @@ public final class BareIce implements Surroundings {
             if (side == null || coldness == null) {
                 throw new IllegalStateException("a bucket of ice needs ice: call ice(…)");
             }
-            new ValidityRange("side of an ice block", 0, bucket.innerDiameterM(), "m")
-                    .require(side, "inner diameter of the bucket");
+            new ValidityRange("diagonal of a side of an ice block", 0, bucket.innerDiameterM(), "m")
+                    .require(Math.hypot(side, side), "inner diameter of the bucket");
             double volume = PileGeometry.volumeM3(iceKg, 0, WATER_DENSITY, solidFraction, !drained);
             new ValidityRange("volume of the pile of ice", 0, bucket.volumeM3(), "m³")
                     .require(volume, "what the bucket holds");

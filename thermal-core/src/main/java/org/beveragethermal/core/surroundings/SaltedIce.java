@@ -104,9 +104,14 @@ public final class SaltedIce implements Surroundings {
      *
      * @param becomes what becomes of the salt
      * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the salt is ineffective and the ice so cold that the water
+     *     would freeze
      */
     public SaltedIce with(SaltEffect becomes) {
-        return new SaltedIce(plain, room, saltKg, dissolvingS, Objects.requireNonNull(becomes, "effect of the salt"));
+        SaltedIce limit =
+                new SaltedIce(plain, room, saltKg, dissolvingS, Objects.requireNonNull(becomes, "effect of the salt"));
+        limit.requireLiquid();
+        return limit;
     }
 
     @Override
@@ -192,7 +197,13 @@ public final class SaltedIce implements Surroundings {
     }
 
     double blockSideM() {
-        return plain.blockSideM();
+        return plain.block().shortestM();
+    }
+
+    private void requireLiquid() {
+        if (effect == SaltEffect.INEFFECTIVE) {
+            plain.requireLiquid();
+        }
     }
 
     double iceK() {
@@ -356,7 +367,8 @@ public final class SaltedIce implements Surroundings {
             if (mass == null) {
                 throw new IllegalStateException("a bath of salted ice needs salt: call salt(…)");
             }
-            SaltedIce bath = new SaltedIce(plain.build(), room, mass, dissolvingS, effect);
+            SaltedIce bath = new SaltedIce(plain.buildThatMayFreeze(), room, mass, dissolvingS, effect);
+            bath.requireLiquid();
             new ValidityRange("mass of salt", 0, MOST_SALT_PER_ICE * iceKg, "kg")
                     .require(mass, "at most twice the ice");
             double volume = PileGeometry.volumeM3(

@@ -25,4 +25,13 @@ public sealed interface Surroundings permits Air, Refrigerator, Freezer, WaterBa
     default boolean isBath() {
         return false;
     }
+
+    /**
+     * Whether somebody may add to it, pour off and stir in the course of a run.
+     *
+     * @return true for baths of ice and water
+     */
+    default boolean canBeTended() {
+        return false;
+    }
 }

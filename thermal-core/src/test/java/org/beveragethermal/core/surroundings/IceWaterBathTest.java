@@ -216,7 +216,9 @@ class IceWaterBathTest {
                 .flatMapToDouble(end -> switch (end.name()) {
                     case "bath ice" ->
                         java.util.stream.DoubleStream.of(
-                                0.1 + 1.3 * random.nextDouble(), 0.004 + 0.02 * random.nextDouble());
+                                0.1 + 1.3 * random.nextDouble(),
+                                0.004 + 0.02 * random.nextDouble(),
+                                50 + 100 * random.nextDouble());
                     case "bath clear water", "bath water among ice" ->
                         java.util.stream.DoubleStream.of(0.5 + random.nextDouble());
                     default -> java.util.stream.DoubleStream.empty();
@@ -267,7 +269,7 @@ class IceWaterBathTest {
         double[][] packClearDown = {{1, 6, 3.98}, {1, 3, 3}, {5, 9, 5}};
         for (double[] row : packClearDown) {
             PathEvaluation e = new PathEvaluation(melting);
-            e.evaluate(melting, 0, new double[] {ZERO + row[0], ZERO, ZERO + row[1]}, 1.0, 1.2, 0.02, 2.5);
+            e.evaluate(melting, 0, new double[] {ZERO + row[0], ZERO, ZERO + row[1]}, 1.0, 1.2, 0.02, 100, 2.5);
             assertThat(e.flowOf(4) / e.flowOf(3)).isCloseTo(water.specificEnthalpy(ZERO + row[2]), within(50.0));
         }
     }
