@@ -9,6 +9,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.store.IceBlock;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.ValidityRange;
@@ -238,6 +239,19 @@ public final class BareIce implements Surroundings {
             blockSideM = SiValues.lengthM(blockSide, "side of an ice block", SMALLEST_BLOCK_M, LARGEST_BLOCK_M);
             iceK = SiValues.temperatureK(temperature, "ice temperature", COLDEST_ICE_K, ZERO_CELSIUS_K);
             return this;
+        }
+
+        /**
+         * The ice, counted: its mass is that of so many cubes of ice at 0 °C without air in it.
+         *
+         * @param count number of cubes, 1 to 1,000,000; together 10 g to 2000 kg
+         * @param blockSide side of a cube, 3 mm to 300 mm
+         * @param temperature temperature at the start, −30 °C to 0 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
+         */
+        public Builder cubes(int count, Quantity<Length> blockSide, Quantity<Temperature> temperature) {
+            return ice(IceWaterBath.counted(count, IceBlock.cube(blockSide)), blockSide, temperature);
         }
 
         /**

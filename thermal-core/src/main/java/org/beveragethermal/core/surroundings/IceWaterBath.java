@@ -271,7 +271,7 @@ public final class IceWaterBath implements Surroundings {
         /**
          * The ice, counted: its mass is that of so many blocks of ice at 0 °C without air in it.
          *
-         * @param count number of blocks, at least 1; together 10 g to 2000 kg
+         * @param count number of blocks, 1 to 1,000,000; together 10 g to 2000 kg
          * @param shape the shape of every block
          * @param temperature temperature at the start, −30 °C to 0 °C
          * @return this builder
@@ -279,8 +279,7 @@ public final class IceWaterBath implements Surroundings {
          *     its range
          */
         public Builder blocks(int count, IceBlock shape, Quantity<Temperature> temperature) {
-            new ValidityRange("number of ice blocks", 1, MOST_BLOCKS, "1").require(count, FROM_MEMORY);
-            return ice(Measures.kilograms(count * ICE_DENSITY * shape.volumeM3()), shape, temperature);
+            return ice(counted(count, shape), shape, temperature);
         }
 
         /**
@@ -352,6 +351,13 @@ public final class IceWaterBath implements Surroundings {
                     .require(side.passesM(), "inner diameter of the bucket");
             return new IceWaterBath(this, side, coldness, warmth);
         }
+    }
+
+    /** Mass of so many blocks. */
+    static Quantity<Mass> counted(int count, IceBlock block) {
+        new ValidityRange("number of ice blocks", 1, MOST_BLOCKS, "1")
+                .require(count, "own choice of what is described");
+        return Measures.kilograms(count * ICE_DENSITY * block.volumeM3());
     }
 
     /** Cold ice freezes water onto itself until it has warmed up; some must stay liquid. */

@@ -117,9 +117,11 @@ final class IceWaterMedium implements Medium {
         boolean adds = tendings.stream()
                 .anyMatch(tending -> tending instanceof Tending.AddIce || tending instanceof Tending.AddWater);
         double runOff = adds ? runOffKg(left, water, occupants) : 0;
-        List<String> notes = runOff > 0
-                ? List.of(String.format(Locale.ROOT, "%s: %.2f kg of water run over the rim %s", id, runOff, when))
-                : List.of();
+        List<String> notes = new ArrayList<>();
+        notes.add("bath " + id + ": what is done to it " + when + " is taken to mix all of its water");
+        if (runOff > 0) {
+            notes.add(String.format(Locale.ROOT, "bath %s: %.2f kg of water run over the rim %s", id, runOff, when));
+        }
         IceWaterMedium after = new IceWaterMedium(this, left, water - runOff, notes);
         return new Tended(
                 after,

@@ -290,6 +290,7 @@ class TendedBathTest {
                     .isCloseTo(plain.vessel("wine").meanTemperatureK(seconds), within(1e-4));
         }
         ScenePrediction tended = run(bath(1.5, 4), scene -> scene.topUpIce("bath", THEN, kilograms(1), celsius(-8)));
+        assertThat(tended.vessel("wine").notes()).anyMatch(note -> note.contains("after PT20M is taken to mix"));
         double across = tended.vessel("wine").meanTemperatureK(1200)
                 - tended.vessel("wine").meanTemperatureK(1199.999);
         assertThat(across).isCloseTo(0, within(1e-3));

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
 import java.util.List;
@@ -23,6 +25,7 @@ import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.solver.Ledger;
+import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.units.OutOfRangeException;
@@ -137,6 +140,44 @@ class IceWaterBathTest {
         double a = two.vessel("a").meanTemperatureK(2400);
         assertThat(two.vessel("b").meanTemperatureK(2400)).isCloseTo(a, within(1e-9));
         assertThat(a).isGreaterThan(one.vessel("a").meanTemperatureK(2400) + 0.2);
+    }
+
+    /**
+     * Bucket wall and open surface by hand, from a bath at 0 °C to a room of 21 °C. The wall of 2 W/(m² K) keeps its outside near
+     * 17 °C; still air 4 K away has 0.59 Ra^(1/4) k/H on a plate of H = 0.19 m (McAdams, from memory), radiation 4 ε σ T³. The
+     * surface: 8 to 12 W/(m² K) (common practice, no source).
+     */
+    @Test
+    void heatThroughWallAndSurfaceByHand() {
+        Bucket bucket = Bucket.of(millimetres(200), millimetres(420))
+                .withWall(wattsPerSquareMetreKelvin(2))
+                .withEmissivity(fraction(0.9));
+        IceWaterBath ice = IceWaterBath.in(bucket, ROOM)
+                .ice(kilograms(2), millimetres(25), celsius(0))
+                .water(kilograms(4), celsius(0))
+                .agitation(Agitation.stirred(metresPerSecond(0.3)))
+                .build();
+        ScenePrediction run = Scene.builder()
+                .gear("bath", ice)
+                .gear("room", ROOM)
+                .vessel("wine", BOTTLE, "room")
+                .build()
+                .predict(Duration.ofMinutes(10));
+        double area = Math.PI / 4 * 0.04;
+        double depth = 6e-3 / area;
+        double wall = 0;
+        double surface = 0;
+        for (LedgerEntry entry : run.ledger().entries()) {
+            double into = (entry.from().startsWith("bath room") ? 1 : entry.to().startsWith("bath room") ? -1 : 0)
+                    * entry.heatJ();
+            wall += entry.path().startsWith("bath side wall") ? into : 0;
+            surface += entry.path().startsWith("bath surface") ? into : 0;
+        }
+        double rayleigh = 9.81 / 292 * 4 * Math.pow(depth, 3) / (1.5e-5 * 2.1e-5);
+        double outside = 0.59 * Math.pow(rayleigh, 0.25) * 0.0256 / depth + 4 * 0.9 * 5.67e-8 * Math.pow(292, 3);
+        double byHand = 600 * Math.PI * 0.2 * depth * 21 / (1 / 2.0 + 1 / outside);
+        assertThat(wall).isCloseTo(byHand, within(0.03 * byHand));
+        assertThat(surface).isBetween(600 * area * 21 * 8.0, 600 * area * 21 * 12.0);
     }
 
     @Test
