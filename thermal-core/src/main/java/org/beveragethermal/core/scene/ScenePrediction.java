@@ -136,7 +136,7 @@ public final class ScenePrediction {
     }
 
     /**
-     * When the ice of a piece of gear is gone.
+     * When the ice of a piece of gear is gone for the first time.
      *
      * @param gearId the gear's id
      * @return time since the start, or empty if some is left at the end or there never was any
