@@ -26,6 +26,7 @@ import org.beveragethermal.core.solver.Phase;
 import org.beveragethermal.core.solver.StateChange;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.BareIce;
+import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
@@ -47,6 +48,10 @@ public final class Scene {
     private static final double FULLY_IMMERSED = 0.95;
     /** A waterline that is lower than asked by more than this is refused or told; one that is known this closely is known [m]. */
     private static final double SHALLOWER_M = 5e-4;
+    /** Ice that is left is known closely enough within this part, or this mass [kg]. */
+    private static final double ICE_LEFT_PART = 0.01;
+
+    private static final double ICE_LEFT_KG = 1e-3;
     /** Runs at most, until it is known how high the water stands where baths are tended. */
     private static final int MOST_PASSES = 4;
 
@@ -263,15 +268,15 @@ public final class Scene {
         }
 
         /**
-         * Adds ice to a bath of ice and water, in blocks as those that it was made of; that stirs it. Several things may be done to a
+         * Adds ice to a bath of ice and water or to bare ice, in blocks as those that it was made of; that stirs the bath. Several things may be done to a
          * bath at one time: they follow one another as they were told. Water that then stands above the rim runs off.
          *
-         * @param gearId id of the bath
+         * @param gearId id of the bath or bucket
          * @param after time since the start, > 0, not before the bath is prepared
          * @param mass mass of ice, 10 g to 2000 kg
          * @param temperature its temperature, −30 °C to 0 °C
          * @return this builder
-         * @throws IllegalArgumentException if there is no such bath, it is not one of ice and water, or the time is not fit
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
          * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
          */
         public Builder topUpIce(String gearId, Duration after, Quantity<Mass> mass, Quantity<Temperature> temperature) {
@@ -281,12 +286,12 @@ public final class Scene {
         /**
          * Adds water to a bath of ice and water; that stirs it. Water that then stands above the rim runs off.
          *
-         * @param gearId id of the bath
+         * @param gearId id of the bath or bucket
          * @param after time since the start, > 0, not before the bath is prepared
          * @param mass mass of water, 10 g to 2000 kg
          * @param temperature its temperature, 0 °C to 60 °C
          * @return this builder
-         * @throws IllegalArgumentException if there is no such bath, it is not one of ice and water, or the time is not fit
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
          * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
          */
         public Builder topUpWater(
@@ -295,13 +300,14 @@ public final class Scene {
         }
 
         /**
-         * Pours water off a bath of ice and water; that stirs it. A run refuses more than leaves a tenth of the ice.
+         * Pours water off a bath of ice and water, which stirs it, or gathered melt water off bare ice. A run refuses more than there is; a
+         * bath keeps a tenth of its ice in water.
          *
-         * @param gearId id of the bath
+         * @param gearId id of the bath or bucket
          * @param after time since the start, > 0, not before the bath is prepared
          * @param mass mass of water, 10 g to 2000 kg
          * @return this builder
-         * @throws IllegalArgumentException if there is no such bath, it is not one of ice and water, or the time is not fit
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
          * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range
          */
         public Builder pourOff(String gearId, Duration after, Quantity<Mass> mass) {
@@ -312,10 +318,10 @@ public final class Scene {
          * Stirs a bath of ice and water once: its water is mixed and is still again. Stirring now and then is several of these; what
          * moves the water all the time is the bath's own {@link org.beveragethermal.core.surroundings.Agitation}.
          *
-         * @param gearId id of the bath
+         * @param gearId id of the bath or bucket
          * @param after time since the start, > 0, not before the bath is prepared
          * @return this builder
-         * @throws IllegalArgumentException if there is no such bath, it is not one of ice and water, or the time is not fit
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
          */
         public Builder stir(String gearId, Duration after) {
             return tend(gearId, after, Tending.stir());
@@ -327,9 +333,9 @@ public final class Scene {
                 throw new IllegalArgumentException(
                         tending + " of " + gearId + " after " + after + ": expected a time after the start");
             }
-            if (!Objects.requireNonNull(gear.get(gearId)).canBeTended()) {
-                throw new IllegalArgumentException(
-                        tending + " of gear " + gearId + ": expected a bath of ice and water");
+            if (!Objects.requireNonNull(gear.get(gearId)).allows(tending)) {
+                throw new IllegalArgumentException(tending + " of gear " + gearId
+                        + ": that is not described for it, but for baths of ice and water");
             }
             tendings.computeIfAbsent(gearId, id -> new TreeMap<>())
                     .computeIfAbsent(after, time -> new ArrayList<>())
@@ -445,29 +451,39 @@ public final class Scene {
         }
     }
 
-    /** What a run found, or what was assumed if the water stands as high with either. */
+    /** What a run found, or what was assumed if that makes no difference. */
     private Levels levels(Duration horizon, ScenePrediction run, Levels assumed) {
         Map<String, Map<Duration, Double>> left = new LinkedHashMap<>();
-        tendings.forEach((id, timed) -> {
-            for (Duration time : timed.headMap(horizon).keySet()) {
-                left.computeIfAbsent(id, gearId -> new LinkedHashMap<>()).put(time, run.iceKg(id, time.minusMillis(1)));
+        boolean known = true;
+        for (String id : tendings.keySet()) {
+            for (Duration time :
+                    Objects.requireNonNull(tendings.get(id)).headMap(horizon).keySet()) {
+                double kg = run.iceKg(id, time.minusMillis(1));
+                left.computeIfAbsent(id, gearId -> new LinkedHashMap<>()).put(time, kg);
+                // Where ice floats it decides nothing; a pile counts its blocks by it.
+                known &= gear.get(id) instanceof IceWaterBath
+                        || Math.abs(kg - assumed.at(id, time).orElse(Double.MAX_VALUE))
+                                < ICE_LEFT_PART * kg + ICE_LEFT_KG;
             }
-        });
-        Levels seen = new Levels(left);
-        if (left.isEmpty()) {
-            return assumed;
         }
-        List<Duration> starts = starts(horizon);
-        LiveGear before = gear(starts, assumed);
-        LiveGear after = gear(starts, seen);
+        Levels seen = new Levels(left);
+        return known && sameLevels(starts(horizon), assumed, seen) ? assumed : seen;
+    }
+
+    private boolean sameLevels(List<Duration> starts, Levels one, Levels other) {
+        if (tendings.isEmpty()) {
+            return true;
+        }
+        LiveGear before = gear(starts, one);
+        LiveGear after = gear(starts, other);
         for (String id : vessels.keySet()) {
             for (Duration start : starts) {
                 if (Math.abs(wettedHeight(id, start, before) - wettedHeight(id, start, after)) > SHALLOWER_M) {
-                    return seen;
+                    return false;
                 }
             }
         }
-        return assumed;
+        return true;
     }
 
     private LiveGear gear(List<Duration> starts, Levels levels) {

@@ -44,7 +44,8 @@ public final class IceStore implements Store {
     private final double firstMassKg;
     private final double firstSideM;
     private final boolean showsSurplus;
-    private final boolean countsBlocks;
+    /** NaN if blocks are not counted. */
+    private final double firstBlocks;
 
     private IceStore(
             SmoothFunction temperatureOfEnthalpy,
@@ -53,7 +54,7 @@ public final class IceStore implements Store {
             double sideM,
             double exchangingCapacityJPerK,
             boolean showsSurplus,
-            boolean countsBlocks) {
+            double firstBlocks) {
         requirePositive("mass of ice", massKg, "kg");
         requirePositive("side of a block", sideM, "m");
         requirePositive("heat capacity beside the ice", exchangingCapacityJPerK, "J/K");
@@ -66,7 +67,7 @@ public final class IceStore implements Store {
         this.firstMassKg = massKg;
         this.firstSideM = sideM;
         this.showsSurplus = showsSurplus;
-        this.countsBlocks = countsBlocks;
+        this.firstBlocks = firstBlocks;
     }
 
     /**
@@ -91,7 +92,7 @@ public final class IceStore implements Store {
                 low,
                 melting,
                 1e-10);
-        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false, false);
+        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false, Double.NaN);
     }
 
     /**
@@ -131,7 +132,7 @@ public final class IceStore implements Store {
                 sideM,
                 exchangingCapacityJPerK,
                 false,
-                false);
+                Double.NaN);
     }
 
     /**
@@ -143,20 +144,23 @@ public final class IceStore implements Store {
      * @return a new store
      */
     public IceStore showingSurplus() {
-        return with(true, countsBlocks);
+        return with(true, firstBlocks);
     }
 
     /**
      * The same ice with the number of its blocks as a third amount, which nothing but a change of state alters: for ice to which
      * more may be added.
      *
+     * @param blocks number of blocks at the start, finite, > 0, not necessarily whole
      * @return a new store
+     * @throws IllegalArgumentException if the number is not finite and positive
      */
-    public IceStore countingBlocks() {
-        return with(showsSurplus, true);
+    public IceStore countingBlocks(double blocks) {
+        requirePositive("number of blocks", blocks, "");
+        return with(showsSurplus, blocks);
     }
 
-    private IceStore with(boolean surplus, boolean count) {
+    private IceStore with(boolean surplus, double blocks) {
         return new IceStore(
                 temperatureOfEnthalpy,
                 enthalpyOfTemperature,
@@ -164,7 +168,11 @@ public final class IceStore implements Store {
                 firstSideM,
                 exchangingCapacityJPerK,
                 surplus,
-                count);
+                blocks);
+    }
+
+    private boolean countsBlocks() {
+        return !Double.isNaN(firstBlocks);
     }
 
     private static void requirePositive(String what, double value, String unit) {
@@ -184,7 +192,7 @@ public final class IceStore implements Store {
 
     @Override
     public int amountCount() {
-        return countsBlocks ? 3 : 2;
+        return countsBlocks() ? 3 : 2;
     }
 
     @Override
@@ -193,12 +201,13 @@ public final class IceStore implements Store {
         out.kelvinPerAmount[MASS] = -meltingEnthalpy / exchangingCapacityJPerK;
         out.kelvinPerAmount[SIDE] = joulePerMetre / exchangingCapacityJPerK;
         double mass = amounts[offset + MASS];
-        if (countsBlocks) {
+        if (countsBlocks()) {
             out.kelvinPerAmount[BLOCKS] = 0;
             out.temperaturePerAmount[BLOCKS] = 0;
         }
         if (showsSurplus) {
-            evaluateSurplus(enthalpyJ, mass, amounts[offset + SIDE], out);
+            double more = countsBlocks() ? amounts[offset + BLOCKS] / firstBlocks : 1;
+            evaluateSurplus(enthalpyJ, mass, amounts[offset + SIDE], more, out);
             return;
         }
         double h = mass > smallestMassKg ? enthalpyJ / mass : meltingEnthalpy;
@@ -215,10 +224,10 @@ public final class IceStore implements Store {
         out.temperaturePerAmount[SIDE] = 0;
     }
 
-    private void evaluateSurplus(double enthalpyJ, double massKg, double sideM, StoreState out) {
+    private void evaluateSurplus(double enthalpyJ, double massKg, double sideM, double more, StoreState out) {
         boolean gone = sideM < SMALLEST_PART * firstSideM;
         double part = gone ? SMALLEST_PART : sideM / firstSideM;
-        double massOfSide = firstMassKg * part * part * part;
+        double massOfSide = more * firstMassKg * part * part * part;
         double beyondMelting = enthalpyJ - massKg * meltingEnthalpy;
         double h = meltingEnthalpy + beyondMelting / massOfSide;
         double slope = temperatureOfEnthalpy.slope(h) / massOfSide;
@@ -227,6 +236,9 @@ public final class IceStore implements Store {
         out.kelvinPerJoule = SURPLUS_CARE / exchangingCapacityJPerK;
         out.temperaturePerAmount[MASS] = -slope * meltingEnthalpy;
         out.temperaturePerAmount[SIDE] = gone ? 0 : -3 * slope * beyondMelting / sideM;
+        if (countsBlocks()) {
+            out.temperaturePerAmount[BLOCKS] = -slope * beyondMelting / (more * firstBlocks);
+        }
     }
 
     @Override

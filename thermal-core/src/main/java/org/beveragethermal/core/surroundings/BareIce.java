@@ -38,6 +38,8 @@ import org.jspecify.annotations.Nullable;
  * mixed node, so that the clear water that stalls above 4 °C under floating ice is that of {@link IceWaterBath} alone; vessels
  * stand on the floor, which insulates; air above the ice is that of the room.
  *
+ * <p>In a scene ice may be added and gathered melt water poured off ({@link Tending}).
+ *
  * <p>Immutable. Ice straight from a freezer is colder than 0 °C and freezes skin that touches it for long; do not use this ice
  * in drinks.
  */
@@ -131,6 +133,11 @@ public final class BareIce implements Surroundings {
     }
 
     @Override
+    public boolean allows(Tending tending) {
+        return tending instanceof Tending.AddIce || (tending instanceof Tending.PourOff && !drained);
+    }
+
+    @Override
     public Medium open(String id, double originS) {
         return new BareIceMedium(id, this, originS);
     }
@@ -183,6 +190,10 @@ public final class BareIce implements Surroundings {
 
     double blockSideM() {
         return blockSideM;
+    }
+
+    IceBlock block() {
+        return IceBlock.cube(Measures.metres(blockSideM));
     }
 
     double iceK() {

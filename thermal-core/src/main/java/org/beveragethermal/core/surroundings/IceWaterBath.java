@@ -146,7 +146,7 @@ public final class IceWaterBath implements Surroundings {
     }
 
     @Override
-    public boolean canBeTended() {
+    public boolean allows(Tending tending) {
         return true;
     }
 

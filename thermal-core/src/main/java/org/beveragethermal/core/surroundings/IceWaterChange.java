@@ -6,7 +6,6 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.solver.ChangedState;
 import org.beveragethermal.core.solver.StateChange;
-import org.beveragethermal.core.store.IceBlock;
 import org.beveragethermal.core.store.IceStore;
 import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.solid.Ice;
@@ -40,8 +39,6 @@ record IceWaterChange(
         implements StateChange {
 
     private static final double DENSITY = Ice.density(273.15);
-    /** Blocks that have shrunk to less than this part of their shortest extent do not count beside new ones. */
-    private static final double GONE_PART = 1e-2;
 
     @Override
     public void apply(ChangedState state) {
@@ -101,18 +98,9 @@ record IceWaterChange(
             double joules = ice.store().enthalpyJ(added.temperatureK(), added.massKg(), 0, 0);
             bring("adding ice", id + " ice added", ice.name(), joules);
             iceJ += joules;
-            IceBlock block = bath.block();
-            double whole = block.shortestM();
-            double fresh = added.massKg() / (DENSITY * block.volumeM3());
-            if (left < GONE_PART * whole) {
-                left = whole;
-                blocks = fresh + Math.max(0, iceKg) / (DENSITY * block.volumeM3());
-            } else {
-                double volume = blocks * block.volumeM3(left) + fresh * block.volumeM3();
-                double surface = blocks * block.surfaceM2(left) + fresh * block.surfaceM2(whole);
-                left = block.leftOf(volume / surface);
-                blocks = volume / block.volumeM3(left);
-            }
+            IceCount together = new IceCount(bath.block(), blocks, left).plus(added.massKg());
+            left = together.leftM();
+            blocks = together.blocks();
             iceKg += added.massKg();
         }
 

@@ -71,7 +71,7 @@ final class IceWaterMedium implements Medium {
         ice = Node.of(
                 id + " ice",
                 IceStore.of(bath.iceKg(), bath.block().shortestM(), WATER_HEAT_CAPACITY * bath.waterKg())
-                        .countingBlocks(),
+                        .countingBlocks(bath.blocks()),
                 bath.iceK(),
                 bath.iceKg(),
                 bath.block().shortestM(),

@@ -27,11 +27,12 @@ public sealed interface Surroundings permits Air, Refrigerator, Freezer, WaterBa
     }
 
     /**
-     * Whether somebody may add to it, pour off and stir in the course of a run.
+     * Whether somebody may do something to it in the course of a run.
      *
-     * @return true for baths of ice and water
+     * @param tending what is done
+     * @return true for baths of ice and water; for bare ice if ice is added or gathered melt water poured off
      */
-    default boolean canBeTended() {
+    default boolean allows(Tending tending) {
         return false;
     }
 }

@@ -8,9 +8,9 @@ import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
- * What somebody does to a bath at a moment: adds ice or water, pours water off, stirs.
+ * What somebody does to a bath of ice and water, or to bare ice, at a moment: adds ice or water, pours water off, stirs.
  *
- * <p>All of it mixes the water of the bath, because poured water and dropped ice stir it; that is our simplification. Masses and enthalpy
+ * <p>All of it mixes the water of a bath, because poured water and dropped ice stir it; that is our simplification. Masses and enthalpy
  * are conserved: what is added brings its own, what is poured off or runs over the rim takes that of the mixed water along.
  */
 public sealed interface Tending {

@@ -41,8 +41,8 @@
  *         .build();
  * }</pre>
  *
- * <p><b>Tending.</b> In a scene ice and water may be added to a bath of ice and water, water poured off, and the bath stirred once:
- * {@link org.beveragethermal.core.surroundings.Tending}.
+ * <p><b>Tending.</b> In a scene ice and water may be added to a bath of ice and water, water poured off, and the bath stirred once;
+ * ice may be added to bare ice, and its melt water poured off: {@link org.beveragethermal.core.surroundings.Tending}.
  *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
  * said otherwise, open as a wire shelf, or in contact with a plate. Ends that look up, and those that look down on an open footing, have
@@ -87,7 +87,7 @@
  * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is
  * not meant to be implemented outside the library yet.
  *
- * <p><b>Not in here yet.</b> Topping up bare ice, salted ice and water baths, evaporation, sun, wet wraps, soil.
+ * <p><b>Not in here yet.</b> Topping up salted ice and water baths, evaporation, sun, wet wraps, soil.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

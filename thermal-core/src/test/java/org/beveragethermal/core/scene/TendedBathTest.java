@@ -319,6 +319,76 @@ class TendedBathTest {
         return trajectory.temperatureK(node(run, "clear water"), 2400);
     }
 
+    private static ScenePrediction bare(BareIce ice, UnaryOperator<Scene.Builder> tending) {
+        return tending.apply(
+                        Scene.builder().gear("bath", ice).gear("room", ROOM).vessel("wine", BOTTLE, "bath"))
+                .build()
+                .predict(Duration.ofHours(4));
+    }
+
+    @Test
+    void bareIceIsToppedUpAndItsMeltWaterPouredOff() {
+        Duration time = Duration.ofMinutes(100);
+        Duration before = time.minusMillis(1);
+        for (boolean drained : new boolean[] {false, true}) {
+            BareIce.Builder builder =
+                    BareIce.in(BUCKET, Air.at(celsius(30))).ice(kilograms(2.5), millimetres(20), celsius(-6));
+            BareIce ice = drained ? builder.drained().build() : builder.build();
+            ScenePrediction run = bare(ice, scene -> {
+                if (!drained) {
+                    scene.pourOff("bath", time, kilograms(0.4));
+                }
+                return scene.topUpIce("bath", time, kilograms(1), celsius(-10));
+            });
+            double brought = drained ? 1 : 0.6;
+            assertThat(run.gearMassKg("bath", before)).isCloseTo(2.5, within(1e-4));
+            assertThat(run.gearMassKg("bath", time)).isCloseTo(2.5 + brought, within(1e-4));
+            assertThat(run.gearMassKg("bath", Duration.ofHours(3))).isCloseTo(2.5 + brought, within(1e-4));
+            assertThat(run.iceKg("bath", time) - run.iceKg("bath", before)).isCloseTo(1, within(1e-3));
+            // By hand: cubes of both sizes, of together the same volume and surface.
+            double left = amount(run, IceStore.SIDE, before);
+            double old = amount(run, IceStore.BLOCKS, before);
+            double fresh = 1 / (Ice.density(ZERO) * Math.pow(0.02, 3));
+            double mean = (old * Math.pow(left, 3) + fresh * Math.pow(0.02, 3))
+                    / (old * left * left + fresh * Math.pow(0.02, 2));
+            assertThat(left).isBetween(0.010, 0.0199);
+            assertThat(amount(run, IceStore.SIDE, time)).isCloseTo(mean, within(5e-3 * mean));
+            double blocks = amount(run, IceStore.BLOCKS, time);
+            assertThat(blocks * Math.pow(amount(run, IceStore.SIDE, time), 3) * Ice.density(ZERO))
+                    .isCloseTo(run.iceKg("bath", time), within(1e-6));
+            assertThat(booked(run, "adding ice")).isCloseTo(Ice.specificEnthalpy(ZERO - 10), within(1.0));
+            assertThat(run.ledger().closure()).isLessThan(1e-9);
+            // Mean of old ice at 0 °C and new ice of −10 °C: by mass and the heat capacity of ice, which varies by 4 %.
+            double iceKg = run.iceKg("bath", before);
+            assertThat(temperatureC(run, "ice", time)).isCloseTo(-10 / (1 + iceKg), within(0.2));
+        }
+    }
+
+    /** The limit of a bucket whose ice is gone: with new ice it is a new bucket. */
+    @Test
+    void drainedAndToppedUpAfterTheIceIsGoneItIsANewBucket() {
+        Duration time = Duration.ofHours(3);
+        BareIce.Builder drained = BareIce.in(BUCKET, Air.at(celsius(30))).drained();
+        BareIce little =
+                drained.ice(kilograms(0.05), millimetres(15), celsius(0)).build();
+        BareIce anew = drained.ice(kilograms(2), millimetres(15), celsius(-6)).build();
+        ScenePrediction run = bare(
+                little,
+                scene -> scene.topUpIce("bath", time, kilograms(2), celsius(-6)).move("wine", time, "bath"));
+        ScenePrediction fresh = Scene.builder()
+                .gear("little", little)
+                .gear("bath", anew, time)
+                .vessel("wine", BOTTLE, "little")
+                .move("wine", time, "bath")
+                .build()
+                .predict(Duration.ofHours(4));
+        assertThat(run.iceKg("bath", time.minusMillis(1))).isLessThan(1e-5);
+        for (int minutes = 185; minutes <= 240; minutes += 5) {
+            assertThat(run.vessel("wine").meanTemperatureK(60 * minutes))
+                    .isCloseTo(fresh.vessel("wine").meanTemperatureK(60 * minutes), within(0.02));
+        }
+    }
+
     private static void refused(String named, ThrowingCallable call) {
         assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessageContaining(named);
     }
@@ -344,6 +414,16 @@ class TendedBathTest {
                 () -> scene(bath(1, 3))
                         .gear("water", WaterBath.of(BUCKET, litres(3), celsius(5), ROOM))
                         .pourOff("water", THEN, kilograms(1)));
+        refused(
+                "gear ice",
+                () -> scene(bath(1, 3))
+                        .gear(
+                                "ice",
+                                BareIce.in(BUCKET, ROOM)
+                                        .ice(kilograms(1), millimetres(20), celsius(-5))
+                                        .drained()
+                                        .build())
+                        .pourOff("ice", THEN, kilograms(0.1)));
         refused("mass of ice added", () -> scene(bath(1, 3)).topUpIce("bath", THEN, kilograms(-1), celsius(-8)));
         refused("temperature of ice", () -> scene(bath(1, 3)).topUpIce("bath", THEN, kilograms(1), celsius(1)));
         refused("mass of water added", () -> scene(bath(1, 3)).topUpWater("bath", THEN, kilograms(0), celsius(8)));
