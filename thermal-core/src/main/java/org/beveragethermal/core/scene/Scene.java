@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -426,33 +425,22 @@ public final class Scene {
             throw new IllegalArgumentException(
                     "horizon " + horizon + ": expected more than nothing and at most " + LONGEST);
         }
-        Levels levels = new Levels(Map.of());
+        IceLeft iceLeft = IceLeft.UNKNOWN;
         for (int pass = 1; ; pass++) {
-            ScenePrediction run = predict(horizon, solver, levels);
-            Levels seen = levels(horizon, run, levels);
-            if (pass == MOST_PASSES || seen.equals(levels)) {
+            ScenePrediction run = predict(horizon, solver, iceLeft);
+            IceLeft seen = iceLeft(horizon, run, iceLeft);
+            if (pass == MOST_PASSES || seen.equals(iceLeft)) {
                 if (!tendings.isEmpty()) {
-                    requireDepths(horizon, levels);
+                    requireDepths(horizon, iceLeft);
                 }
                 return run;
             }
-            levels = seen;
-        }
-    }
-
-    /**
-     * Ice that is left where a bath is tended, by gear and time. It decides how high the water stands afterwards if the ice stands on
-     * the floor, and with it how walls are divided; so it must be known before a run.
-     */
-    private record Levels(Map<String, Map<Duration, Double>> iceLeftKg) {
-        OptionalDouble at(String gearId, Duration time) {
-            Double left = iceLeftKg.getOrDefault(gearId, Map.of()).get(time);
-            return left == null ? OptionalDouble.empty() : OptionalDouble.of(left);
+            iceLeft = seen;
         }
     }
 
     /** What a run found, or what was assumed if that makes no difference. */
-    private Levels levels(Duration horizon, ScenePrediction run, Levels assumed) {
+    private IceLeft iceLeft(Duration horizon, ScenePrediction run, IceLeft assumed) {
         Map<String, Map<Duration, Double>> left = new LinkedHashMap<>();
         boolean known = true;
         for (String id : tendings.keySet()) {
@@ -466,11 +454,11 @@ public final class Scene {
                                 < ICE_LEFT_PART * kg + ICE_LEFT_KG;
             }
         }
-        Levels seen = new Levels(left);
-        return known && sameLevels(starts(horizon), assumed, seen) ? assumed : seen;
+        IceLeft seen = new IceLeft(left);
+        return known && sameWaterlines(starts(horizon), assumed, seen) ? assumed : seen;
     }
 
-    private boolean sameLevels(List<Duration> starts, Levels one, Levels other) {
+    private boolean sameWaterlines(List<Duration> starts, IceLeft one, IceLeft other) {
         if (tendings.isEmpty()) {
             return true;
         }
@@ -486,7 +474,7 @@ public final class Scene {
         return true;
     }
 
-    private LiveGear gear(List<Duration> starts, Levels levels) {
+    private LiveGear gear(List<Duration> starts, IceLeft iceLeft) {
         LiveGear live = new LiveGear();
         gear.forEach((id, surroundings) -> {
             live.open(id, surroundings.open(id, seconds(origin)));
@@ -498,16 +486,16 @@ public final class Scene {
                             id,
                             start,
                             live.at(id, start)
-                                    .tended("after " + start, done, occupants(id, start), levels.at(id, start)));
+                                    .tended("after " + start, done, occupants(id, start), iceLeft.at(id, start)));
                 }
             }
         });
         return live;
     }
 
-    private ScenePrediction predict(Duration horizon, NetworkSolver solver, Levels levels) {
+    private ScenePrediction predict(Duration horizon, NetworkSolver solver, IceLeft iceLeft) {
         List<Duration> starts = starts(horizon);
-        LiveGear media = gear(starts, levels);
+        LiveGear media = gear(starts, iceLeft);
         Map<String, ModelledVessel> modelled = new LinkedHashMap<>();
         vessels.forEach((id, filled) -> modelled.put(id, modelled(id, filled, waterlines(id, starts, media))));
         List<Node> nodes = new ArrayList<>();
@@ -549,8 +537,8 @@ public final class Scene {
     }
 
     /** The same for baths that were tended before. */
-    private void requireDepths(Duration horizon, Levels levels) {
-        LiveGear tended = gear(starts(horizon), levels);
+    private void requireDepths(Duration horizon, IceLeft iceLeft) {
+        LiveGear tended = gear(starts(horizon), iceLeft);
         places.forEach((id, timed) -> timed.headMap(horizon).forEach((time, place) -> {
             if (isTendedBefore(place.gearId(), time)) {
                 requireDepth(id, time, place, tended);

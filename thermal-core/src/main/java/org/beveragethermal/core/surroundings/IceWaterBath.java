@@ -54,9 +54,14 @@ public final class IceWaterBath implements Surroundings {
     private static final double SMALLEST_BLOCK_M = 0.003;
     private static final double LARGEST_BLOCK_M = 0.3;
     private static final double MOST_BLOCKS = 1e6;
-    static final double COLDEST_ICE_K = 243.15;
+    private static final double COLDEST_ICE_K = 243.15;
     private static final double ZERO_CELSIUS_K = 273.15;
-    static final double WARMEST_WATER_K = 333.15;
+    private static final double WARMEST_WATER_K = 333.15;
+    static final String OWN_CHOICE = "own choice of what is described";
+    static final ValidityRange ICE_TEMPERATURE =
+            new ValidityRange("temperature of ice added", COLDEST_ICE_K, ZERO_CELSIUS_K, "K");
+    static final ValidityRange WATER_TEMPERATURE =
+            new ValidityRange("temperature of water added", ZERO_CELSIUS_K, WARMEST_WATER_K, "K");
     private static final double ICE_DENSITY = Ice.density(273.15);
     private static final double WATER_DENSITY = 1000;
     /** Less water than this, relative to the ice, cannot be called a bath. */
@@ -355,8 +360,7 @@ public final class IceWaterBath implements Surroundings {
 
     /** Mass of so many blocks. */
     static Quantity<Mass> counted(int count, IceBlock block) {
-        new ValidityRange("number of ice blocks", 1, MOST_BLOCKS, "1")
-                .require(count, "own choice of what is described");
+        new ValidityRange("number of ice blocks", 1, MOST_BLOCKS, "1").require(count, OWN_CHOICE);
         return Measures.kilograms(count * ICE_DENSITY * block.volumeM3());
     }
 

@@ -32,8 +32,7 @@ public sealed interface Tending {
          */
         public AddIce {
             require("mass of ice added", massKg);
-            new ValidityRange("temperature of ice added", IceWaterBath.COLDEST_ICE_K, ZERO_CELSIUS_K, "K")
-                    .require(temperatureK, RANGE);
+            IceWaterBath.ICE_TEMPERATURE.require(temperatureK, IceWaterBath.OWN_CHOICE);
         }
     }
 
@@ -53,8 +52,7 @@ public sealed interface Tending {
          */
         public AddWater {
             require("mass of water added", massKg);
-            new ValidityRange("temperature of water added", ZERO_CELSIUS_K, IceWaterBath.WARMEST_WATER_K, "K")
-                    .require(temperatureK, RANGE);
+            IceWaterBath.WATER_TEMPERATURE.require(temperatureK, IceWaterBath.OWN_CHOICE);
         }
     }
 
@@ -78,14 +76,9 @@ public sealed interface Tending {
     /** The water is mixed, and nothing else. */
     record Stir() implements Tending {}
 
-    /** 0 °C [K]. */
-    double ZERO_CELSIUS_K = 273.15;
-
-    /** Where the ranges come from. */
-    String RANGE = "own choice of what is described";
-
     private static void require(String what, double massKg) {
-        new ValidityRange(what, IceWaterBath.LEAST_ICE_KG, IceWaterBath.MOST_KG, "kg").require(massKg, RANGE);
+        new ValidityRange(what, IceWaterBath.LEAST_ICE_KG, IceWaterBath.MOST_KG, "kg")
+                .require(massKg, IceWaterBath.OWN_CHOICE);
     }
 
     /**
