@@ -36,7 +36,8 @@ import org.jspecify.annotations.Nullable;
  * ice is at 0 °C; until then contact, frozen on or dry, conducts as the film will; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,
  * heat along the vessel's wall to where ice touches it, and moisture of the air are left out; melt water that gathers is one
  * mixed node, so that the clear water that stalls above 4 °C under floating ice is that of {@link IceWaterBath} alone; vessels
- * stand on the floor, which insulates; air above the ice is that of the room.
+ * stand on the floor, which insulates; air above the ice is that of the room, and reaches the four sides of drained blocks that
+ * lie apart as well, as far as none lie beside them (own assumption).
  *
  * <p>In a scene ice may be added and gathered melt water poured off ({@link Tending}).
  *
