@@ -17,22 +17,22 @@ import org.beveragethermal.core.uncertainty.Ensemble;
  * @param run how it was run
  * @param measured what was measured
  * @param predicted what all draws say
- * @param still what those draws say in which nothing would stir a bath
- * @param stirred what the others say
+ * @param first what those draws say in which the first of the setting's alternatives holds; all, if there are none
+ * @param second what the others say; all, if there are none
  */
-record Comparison(MeasuredRow row, Described run, double measured, Band predicted, Band still, Band stirred) {
+record Comparison(MeasuredRow row, Described run, double measured, Band predicted, Band first, Band second) {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
-    /** One draw: whether nothing stirs in it, and the answer for each row. */
-    private record Answers(boolean still, List<Double> values) {}
+    /** One draw: whether the first alternative holds in it, and the answer for each row. */
+    private record Answers(boolean first, List<Double> values) {}
 
-    /** Compares all rows that can be run. */
-    static List<Comparison> all(Ensemble ensemble) {
+    /** Compares all rows of some runs, in the order of the file. */
+    static List<Comparison> all(List<Mappings.Series> runs, Ensemble ensemble) {
         Map<String, Comparison> byId = new HashMap<>();
         Map<String, MeasuredRow> rows = new HashMap<>();
         MeasuredRow.all().forEach(row -> rows.put(row.id(), row));
-        for (Mappings.Series series : Mappings.all()) {
+        for (Mappings.Series series : runs) {
             List<MeasuredRow> asked =
                     series.ids().stream().map(id -> known(rows, id)).toList();
             of(series, asked, ensemble).forEach(c -> byId.put(c.row().id(), c));
@@ -49,9 +49,10 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
         List<Answers> answers = ensemble.run(Conditions.all(), draw -> {
             Described.Drawn drawn = series.run().run(draw, duration);
             return new Answers(
-                    Conditions.isStill(draw),
+                    series.run().setting().alternatives().isFirst(draw),
                     rows.stream().map(row -> answer(series, row, drawn)).toList());
         });
+        boolean divided = series.run().setting().alternatives() != Setting.Alternatives.NONE;
         List<Comparison> comparisons = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             MeasuredRow row = rows.get(i);
@@ -63,8 +64,8 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
                     series.run(),
                     measured,
                     band(answers, i, a -> true),
-                    band(answers, i, Answers::still),
-                    band(answers, i, a -> !a.still())));
+                    band(answers, i, a -> !divided || a.first()),
+                    band(answers, i, a -> !divided || !a.first())));
         }
         return comparisons;
     }

@@ -4,12 +4,15 @@ package org.beveragethermal.measured;
 import static org.beveragethermal.materials.units.Measures.celsius;
 
 import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Layered;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -55,11 +58,17 @@ record Described(Function<Draw, Vessel> vessel, Liquid liquid, Given start, Sett
     Drawn run(Draw draw, Duration duration) {
         FilledVessel filled = vessel.apply(draw).filledWith(liquid, celsius(start.in(draw)));
         NetworkSolver solver =
-                NetworkSolver.standard().withToleranceK(TOLERANCE_K).withMultipliers(Conditions.multipliers(draw));
+                NetworkSolver.standard().withToleranceK(TOLERANCE_K).withMultipliers(multipliers(draw));
         Prediction prediction = Layered.of(filled, setting.model())
                 .with(solver)
                 .expose(setting.placing().expose(draw, filled, duration));
         return new Drawn(prediction, thermometer(draw, prediction));
+    }
+
+    private Map<String, Double> multipliers(Draw draw) {
+        Map<String, Double> factors = new HashMap<>(Conditions.multipliers(draw));
+        factors.merge(Multipliers.AIR_FILM, setting.airFilm().applyAsDouble(draw), (law, here) -> law * here);
+        return factors;
     }
 
     private DoubleUnaryOperator thermometer(Draw draw, Prediction prediction) {

@@ -84,6 +84,11 @@ record MeasuredRow(
         return Double.parseDouble(endC);
     }
 
+    /** Whether the temperature of the medium is stated as a plain number. */
+    boolean statesMedium() {
+        return mediumC.matches("-?[0-9.]+");
+    }
+
     /** Time to the end, or the time by which it was not yet reached. */
     double statedMinutes() {
         return Double.parseDouble(minutes.replace(LATER_THAN, ""));

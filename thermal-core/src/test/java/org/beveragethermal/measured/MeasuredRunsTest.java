@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.beveragethermal.core.uncertainty.Ensemble;
-import org.beveragethermal.testsupport.DocumentParts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -74,9 +73,10 @@ final class MeasuredRunsTest {
     void noFigureOfTheSummaryIsFarFromWhatItMayBe() {
         List<MeasuredRow> rows = MeasuredRow.all();
         Map<String, String> notYet = Mappings.notYet();
-        Summary summary = new Summary(Comparison.all(Ensemble.of(SAMPLES, SEED)));
-        new Report(rows, notYet, summary).leave();
-        DocumentParts.leaveDrawing("measured", Drawing.of(summary.comparisons()));
+        Ensemble ensemble = Ensemble.of(SAMPLES, SEED);
+        Summary summary = new Summary(Comparison.all(Mappings.all(), ensemble));
+        List<Comparison> inUse = Comparison.all(Mappings.inUse(), ensemble);
+        new Report(rows, notYet, summary, inUse).leave();
 
         assertThat(summary.comparisons()).hasSize(rows.size() - notYet.size());
         assertThat(summary.coverage(Summary::isInAir)).isBetween(0.4, 1.0);

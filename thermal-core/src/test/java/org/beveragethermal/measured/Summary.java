@@ -3,7 +3,9 @@ package org.beveragethermal.measured;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * What all comparisons say together.
@@ -11,6 +13,15 @@ import java.util.function.Predicate;
  * @param comparisons one per row that was run
  */
 record Summary(List<Comparison> comparisons) {
+
+    /** The same with other comparisons of some of its rows. */
+    Summary with(List<Comparison> others) {
+        Map<String, Comparison> other =
+                others.stream().collect(Collectors.toMap(c -> c.row().id(), c -> c));
+        return new Summary(comparisons.stream()
+                .map(c -> other.getOrDefault(c.row().id(), c))
+                .toList());
+    }
 
     /** Part of rows inside their interval. */
     double coverage(Predicate<Comparison> which) {
@@ -62,6 +73,6 @@ record Summary(List<Comparison> comparisons) {
     static boolean isSoundTime(Comparison c) {
         return saysWhen(c)
                 && List.of("A", "B").contains(c.row().provenance())
-                && c.run().setting().medium().isKnown();
+                && c.row().statesMedium();
     }
 }
