@@ -102,6 +102,11 @@ final class Conditions {
     /** Water over ice by mass where a bath is said to be half ice and half water [-]: of equal mass, or of equal height when poured in. */
     static final UncertainInput WATER_PER_ICE = between("water over ice", 1, 1.9);
 
+    /** Air on a hot and humid summer day [°C]. */
+    static final UncertainInput HUMID_SUMMER_C = between("humid summer day, °C", 29, 34);
+    /** Its dew point [°C]. */
+    static final UncertainInput DEW_POINT_C = between("dew point of a humid summer day, °C", 22, 26);
+
     private static final Set<String> FIRST_LAWS = Set.of(
             Multipliers.INSIDE_FILM,
             Multipliers.AIR_FILM,
@@ -146,6 +151,8 @@ final class Conditions {
             DOOR_SHARE,
             DOOR_RECOVERY_MIN);
 
+    private static final List<UncertainInput> OF_HUMID_PLACES = List.of(HUMID_SUMMER_C, DEW_POINT_C);
+
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
     /** Slowest and fastest water along a vessel in a bath that is said to be stirred [m/s]. */
@@ -171,7 +178,7 @@ final class Conditions {
     /**
      * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
      * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
-     * for appliances and rooms after the first comparison, and laws that came later.
+     * for appliances and rooms after the first comparison, humid summers, and laws that came later.
      */
     static List<UncertainInput> all() {
         return Stream.of(
@@ -179,6 +186,7 @@ final class Conditions {
                         FIRST.stream(),
                         WITH_ICE_AND_OUTDOORS.stream(),
                         OF_APPLIANCES_AND_ROOMS.stream(),
+                        OF_HUMID_PLACES.stream(),
                         LawScatter.all().stream().filter(law -> !isFirst(law)))
                 .flatMap(inputs -> inputs)
                 .toList();

@@ -111,8 +111,18 @@ final class Mappings {
         VesselModel inSleeve = VesselModel.lumped().wrappedIn(Layer.of(Solids.neopreneFoam(), millimetres(4)));
         Given shade = known(33.3);
         return List.of(
+                // The air and dew point of 8 July 2003 at Dhahran (National Weather Service,
+                // JetStream, heat index).
+                condensation(Settings.humid(known(42), known(35)), "M096"),
+                condensation(
+                        Settings.humid(drawnFrom(Conditions.HUMID_SUMMER_C), drawnFrom(Conditions.DEW_POINT_C)),
+                        "M097"),
                 series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, VesselModel.lumped()), "M094"),
                 series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, inSleeve), "M095"));
+    }
+
+    private static Series condensation(Setting air, String id) {
+        return new Series(List.of(id), 0, new Described(CAN_355, WATER, known(0), air, Described.Reading.CONDENSATION));
     }
 
     private static List<Series> inWater() {
@@ -195,7 +205,6 @@ final class Mappings {
                 "a drink poured into a glass of another temperature",
                 "M080 M081 M082 M083 M084 M085 M086 M087");
         because(reasons, "a glass that is drunk from", "M092 M093");
-        because(reasons, "condensation", "M096 M097");
         because(reasons, "moving air, and ice in the drink", "M098 M099 M100 M101");
         because(reasons, "a case of bottles in a vehicle", "M102");
         because(reasons, "a bottle in a box in the open at night, and when it begins to freeze", "M103");

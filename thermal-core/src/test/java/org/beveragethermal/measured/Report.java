@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.UncertainInput;
 import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.testsupport.DocumentParts;
@@ -134,6 +135,7 @@ final class Report {
         figures.add(coverage(summary, "inside the 90 % interval, all rows that are run", any));
         figures.add(coverage(summary, "inside, in air", Summary::isInAir));
         figures.add(coverage(summary, "inside, in ice and water", Summary::isInIceWater));
+        figures.add(coverage(summary, "inside, in ice without water and in salted ice", Summary::isInOtherIce));
         figures.add(figure(
                 "median of upper ÷ lower end, in air",
                 summary.medianRatio(Summary::isInAir),
@@ -257,15 +259,17 @@ final class Report {
 
     private static List<String> condition(UncertainInput input) {
         Uncertainty spread = input.uncertainty();
+        boolean law = LawScatter.all().stream().anyMatch(factor -> factor.name().equals(input.name()));
+        String name = (law ? "factor on " : "") + input.name();
         if (spread.shape() == Uncertainty.Shape.RECTANGULAR) {
             double half = Math.sqrt(3) * input.standardUncertainty();
             return List.of(
-                    input.name(),
+                    name,
                     "evenly from " + number("%.3g", input.value() - half) + " to "
                             + number("%.3g", input.value() + half));
         }
         return List.of(
-                "factor on " + input.name(),
+                name,
                 number("%.0f", input.value()) + ", normal, standard uncertainty "
                         + number("%.2f", input.standardUncertainty()));
     }

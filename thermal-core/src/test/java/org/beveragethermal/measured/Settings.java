@@ -32,6 +32,7 @@ import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.uncertainty.Draw;
+import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
@@ -57,6 +58,7 @@ final class Settings {
     private static final double WATER_DENSITY = 1000;
     private static final double ICE_DENSITY = Ice.density(273.15);
     private static final double MELTING_C = 0;
+    private static final double ZERO_CELSIUS_K = 273.15;
 
     /** How much of rooms and appliances is drawn. */
     enum Detail {
@@ -99,6 +101,22 @@ final class Settings {
                         Air.at(celsius(air.in(draw)))
                                 .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
                                 .withRelativeHumidity(percent(Conditions.in(draw, Conditions.OUTDOOR_HUMIDITY))),
+                        duration));
+    }
+
+    /** Humid air with a dew point, moved as outdoors. */
+    static Setting humid(Given air, Given dewPoint) {
+        return new Setting(
+                Setting.Means.OUTDOORS,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        Air.at(celsius(air.in(draw)))
+                                .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
+                                .withRelativeHumidity(fraction(MoistAir.relativeHumidityAtDewPoint(
+                                        ZERO_CELSIUS_K + air.in(draw), ZERO_CELSIUS_K + dewPoint.in(draw)))),
                         duration));
     }
 

@@ -64,12 +64,18 @@ record Summary(List<Comparison> comparisons) {
         return c.run().setting().means() == Setting.Means.ICE_WATER;
     }
 
+    /** Ice without water, or with salt: the first is known to a factor of two and the second in two limits. */
+    static boolean isInOtherIce(Comparison c) {
+        Setting.Means means = c.run().setting().means();
+        return means == Setting.Means.BARE_ICE || means == Setting.Means.SALTED_ICE;
+    }
+
     /** Rows that say when a temperature was reached, and not only that it was not by then. */
     static boolean saysWhen(Comparison c) {
         return c.isTime() && !c.row().isLaterThanStated();
     }
 
-    /** Those of them that are published or from an organised test, in a medium whose temperature is known. */
+    /** Those of them that are published or from an organised test, in a medium whose temperature is stated. */
     static boolean isSoundTime(Comparison c) {
         return saysWhen(c)
                 && List.of("A", "B").contains(c.row().provenance())
