@@ -49,6 +49,7 @@ public final class Scene {
     private final Map<String, FilledVessel> vessels;
     private final Map<String, VesselModel> models;
     private final Map<String, TreeMap<Duration, Place>> places;
+    private final Map<String, List<Inserts.Added>> inserts;
 
     /** Where a vessel is, and how it stands there. */
     private record Place(String gearId, Placement placement) {
@@ -65,6 +66,10 @@ public final class Scene {
         this.models = Map.copyOf(builder.models);
         this.places = new LinkedHashMap<>();
         builder.places.forEach((id, timed) -> this.places.put(id, new TreeMap<>(timed)));
+        this.inserts = new LinkedHashMap<>();
+        builder.vessels
+                .keySet()
+                .forEach(id -> this.inserts.put(id, List.copyOf(builder.inserts.getOrDefault(id, List.of()))));
     }
 
     /**
@@ -84,6 +89,7 @@ public final class Scene {
         private final Map<String, FilledVessel> vessels = new LinkedHashMap<>();
         private final Map<String, VesselModel> models = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, Place>> places = new LinkedHashMap<>();
+        private final Map<String, List<Inserts.Added>> inserts = new LinkedHashMap<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -247,6 +253,37 @@ public final class Scene {
         }
 
         /**
+         * Puts ice, stones or other pieces into the drink in a vessel. Until then they keep the temperature they start with, as if
+         * nothing touched them; from then on they stay in the drink. A closed vessel is taken to be opened for it and closed again. Ice
+         * adds its melt water to the drink: see {@link Prediction#waterAddedKg}.
+         *
+         * @param vesselId id of the vessel, whose contents are lumped
+         * @param after time since the start, ≥ 0
+         * @param insert what is put in; it passes the mouth, and with what was put in before it the drink does not overflow
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such vessel, its contents are layered, or the time is negative
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a piece is wider than the mouth or the drink would overflow
+         */
+        public Builder addToDrink(String vesselId, Duration after, Insert insert) {
+            FilledVessel vessel = vessels.get(vesselId);
+            if (vessel == null) {
+                throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
+            }
+            if (!Objects.requireNonNull(models.get(vesselId)).isLumped()) {
+                throw new IllegalArgumentException("pieces in the drink of vessel " + vesselId + ", described as "
+                        + models.get(vesselId) + ": expected lumped contents");
+            }
+            if (after.isNegative()) {
+                throw new IllegalArgumentException(
+                        "pieces in the drink of " + vesselId + " after " + after + ": expected at least 0");
+            }
+            List<Inserts.Added> all = inserts.computeIfAbsent(vesselId, id -> new ArrayList<>());
+            Inserts.requireRoom(vesselId, vessel, all, insert);
+            all.add(new Inserts.Added(after, insert));
+            return this;
+        }
+
+        /**
          * Makes the scene.
          *
          * @return the scene
@@ -331,10 +368,20 @@ public final class Scene {
         List<Node> nodes = new ArrayList<>();
         media.values().forEach(medium -> nodes.addAll(medium.nodes()));
         modelled.values().forEach(vessel -> nodes.addAll(vessel.nodes()));
+        Map<String, Inserts> inDrinks = new LinkedHashMap<>();
+        modelled.forEach((id, vessel) -> inDrinks.put(
+                id,
+                new Inserts(
+                        id,
+                        vessel.filled(),
+                        vessel.contents().nodes().get(0),
+                        Objects.requireNonNull(inserts.get(id)))));
+        inDrinks.values().forEach(inDrink -> nodes.addAll(inDrink.nodes()));
         List<Phase> phases = new ArrayList<>();
         for (Duration start : starts) {
-            phases.add(new Phase(
-                    seconds(start), Network.of(nodes, paths(start, media, modelled)), mixings(start, modelled)));
+            List<Path> paths = paths(start, media, modelled);
+            inDrinks.values().forEach(inDrink -> paths.addAll(inDrink.paths(start)));
+            phases.add(new Phase(seconds(start), Network.of(nodes, paths), mixings(start, modelled)));
         }
         Trajectory trajectory = solver.solve(phases, seconds(horizon));
         Map<String, Prediction> predictions = new LinkedHashMap<>();
@@ -345,11 +392,16 @@ public final class Scene {
                         vessel.contents(),
                         vessel.heatCapacityJPerK(),
                         vessel.bands(),
-                        notes(id, vessel, starts, media, trajectory),
+                        Stream.concat(
+                                        notes(id, vessel, starts, media, trajectory).stream(),
+                                        Objects.requireNonNull(inDrinks.get(id)).notes(trajectory).stream())
+                                .toList(),
                         described(id, vessel, horizon, media))));
         Map<String, List<Node>> gearNodes = new LinkedHashMap<>();
         media.forEach((id, medium) -> gearNodes.put(id, medium.nodes()));
-        return new ScenePrediction(trajectory, predictions, gearNodes);
+        Map<String, List<Node>> insertNodes = new LinkedHashMap<>();
+        inDrinks.forEach((id, inDrink) -> insertNodes.put(id, inDrink.nodes()));
+        return new ScenePrediction(trajectory, predictions, gearNodes, insertNodes);
     }
 
     private Described described(String id, ModelledVessel vessel, Duration horizon, Map<String, Medium> media) {
@@ -372,8 +424,10 @@ public final class Scene {
 
     /** Times at which connections change, the start first. */
     private List<Duration> starts(Duration horizon) {
-        return Stream.concat(
-                        places.values().stream().flatMap(timed -> timed.keySet().stream()), prepared.values().stream())
+        Stream<Duration> added = inserts.values().stream().flatMap(List::stream).map(Inserts.Added::from);
+        Stream<Duration> moves = Stream.concat(
+                places.values().stream().flatMap(timed -> timed.keySet().stream()), prepared.values().stream());
+        return Stream.concat(moves, added)
                 .filter(time -> time.compareTo(horizon) < 0)
                 .distinct()
                 .sorted()
@@ -386,7 +440,8 @@ public final class Scene {
             return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), inverts(id));
         }
         return model.isLumped()
-                ? new LumpedVessel(id, filled, waterlines, model.layers())
+                ? new LumpedVessel(
+                        id, filled, waterlines, model.layers(), Inserts.melt(Objects.requireNonNull(inserts.get(id))))
                 : new RadialVessel(id, filled, waterlines, model);
     }
 
