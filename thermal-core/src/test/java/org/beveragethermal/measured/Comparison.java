@@ -60,9 +60,7 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
         List<Comparison> comparisons = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             MeasuredRow row = rows.get(i);
-            double measured = row.states() == MeasuredRow.States.TIME
-                    ? row.statedMinutes() - series.fromMinutes()
-                    : series.run().excess(endCelsius(series, row));
+            double measured = measured(series, row);
             comparisons.add(new Comparison(
                     row,
                     series.run(),
@@ -92,16 +90,24 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
     }
 
     private static Duration duration(Mappings.Series series, List<MeasuredRow> rows) {
-        boolean times = rows.stream().anyMatch(row -> row.states() == MeasuredRow.States.TIME);
+        if (rows.stream().anyMatch(MeasuredRow::isAboutTime)) {
+            return series.run().setting().horizon();
+        }
         double longest =
                 rows.stream().mapToDouble(MeasuredRow::statedMinutes).max().orElseThrow();
-        return times
-                ? series.run().setting().horizon()
-                : Duration.ofSeconds(Math.round(SECONDS_PER_MINUTE * (longest - series.fromMinutes())));
+        return Duration.ofSeconds(Math.round(SECONDS_PER_MINUTE * (longest - series.fromMinutes())));
+    }
+
+    private static double measured(Mappings.Series series, MeasuredRow row) {
+        return switch (row.states()) {
+            case TIME -> row.statedMinutes() - series.fromMinutes();
+            case TEMPERATURE -> series.run().excess(endCelsius(series, row));
+            case NEVER -> Double.POSITIVE_INFINITY;
+        };
     }
 
     private static double answer(Mappings.Series series, MeasuredRow row, Described.Drawn drawn) {
-        if (row.states() == MeasuredRow.States.TIME) {
+        if (row.isAboutTime()) {
             OptionalDouble reached = drawn.firstTimeS(endCelsius(series, row));
             return reached.orElse(Double.POSITIVE_INFINITY) / SECONDS_PER_MINUTE;
         }
@@ -122,7 +128,7 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
     }
 
     boolean isTime() {
-        return row.states() == MeasuredRow.States.TIME;
+        return row.isAboutTime();
     }
 
     /** Whether the measured value lies in the interval; one that came later than stated may lie anywhere above. */

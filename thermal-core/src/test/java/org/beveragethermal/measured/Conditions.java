@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.UncertainInput;
@@ -107,6 +108,16 @@ final class Conditions {
     /** Its dew point [°C]. */
     static final UncertainInput DEW_POINT_C = between("dew point of a humid summer day, °C", 22, 26);
 
+    /** Flow of a running tap [L/min]. */
+    static final UncertainInput TAP_FLOW = between("running tap, L/min", 4, 12);
+    /** Part of the wall that a running tap wets [-]. */
+    static final UncertainInput WETTED_SHARE = new UncertainInput(
+            "wetted share under a tap", RunningTap.WETTED_SHARE.value(), RunningTap.WETTED_SHARE.uncertainty());
+    /** Mass of a frozen gel pack [kg]. */
+    static final UncertainInput PACK_KG = between("gel pack, kg", 0.2, 0.6);
+    /** Thickness of a frozen gel pack [mm]. */
+    static final UncertainInput PACK_MM = between("thickness of a gel pack, mm", 20, 40);
+
     private static final Set<String> FIRST_LAWS = Set.of(
             Multipliers.INSIDE_FILM,
             Multipliers.AIR_FILM,
@@ -153,6 +164,8 @@ final class Conditions {
 
     private static final List<UncertainInput> OF_HUMID_PLACES = List.of(HUMID_SUMMER_C, DEW_POINT_C);
 
+    private static final List<UncertainInput> OF_TAPS_AND_PACKS = List.of(TAP_FLOW, WETTED_SHARE, PACK_KG, PACK_MM);
+
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
     /** Slowest and fastest water along a vessel in a bath that is said to be stirred [m/s]. */
@@ -178,7 +191,7 @@ final class Conditions {
     /**
      * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
      * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
-     * for appliances and rooms after the first comparison, humid summers, and laws that came later.
+     * for appliances and rooms after the first comparison, humid summers, taps and packs, and laws that came later.
      */
     static List<UncertainInput> all() {
         return Stream.of(
@@ -187,6 +200,7 @@ final class Conditions {
                         WITH_ICE_AND_OUTDOORS.stream(),
                         OF_APPLIANCES_AND_ROOMS.stream(),
                         OF_HUMID_PLACES.stream(),
+                        OF_TAPS_AND_PACKS.stream(),
                         LawScatter.all().stream().filter(law -> !isFirst(law)))
                 .flatMap(inputs -> inputs)
                 .toList();

@@ -59,6 +59,7 @@ final class Mappings {
         List<Series> all = new ArrayList<>();
         all.addAll(inAir(Settings.Detail.AS_FIRST_DRAWN));
         all.addAll(outdoors());
+        all.addAll(underTapAndPack());
         all.addAll(inWater());
         all.addAll(inIce());
         return List.copyOf(all);
@@ -119,6 +120,16 @@ final class Mappings {
                         "M097"),
                 series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, VesselModel.lumped()), "M094"),
                 series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, inSleeve), "M095"));
+    }
+
+    private static List<Series> underTapAndPack() {
+        Setting tap = Settings.runningTap();
+        return List.of(
+                series(BEER_BOTTLE, BEER, known(20.5), tap, "M002"),
+                series(VesselDraws.plasticBottle(500), WATER, known(21.1), tap, "M035"),
+                series(BOTTLE_473, WATER, known(21.1), tap, "M038"),
+                series(CAN_355, WATER, known(21.1), tap, "M041"),
+                series(WINE_BOTTLE, WATER, known(22.5), Settings.frozenPack(known(-18)), "M046"));
     }
 
     private static Series condensation(Setting air, String id) {
@@ -193,10 +204,9 @@ final class Mappings {
     /** Why rows are not run, by the name of the row. */
     static Map<String, String> notYet() {
         Map<String, String> reasons = new LinkedHashMap<>();
-        because(reasons, "a running tap", "M002 M035 M038 M041");
         because(reasons, "a wet wrap and its evaporation", "M004 M006 M021 M042 M044 M048 M051 M054 M062");
         because(reasons, "snow, which is not crushed ice", "M015 M016");
-        because(reasons, "a frozen pack that touches the vessel", "M046 M049 M052 M055");
+        because(reasons, "bags of frozen peas: loose grains, which are not gel", "M049 M052 M055");
         because(reasons, "its start is not stated; it is the start of the two readings that follow it", "M047");
         because(reasons, "a bath of another liquid than water", "M060");
         because(reasons, "dry ice", "M066");
@@ -205,7 +215,10 @@ final class Mappings {
                 "a drink poured into a glass of another temperature",
                 "M080 M081 M082 M083 M084 M085 M086 M087");
         because(reasons, "a glass that is drunk from", "M092 M093");
-        because(reasons, "moving air, and ice in the drink", "M098 M099 M100 M101");
+        because(
+                reasons,
+                "a soft bottle with ice in the drink, in air whose speed is not stated and whose temperature varied",
+                "M098 M099 M100 M101");
         because(reasons, "a case of bottles in a vehicle", "M102");
         because(reasons, "a bottle in a box in the open at night, and when it begins to freeze", "M103");
         because(reasons, "sun", "M104");

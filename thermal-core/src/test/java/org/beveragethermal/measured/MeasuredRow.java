@@ -97,6 +97,11 @@ record MeasuredRow(
         return mediumC.matches("-?[0-9.]+");
     }
 
+    /** Whether a time is compared; one that never came is without end. */
+    boolean isAboutTime() {
+        return states != States.TEMPERATURE;
+    }
+
     /** Time to the end, or the time by which it was not yet reached. */
     double statedMinutes() {
         return Double.parseDouble(minutes.replace(LATER_THAN, ""));

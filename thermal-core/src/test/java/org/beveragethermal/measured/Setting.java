@@ -64,6 +64,8 @@ record Setting(
         OUTDOORS("outdoor air in the shade", true),
         REFRIGERATOR("refrigerator", true),
         FREEZER("freezer", true),
+        FROZEN_PACK("frozen pack in a freezer", false),
+        RUNNING_TAP("running tap", false),
         WATER("tap water bath", false),
         ICE_WATER("ice and water", false),
         BARE_ICE("ice without water", false),

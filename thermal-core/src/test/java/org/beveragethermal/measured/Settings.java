@@ -6,6 +6,7 @@ import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.litresPerMinute;
 import static org.beveragethermal.materials.units.Measures.metres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
@@ -26,8 +27,10 @@ import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.Footing;
+import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
@@ -262,6 +265,41 @@ final class Settings {
                 fraction(Conditions.in(draw, Conditions.DOOR_SHARE)),
                 Duration.ofSeconds(Math.round(60 * Conditions.in(draw, Conditions.DOOR_RECOVERY_MIN))),
                 times);
+    }
+
+    /** A frozen gel pack laid on a vessel in a freezer, both as cold as the freezer's air. */
+    static Setting frozenPack(Given air) {
+        return new Setting(
+                Setting.Means.FROZEN_PACK,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        GelPacks.of(
+                                1,
+                                kilograms(Conditions.in(draw, Conditions.PACK_KG)),
+                                millimetres(Conditions.in(draw, Conditions.PACK_MM)),
+                                celsius(air.in(draw)),
+                                Air.at(celsius(air.in(draw))).on(shelf(draw))),
+                        duration));
+    }
+
+    /** Under the tap, in the air of a room. */
+    static Setting runningTap() {
+        return new Setting(
+                Setting.Means.RUNNING_TAP,
+                Given.drawnFrom(Conditions.TAP),
+                SLICES,
+                LONGEST_IN_BATH,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        RunningTap.at(
+                                        celsius(Conditions.in(draw, Conditions.TAP)),
+                                        litresPerMinute(Conditions.in(draw, Conditions.TAP_FLOW)),
+                                        room(draw))
+                                .withWettedShare(fraction(Conditions.in(draw, Conditions.WETTED_SHARE))),
+                        duration));
     }
 
     /** A bucket of tap water, warmed by the vessel and by its room. */

@@ -70,9 +70,9 @@ record Summary(List<Comparison> comparisons) {
         return means == Setting.Means.BARE_ICE || means == Setting.Means.SALTED_ICE;
     }
 
-    /** Rows that say when a temperature was reached, and not only that it was not by then. */
+    /** Rows that say when a temperature was reached, and not only that it was not by then, or never. */
     static boolean saysWhen(Comparison c) {
-        return c.isTime() && !c.row().isLaterThanStated();
+        return c.row().states() == MeasuredRow.States.TIME && !c.row().isLaterThanStated();
     }
 
     /** Those of them that are published or from an organised test, in a medium whose temperature is stated. */
