@@ -54,6 +54,14 @@ final class Settings {
     /** Against 24 slices this moved the median temperature in four baths after 10 minutes by less than 0.2 K, in a quarter of the time. */
     private static final VesselModel SLICES = VesselModel.axial(8);
 
+    /**
+     * Among pieces that sink past a vessel steps are short, and what comes is known to a factor of two. Against 8 slices this moved the
+     * medians of three rows by no more than 0.1 K and 4 %.
+     */
+    private static final VesselModel SLICES_IN_PIECES = VesselModel.axial(4);
+
+    private static final Duration LONGEST_IN_PIECES = Duration.ofHours(1);
+
     /** A bucket is as high as it has to be, and at least this high [m]. */
     private static final double LOWEST_BUCKET_M = 0.22;
 
@@ -128,8 +136,8 @@ final class Settings {
         return new Setting(
                 Setting.Means.BARE_ICE,
                 Given.known(MELTING_C),
-                SLICES,
-                LONGEST_IN_BATH,
+                SLICES_IN_PIECES,
+                LONGEST_IN_PIECES,
                 Setting.Alternatives.NONE,
                 (draw, vessel, duration) -> {
                     double ice = Conditions.in(draw, Conditions.ICE_KG);
