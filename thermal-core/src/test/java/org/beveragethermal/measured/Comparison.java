@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.core.uncertainty.Ensemble;
 
 /**
@@ -17,22 +18,25 @@ import org.beveragethermal.core.uncertainty.Ensemble;
  * @param run how it was run
  * @param measured what was measured
  * @param predicted what all draws say
- * @param still what those draws say in which nothing would stir a bath
- * @param stirred what the others say
+ * @param first what those draws say in which the first of the setting's alternatives holds; all, if there are none
+ * @param second what the others say; all, if there are none
  */
-record Comparison(MeasuredRow row, Described run, double measured, Band predicted, Band still, Band stirred) {
+record Comparison(MeasuredRow row, Described run, double measured, Band predicted, Band first, Band second) {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
-    /** One draw: whether nothing stirs in it, and the answer for each row. */
-    private record Answers(boolean still, List<Double> values) {}
+    /** Most times are reached in this part of the time that is looked at; only where one is not, all of it is run. */
+    private static final int SOONER = 6;
 
-    /** Compares all rows that can be run. */
-    static List<Comparison> all(Ensemble ensemble) {
+    /** One draw: whether the first alternative holds in it, and the answer for each row. */
+    private record Answers(boolean first, List<Double> values) {}
+
+    /** Compares all rows of some runs, in the order of the file. */
+    static List<Comparison> all(List<Mappings.Series> runs, Ensemble ensemble) {
         Map<String, Comparison> byId = new HashMap<>();
         Map<String, MeasuredRow> rows = new HashMap<>();
         MeasuredRow.all().forEach(row -> rows.put(row.id(), row));
-        for (Mappings.Series series : Mappings.all()) {
+        for (Mappings.Series series : runs) {
             List<MeasuredRow> asked =
                     series.ids().stream().map(id -> known(rows, id)).toList();
             of(series, asked, ensemble).forEach(c -> byId.put(c.row().id(), c));
@@ -47,26 +51,35 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
     static List<Comparison> of(Mappings.Series series, List<MeasuredRow> rows, Ensemble ensemble) {
         Duration duration = duration(series, rows);
         List<Answers> answers = ensemble.run(Conditions.all(), draw -> {
-            Described.Drawn drawn = series.run().run(draw, duration);
+            Described.Drawn drawn = run(series, rows, draw, duration);
             return new Answers(
-                    Conditions.isStill(draw),
+                    series.run().setting().alternatives().isFirst(draw),
                     rows.stream().map(row -> answer(series, row, drawn)).toList());
         });
+        boolean divided = series.run().setting().alternatives() != Setting.Alternatives.NONE;
         List<Comparison> comparisons = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             MeasuredRow row = rows.get(i);
-            double measured = row.states() == MeasuredRow.States.TIME
-                    ? row.statedMinutes() - series.fromMinutes()
-                    : series.run().excess(row.endCelsius());
+            double measured = measured(series, row);
             comparisons.add(new Comparison(
                     row,
                     series.run(),
                     measured,
                     band(answers, i, a -> true),
-                    band(answers, i, Answers::still),
-                    band(answers, i, a -> !a.still())));
+                    band(answers, i, a -> !divided || a.first()),
+                    band(answers, i, a -> !divided || !a.first())));
         }
         return comparisons;
+    }
+
+    private static Described.Drawn run(Mappings.Series series, List<MeasuredRow> rows, Draw draw, Duration duration) {
+        if (rows.stream().allMatch(row -> row.states() == MeasuredRow.States.TIME)) {
+            Described.Drawn soon = series.run().run(draw, duration.dividedBy(SOONER));
+            if (rows.stream().allMatch(row -> Double.isFinite(answer(series, row, soon)))) {
+                return soon;
+            }
+        }
+        return series.run().run(draw, duration);
     }
 
     private static Band band(List<Answers> answers, int place, Predicate<Answers> which) {
@@ -77,21 +90,33 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
     }
 
     private static Duration duration(Mappings.Series series, List<MeasuredRow> rows) {
-        boolean times = rows.stream().anyMatch(row -> row.states() == MeasuredRow.States.TIME);
+        if (rows.stream().anyMatch(MeasuredRow::isAboutTime)) {
+            return series.run().setting().horizon();
+        }
         double longest =
                 rows.stream().mapToDouble(MeasuredRow::statedMinutes).max().orElseThrow();
-        return times
-                ? series.run().setting().horizon()
-                : Duration.ofSeconds(Math.round(SECONDS_PER_MINUTE * (longest - series.fromMinutes())));
+        return Duration.ofSeconds(Math.round(SECONDS_PER_MINUTE * (longest - series.fromMinutes())));
+    }
+
+    private static double measured(Mappings.Series series, MeasuredRow row) {
+        return switch (row.states()) {
+            case TIME -> row.statedMinutes() - series.fromMinutes();
+            case TEMPERATURE -> series.run().excess(endCelsius(series, row));
+            case NEVER -> Double.POSITIVE_INFINITY;
+        };
     }
 
     private static double answer(Mappings.Series series, MeasuredRow row, Described.Drawn drawn) {
-        if (row.states() == MeasuredRow.States.TIME) {
-            OptionalDouble reached = drawn.firstTimeS(row.endCelsius());
+        if (row.isAboutTime()) {
+            OptionalDouble reached = drawn.firstTimeS(endCelsius(series, row));
             return reached.orElse(Double.POSITIVE_INFINITY) / SECONDS_PER_MINUTE;
         }
         double timeS = SECONDS_PER_MINUTE * (row.statedMinutes() - series.fromMinutes());
         return series.run().excess(drawn.celsiusAt().applyAsDouble(timeS));
+    }
+
+    private static double endCelsius(Mappings.Series series, MeasuredRow row) {
+        return row.endCelsius(series.run().start().middle());
     }
 
     private static <T> T known(Map<String, T> map, String id) {
@@ -103,7 +128,7 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
     }
 
     boolean isTime() {
-        return row.states() == MeasuredRow.States.TIME;
+        return row.isAboutTime();
     }
 
     /** Whether the measured value lies in the interval; one that came later than stated may lie anywhere above. */

@@ -3,9 +3,12 @@ package org.beveragethermal.measured;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.UncertainInput;
@@ -13,7 +16,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
 
 /**
  * What reports leave out, and what it is drawn from where they do. All are own assumptions, the same for every row, and were
- * fixed before the first comparison. None may be changed in view of a row.
+ * fixed before the first comparison, but for those {@linkplain #addedLater added for appliances and rooms} after it, which
+ * were fixed before they were run. None may be changed in view of a row.
  */
 final class Conditions {
 
@@ -42,6 +46,44 @@ final class Conditions {
             "solid fraction of the pack",
             IceWaterBath.PACK_SOLID_FRACTION.value(),
             IceWaterBath.PACK_SOLID_FRACTION.uncertainty());
+    /** Relative humidity in a room [%]. */
+    static final UncertainInput ROOM_HUMIDITY = between("humidity of a room, %", 30, 60);
+    /** Relative humidity in the open [%]. */
+    static final UncertainInput OUTDOOR_HUMIDITY = between("humidity outdoors, %", 40, 80);
+    /** Wind in the shade near the ground [m/s]. */
+    static final UncertainInput WIND = between("wind, m/s", 0.3, 3);
+    /** Cup of salt [kg], of fine or coarse salt. */
+    static final UncertainInput CUP_OF_SALT_KG = between("a cup of salt, kg", 0.24, 0.30);
+    /** Salt in a bath of which nothing is said [kg]. */
+    static final UncertainInput SALT_KG = between("salt, kg", 0.1, 0.5);
+    /** Salt where there was much of it [kg]. */
+    static final UncertainInput MUCH_SALT_KG = between("much salt, kg", 0.5, 1.2);
+    /** Whether the salt was mixed in or lay on the floor [-]. */
+    static final UncertainInput SALT_MIXED = share("salt mixed in");
+    /** Film of melt water between ice and a wall [mm]. */
+    static final UncertainInput MELT_FILM_MM = between("melt film, mm", 0.1, 0.9);
+    /** Mean speed of the air in a room [m/s]. */
+    static final UncertainInput DRAUGHT = between("draught in a room, m/s", 0, 0.3);
+    /** Whether an appliance has a fan, and how fast its air is [-]. */
+    static final UncertainInput FAN = share("fan of an appliance");
+    /** How much colder than its air the walls of an appliance without a fan are [K]: its evaporator is one of them. */
+    static final UncertainInput COLD_PLATE_K = between("cold plate below the air, K", 0, 5);
+    /** Heat capacity of what goes along with the air of an appliance: shelves and inner walls [kJ/K]. */
+    static final UncertainInput STORE_KJ_PER_K = between("appliance that warms, kJ/K", 5, 20);
+    /** Cooling power of an appliance per kelvin above its set point [W/K]. */
+    static final UncertainInput COOLING_W_PER_K = between("cooling of an appliance, W/K", 10, 30);
+    /** Warm vessels that went into an appliance together; each has its share of the appliance. */
+    static final UncertainInput WARM_VESSELS = between("warm vessels at once", 1, 4);
+    /** Part of convection that goods beside a vessel in an appliance leave [-]. */
+    static final UncertainInput NEIGHBOURS = between("convection left by neighbours", 0.7, 1);
+    /** Conductance between a vessel's base and a shelf that conducts [W/(m² K)]. */
+    static final UncertainInput SHELF_CONTACT = between("contact with a shelf, W/(m² K)", 10, 100);
+    /** Time from one opening of an appliance's door to the next [min]; the first is when the vessel goes in. */
+    static final UncertainInput DOOR_EVERY_MIN = between("between door openings, min", 10, 60);
+    /** Part of the way to the room that the air goes when the door is opened [-]. */
+    static final UncertainInput DOOR_SHARE = between("share of a door opening", 0.2, 0.8);
+    /** Time constant of the recovery after the door was opened [min]. */
+    static final UncertainInput DOOR_RECOVERY_MIN = between("recovery after a door opening, min", 1, 10);
     /** Where in its distribution the stirring of a bath is, of which nothing is said [-]. */
     static final UncertainInput STIRRING = share("stirring");
     /** Which of the vessels that fit the description it was [-]. */
@@ -61,12 +103,80 @@ final class Conditions {
     /** Water over ice by mass where a bath is said to be half ice and half water [-]: of equal mass, or of equal height when poured in. */
     static final UncertainInput WATER_PER_ICE = between("water over ice", 1, 1.9);
 
+    /** Air on a hot and humid summer day [°C]. */
+    static final UncertainInput HUMID_SUMMER_C = between("humid summer day, °C", 29, 34);
+    /** Its dew point [°C]. */
+    static final UncertainInput DEW_POINT_C = between("dew point of a humid summer day, °C", 22, 26);
+
+    /** Flow of a running tap [L/min]. */
+    static final UncertainInput TAP_FLOW = between("running tap, L/min", 4, 12);
+    /** Part of the wall that a running tap wets [-]. */
+    static final UncertainInput WETTED_SHARE = new UncertainInput(
+            "wetted share under a tap", RunningTap.WETTED_SHARE.value(), RunningTap.WETTED_SHARE.uncertainty());
+    /** Mass of a frozen gel pack [kg]. */
+    static final UncertainInput PACK_KG = between("gel pack, kg", 0.2, 0.6);
+    /** Thickness of a frozen gel pack [mm]. */
+    static final UncertainInput PACK_MM = between("thickness of a gel pack, mm", 20, 40);
+
+    private static final Set<String> FIRST_LAWS = Set.of(
+            Multipliers.INSIDE_FILM,
+            Multipliers.AIR_FILM,
+            Multipliers.RADIATION,
+            Multipliers.WATER_FILM,
+            Multipliers.ICE_FILM,
+            Multipliers.PACK_EXCHANGE);
+    private static final List<UncertainInput> FIRST = List.of(
+            ROOM,
+            ABOUT_21,
+            REFRIGERATOR,
+            FREEZER,
+            TAP,
+            ICE_KG,
+            WATER_KG,
+            BUCKET_CM,
+            CUBE_MM,
+            ICE_C,
+            PACKING,
+            STIRRING,
+            WHICH_VESSEL,
+            WHERE_IN_BATH,
+            WHICH_SHELF,
+            WHERE_READ,
+            DIAMETER,
+            MASS,
+            EMISSIVITY,
+            WATER_PER_ICE);
+    private static final List<UncertainInput> WITH_ICE_AND_OUTDOORS =
+            List.of(OUTDOOR_HUMIDITY, WIND, CUP_OF_SALT_KG, SALT_KG, MUCH_SALT_KG, SALT_MIXED, MELT_FILM_MM);
+    private static final List<UncertainInput> OF_APPLIANCES_AND_ROOMS = List.of(
+            ROOM_HUMIDITY,
+            DRAUGHT,
+            FAN,
+            COLD_PLATE_K,
+            STORE_KJ_PER_K,
+            COOLING_W_PER_K,
+            WARM_VESSELS,
+            NEIGHBOURS,
+            SHELF_CONTACT,
+            DOOR_EVERY_MIN,
+            DOOR_SHARE,
+            DOOR_RECOVERY_MIN);
+
+    private static final List<UncertainInput> OF_HUMID_PLACES = List.of(HUMID_SUMMER_C, DEW_POINT_C);
+
+    private static final List<UncertainInput> OF_TAPS_AND_PACKS = List.of(TAP_FLOW, WETTED_SHARE, PACK_KG, PACK_MM);
+
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
     /** Slowest and fastest water along a vessel in a bath that is said to be stirred [m/s]. */
     private static final double SLOWEST_STIRRED = 0.05;
 
     private static final double FASTEST_STIRRED = 0.2;
+
+    /** Slowest and fastest air of a fan in an appliance [m/s]. */
+    private static final double SLOWEST_FAN = 0.1;
+
+    private static final double FASTEST_FAN = 0.5;
 
     private Conditions() {}
 
@@ -78,32 +188,31 @@ final class Conditions {
         return between(name + ", part", 0, 1);
     }
 
-    /** All of them, with the scatter of the laws. Draws are handed out in this order: a new one goes to the end, so that the others stay. */
+    /**
+     * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
+     * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
+     * for appliances and rooms after the first comparison, humid summers, taps and packs, and laws that came later.
+     */
     static List<UncertainInput> all() {
-        return Stream.concat(
-                        LawScatter.all().stream(),
-                        Stream.of(
-                                ROOM,
-                                ABOUT_21,
-                                REFRIGERATOR,
-                                FREEZER,
-                                TAP,
-                                ICE_KG,
-                                WATER_KG,
-                                BUCKET_CM,
-                                CUBE_MM,
-                                ICE_C,
-                                PACKING,
-                                STIRRING,
-                                WHICH_VESSEL,
-                                WHERE_IN_BATH,
-                                WHICH_SHELF,
-                                WHERE_READ,
-                                DIAMETER,
-                                MASS,
-                                EMISSIVITY,
-                                WATER_PER_ICE))
+        return Stream.of(
+                        LawScatter.all().stream().filter(Conditions::isFirst),
+                        FIRST.stream(),
+                        WITH_ICE_AND_OUTDOORS.stream(),
+                        OF_APPLIANCES_AND_ROOMS.stream(),
+                        OF_HUMID_PLACES.stream(),
+                        OF_TAPS_AND_PACKS.stream(),
+                        LawScatter.all().stream().filter(law -> !isFirst(law)))
+                .flatMap(inputs -> inputs)
                 .toList();
+    }
+
+    /** What is drawn for appliances and rooms only since the first comparison was seen. */
+    static List<UncertainInput> addedLater() {
+        return OF_APPLIANCES_AND_ROOMS;
+    }
+
+    private static boolean isFirst(UncertainInput law) {
+        return FIRST_LAWS.contains(law.name());
     }
 
     /** The factors on laws. */
@@ -120,6 +229,11 @@ final class Conditions {
         return unstatedStirring(draw) == 0;
     }
 
+    /** Whether the salt of a bath is mixed in, in a draw. */
+    static boolean isSaltMixed(Draw draw) {
+        return in(draw, SALT_MIXED) < 0.5;
+    }
+
     /** Speed of bath water where nothing is said [m/s]: half of all baths are still, the rest are stirred a little. */
     static double unstatedStirring(Draw draw) {
         return Math.max(0, 2 * in(draw, STIRRING) - 1) * FASTEST_UNSTATED;
@@ -128,5 +242,11 @@ final class Conditions {
     /** Speed of bath water that is said to be stirred [m/s]. */
     static double statedStirring(Draw draw) {
         return SLOWEST_STIRRED + (FASTEST_STIRRED - SLOWEST_STIRRED) * in(draw, STIRRING);
+    }
+
+    /** Speed of the air in an appliance of which nothing is said [m/s]: half of them have a fan. */
+    static double fanSpeed(Draw draw) {
+        double beyondHalf = 2 * in(draw, FAN) - 1;
+        return beyondHalf < 0 ? 0 : SLOWEST_FAN + (FASTEST_FAN - SLOWEST_FAN) * beyondHalf;
     }
 }

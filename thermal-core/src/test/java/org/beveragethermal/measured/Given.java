@@ -21,10 +21,6 @@ record Given(double middle, @Nullable UncertainInput input) {
         return new Given(input.value(), input);
     }
 
-    boolean isKnown() {
-        return input == null;
-    }
-
     double in(Draw draw) {
         return input == null ? middle : Conditions.in(draw, input);
     }

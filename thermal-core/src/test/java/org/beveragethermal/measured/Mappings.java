@@ -2,6 +2,7 @@
 package org.beveragethermal.measured;
 
 import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
+import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import static org.beveragethermal.measured.Given.drawnFrom;
 import static org.beveragethermal.measured.Given.known;
@@ -12,9 +13,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.beveragethermal.core.conduction.Layer;
+import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
+import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.vessel.Vessel;
 
 /** How each row is run, and why some are not. */
@@ -50,21 +54,29 @@ final class Mappings {
 
     private Mappings() {}
 
-    /** Everything that is run. */
+    /** Everything that is run, as it was first drawn. */
     static List<Series> all() {
         List<Series> all = new ArrayList<>();
-        all.addAll(inAir());
+        all.addAll(inAir(Settings.Detail.AS_FIRST_DRAWN));
+        all.addAll(outdoors());
+        all.addAll(underTapAndPack());
         all.addAll(inWater());
+        all.addAll(inIce());
         return List.copyOf(all);
     }
 
-    private static List<Series> inAir() {
-        Setting refrigerator = Settings.refrigerator();
-        Setting freezer = Settings.freezer(SOME_FREEZER);
-        Setting room = Settings.room(ROOM);
+    /** What is run in rooms and appliances, in use. */
+    static List<Series> inUse() {
+        return inAir(Settings.Detail.IN_USE);
+    }
+
+    private static List<Series> inAir(Settings.Detail detail) {
+        Setting refrigerator = Settings.refrigerator(detail);
+        Setting freezer = Settings.freezer(SOME_FREEZER, detail);
+        Setting room = Settings.room(ROOM, detail);
         Given about21 = drawnFrom(Conditions.ABOUT_21);
         return List.of(
-                series(BEER_BOTTLE, BEER, known(20.5), Settings.room(about21), "M001"),
+                series(BEER_BOTTLE, BEER, known(20.5), Settings.room(about21, detail), "M001"),
                 series(BEER_BOTTLE, BEER, known(20.5), refrigerator, "M005"),
                 series(BEER_BOTTLE, BEER, known(20.5), freezer, "M007"),
                 series(CAN_330, BEER, ROOM, refrigerator, "M013", "M014"),
@@ -73,8 +85,8 @@ final class Mappings {
                 series(WINE_BOTTLE, WINE, ROOM, refrigerator, "M025"),
                 series(BOTTLE_473, WATER, known(21.1), refrigerator, "M036"),
                 series(BOTTLE_473, WATER, known(21.1), freezer, "M037"),
-                series(VesselDraws.can(500), WATER, known(21.4), Settings.freezer(known(-14)), "M043"),
-                series(WINE_BOTTLE, WATER, known(22.5), Settings.freezer(known(-18)), "M045"),
+                series(VesselDraws.can(500), WATER, known(21.4), Settings.stillFreezer(known(-14), detail), "M043"),
+                series(WINE_BOTTLE, WATER, known(22.5), Settings.freezer(known(-18), detail), "M045"),
                 // The start is not stated: the first reading, after 5 minutes, is taken for it.
                 new Series(
                         List.of("M050", "M053"),
@@ -93,6 +105,35 @@ final class Mappings {
                         0,
                         new Described(
                                 WINE_BOTTLE, WINE, drawnFrom(Conditions.REFRIGERATOR), room, Described.Reading.WALL)));
+    }
+
+    private static List<Series> outdoors() {
+        // A sleeve of 4 mm, as such sleeves are (from memory).
+        VesselModel inSleeve = VesselModel.lumped().wrappedIn(Layer.of(Solids.neopreneFoam(), millimetres(4)));
+        Given shade = known(33.3);
+        return List.of(
+                // The air and dew point of 8 July 2003 at Dhahran (National Weather Service,
+                // JetStream, heat index).
+                condensation(Settings.humid(known(42), known(35)), "M096"),
+                condensation(
+                        Settings.humid(drawnFrom(Conditions.HUMID_SUMMER_C), drawnFrom(Conditions.DEW_POINT_C)),
+                        "M097"),
+                series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, VesselModel.lumped()), "M094"),
+                series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, inSleeve), "M095"));
+    }
+
+    private static List<Series> underTapAndPack() {
+        Setting tap = Settings.runningTap();
+        return List.of(
+                series(BEER_BOTTLE, BEER, known(20.5), tap, "M002"),
+                series(VesselDraws.plasticBottle(500), WATER, known(21.1), tap, "M035"),
+                series(BOTTLE_473, WATER, known(21.1), tap, "M038"),
+                series(CAN_355, WATER, known(21.1), tap, "M041"),
+                series(WINE_BOTTLE, WATER, known(22.5), Settings.frozenPack(known(-18)), "M046"));
+    }
+
+    private static Series condensation(Setting air, String id) {
+        return new Series(List.of(id), 0, new Described(CAN_355, WATER, known(0), air, Described.Reading.CONDENSATION));
     }
 
     private static List<Series> inWater() {
@@ -121,6 +162,35 @@ final class Mappings {
                 series(CAN_355, SOFT_DRINK, known(18), iceWater, "M072"));
     }
 
+    private static List<Series> inIce() {
+        Setting bareIce = Settings.bareIce();
+        Setting oneKilogramSalted = Settings.saltedIce(
+                draw -> 1, draw -> Conditions.in(draw, Conditions.WATER_KG), draw -> 0.1, Optional.empty());
+        Setting fiveCups = Settings.saltedIce(
+                Mappings::fiveCupsOfIceKg, draw -> 16 * CUP_L, Mappings::halfCupOfSaltKg, Optional.of(draw -> 0));
+        Setting fiveCupsStirred = Settings.saltedIce(
+                Mappings::fiveCupsOfIceKg,
+                draw -> 16 * CUP_L,
+                Mappings::halfCupOfSaltKg,
+                Optional.of(Conditions::statedStirring));
+        Setting salted = Settings.saltedIce(draw -> Conditions.in(draw, Conditions.SALT_KG));
+        Setting muchSalt = Settings.saltedIce(draw -> Conditions.in(draw, Conditions.MUCH_SALT_KG));
+        return List.of(
+                series(CAN_355, BEER, ROOM, bareIce, "M063"),
+                series(CAN_355, SOFT_DRINK, ROOM, bareIce, "M068"),
+                series(CAN_355, SOFT_DRINK, known(18), bareIce, "M071"),
+                series(BEER_BOTTLE, BEER, known(20.5), oneKilogramSalted, "M009"),
+                series(WINE_BOTTLE, WINE, ROOM, salted, "M022"),
+                series(WINE_BOTTLE, WINE, ROOM, muchSalt, "M031"),
+                series(CAN_355, BEER, ROOM, fiveCups, "M057"),
+                series(CAN_355, BEER, ROOM, fiveCupsStirred, "M059"),
+                series(CAN_355, BEER, known(22.6), muchSalt, "M061"));
+    }
+
+    private static double halfCupOfSaltKg(Draw draw) {
+        return 0.5 * Conditions.in(draw, Conditions.CUP_OF_SALT_KG);
+    }
+
     /** A cup of loose cubes holds as much ice as they pack. */
     private static double fiveCupsOfIceKg(Draw draw) {
         return 5 * CUP_L * ICE_KG_PER_L * Conditions.in(draw, Conditions.PACKING);
@@ -134,12 +204,9 @@ final class Mappings {
     /** Why rows are not run, by the name of the row. */
     static Map<String, String> notYet() {
         Map<String, String> reasons = new LinkedHashMap<>();
-        because(reasons, "a running tap", "M002 M035 M038 M041");
         because(reasons, "a wet wrap and its evaporation", "M004 M006 M021 M042 M044 M048 M051 M054 M062");
-        because(reasons, "salted ice", "M009 M022 M031 M057 M059 M061");
-        because(reasons, "snow round a vessel", "M015 M016");
-        because(reasons, "ice without water", "M063 M068 M071");
-        because(reasons, "a frozen pack that touches the vessel", "M046 M049 M052 M055");
+        because(reasons, "snow, which is not crushed ice", "M015 M016");
+        because(reasons, "bags of frozen peas: loose grains, which are not gel", "M049 M052 M055");
         because(reasons, "its start is not stated; it is the start of the two readings that follow it", "M047");
         because(reasons, "a bath of another liquid than water", "M060");
         because(reasons, "dry ice", "M066");
@@ -148,9 +215,10 @@ final class Mappings {
                 "a drink poured into a glass of another temperature",
                 "M080 M081 M082 M083 M084 M085 M086 M087");
         because(reasons, "a glass that is drunk from", "M092 M093");
-        because(reasons, "moving air", "M094 M095");
-        because(reasons, "condensation", "M096 M097");
-        because(reasons, "moving air, and ice in the drink", "M098 M099 M100 M101");
+        because(
+                reasons,
+                "a soft bottle with ice in the drink, in air whose speed is not stated and whose temperature varied",
+                "M098 M099 M100 M101");
         because(reasons, "a case of bottles in a vehicle", "M102");
         because(reasons, "a bottle in a box in the open at night, and when it begins to freeze", "M103");
         because(reasons, "sun", "M104");

@@ -19,7 +19,7 @@ import org.beveragethermal.testsupport.Csv;
  * @param method what it was put into
  * @param mediumC temperature of the medium [°C], empty if not stated
  * @param startC temperature at the start [°C], empty if not stated
- * @param endC temperature at the end, or the one asked for [°C]
+ * @param endC temperature at the end, or the one asked for [°C]; {@code +} and {@code K} about it if it is a rise
  * @param minutes time from start to end [min]; {@code >} before it if the end was not reached by then
  * @param states whether the report is about the time to a temperature, the temperature at a time, or one never reached
  * @param provenance A published or by an institute, B organised test, C hobby or school write-up, D second-hand report
@@ -40,6 +40,8 @@ record MeasuredRow(
         String citeAs) {
 
     private static final String LATER_THAN = ">";
+    private static final String RISE = "+";
+    private static final String KELVINS = " K";
 
     /** What a report is about. */
     enum States {
@@ -79,9 +81,25 @@ record MeasuredRow(
                 fields.get(11));
     }
 
-    /** Temperature at the end; only for rows whose end is a plain number. */
-    double endCelsius() {
-        return Double.parseDouble(endC);
+    /**
+     * Temperature at the end; only for rows whose end is a plain number, or a rise.
+     *
+     * @param startCelsius temperature at the start, from which rises count [°C]
+     */
+    double endCelsius(double startCelsius) {
+        return endC.startsWith(RISE)
+                ? startCelsius + Double.parseDouble(endC.replace(RISE, "").replace(KELVINS, ""))
+                : Double.parseDouble(endC);
+    }
+
+    /** Whether the temperature of the medium is stated as a plain number. */
+    boolean statesMedium() {
+        return mediumC.matches("-?[0-9.]+");
+    }
+
+    /** Whether a time is compared; one that never came is without end. */
+    boolean isAboutTime() {
+        return states != States.TEMPERATURE;
     }
 
     /** Time to the end, or the time by which it was not yet reached. */

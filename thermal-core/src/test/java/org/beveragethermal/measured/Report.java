@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.UncertainInput;
 import org.beveragethermal.materials.provenance.Uncertainty;
 import org.beveragethermal.testsupport.DocumentParts;
@@ -25,16 +26,43 @@ final class Report {
     private final List<MeasuredRow> rows;
     private final Map<String, String> notYet;
     private final Summary summary;
+    private final List<Comparison> inUse;
 
-    Report(List<MeasuredRow> rows, Map<String, String> notYet, Summary summary) {
+    /** About the rows, those that are not run, all comparisons, and those in rooms and appliances in use. */
+    Report(List<MeasuredRow> rows, Map<String, String> notYet, Summary summary, List<Comparison> inUse) {
         this.rows = rows;
         this.notYet = notYet;
         this.summary = summary;
+        this.inUse = inUse;
     }
 
     void leave() {
+        leaveComparisons("", summary, summary.comparisons());
+        leaveComparisons("-in-use", summary.with(inUse), inUse);
         DocumentParts.leaveTable(
-                "measured-rows",
+                "measured-by-class", List.of("Class", "Rows", "Run", "Inside", "Not yet run"), byClass());
+        DocumentParts.leaveTable(
+                "measured-not-yet", List.of("Not run, for want of", "Number", "Rows"), withoutSurroundings());
+        DocumentParts.leaveTable(
+                "measured-stirring",
+                List.of("Row", "Measured", "Still: median", "90 % interval", "Stirred: median", "90 % interval"),
+                alternatives(c -> Summary.isInIceWater(c) && divides(c, Setting.Alternatives.STIRRING)));
+        DocumentParts.leaveTable(
+                "measured-salt",
+                List.of(
+                        "Row",
+                        "Measured",
+                        "Mixed in: median",
+                        "90 % interval",
+                        "Without effect: median",
+                        "90 % interval"),
+                alternatives(c -> divides(c, Setting.Alternatives.SALT)));
+        DocumentParts.leaveTable("measured-conditions", List.of("Drawn", "From"), conditions());
+    }
+
+    private static void leaveComparisons(String ending, Summary all, List<Comparison> shown) {
+        DocumentParts.leaveTable(
+                "measured-rows" + ending,
                 List.of(
                         "Row",
                         "Run",
@@ -46,22 +74,14 @@ final class Report {
                         "Inside",
                         "Class",
                         "Cited as"),
-                summary.comparisons().stream().map(Report::row).toList());
+                shown.stream().map(Report::row).toList());
         DocumentParts.leaveTable(
-                "measured-summary", List.of("Figure", "Found", "Asked for", "Rows", "Reached"), figures());
+                "measured-summary" + ending, List.of("Figure", "Found", "Asked for", "Rows", "Reached"), figures(all));
         DocumentParts.leaveTable(
-                "measured-by-means",
+                "measured-by-means" + ending,
                 List.of("Means", "Rows", "Inside", "Slower than the median", "Median of upper ÷ lower"),
-                byMeans());
-        DocumentParts.leaveTable(
-                "measured-by-class", List.of("Class", "Rows", "Run", "Inside", "Not yet run"), byClass());
-        DocumentParts.leaveTable(
-                "measured-not-yet", List.of("Not run, for want of", "Number", "Rows"), withoutSurroundings());
-        DocumentParts.leaveTable(
-                "measured-stirring",
-                List.of("Row", "Measured", "Still: median", "90 % interval", "Stirred: median", "90 % interval"),
-                stirring());
-        DocumentParts.leaveTable("measured-conditions", List.of("Drawn", "From"), conditions());
+                byMeans(new Summary(shown)));
+        DocumentParts.leaveDrawing("measured" + ending, Drawing.of(shown));
     }
 
     private static List<String> row(Comparison c) {
@@ -108,13 +128,14 @@ final class Report {
         return text.matches("-0\\.0+") ? text.substring(1) : text;
     }
 
-    private List<List<String>> figures() {
+    private static List<List<String>> figures(Summary summary) {
         List<List<String>> figures = new ArrayList<>();
         Predicate<Comparison> any = c -> true;
         Predicate<Comparison> bounded = Comparison::isAlwaysReached;
-        figures.add(coverage("inside the 90 % interval, all rows that are run", any));
-        figures.add(coverage("inside, in air", Summary::isInAir));
-        figures.add(coverage("inside, in ice and water", Summary::isInIceWater));
+        figures.add(coverage(summary, "inside the 90 % interval, all rows that are run", any));
+        figures.add(coverage(summary, "inside, in air", Summary::isInAir));
+        figures.add(coverage(summary, "inside, in ice and water", Summary::isInIceWater));
+        figures.add(coverage(summary, "inside, in ice without water and in salted ice", Summary::isInOtherIce));
         figures.add(figure(
                 "median of upper ÷ lower end, in air",
                 summary.medianRatio(Summary::isInAir),
@@ -125,17 +146,19 @@ final class Report {
                 summary.medianRatio(Summary::isInIceWater),
                 WIDEST_IN_ICE_WATER,
                 summary.count(bounded.and(Summary::isInIceWater))));
-        figures.add(error("of classes A and B in a medium of known temperature", Summary::isSoundTime, true));
-        figures.add(error("of all rows about a time", Summary::saysWhen, true));
+        figures.add(error(summary, "of classes A and B in a medium of known temperature", Summary::isSoundTime, true));
+        figures.add(error(summary, "of all rows about a time", Summary::saysWhen, true));
         figures.add(error(
+                summary,
                 "of classes A and B in a medium of known temperature, those that end at never included",
                 Summary::isSoundTime,
                 false));
-        figures.add(error("of all rows about a time, those that end at never included", Summary::saysWhen, false));
+        figures.add(
+                error(summary, "of all rows about a time, those that end at never included", Summary::saysWhen, false));
         return figures;
     }
 
-    private List<String> coverage(String name, Predicate<Comparison> which) {
+    private static List<String> coverage(Summary summary, String name, Predicate<Comparison> which) {
         double found = summary.coverage(which);
         return List.of(
                 name,
@@ -145,7 +168,7 @@ final class Report {
                 yesOrNo(found >= LEAST_COVERAGE));
     }
 
-    private List<String> error(String name, Predicate<Comparison> which, boolean boundedOnly) {
+    private static List<String> error(Summary summary, String name, Predicate<Comparison> which, boolean boundedOnly) {
         Predicate<Comparison> counted = boundedOnly ? which.and(Comparison::isAlwaysReached) : which;
         double most = name.startsWith("of all") ? LARGEST_ERROR : LARGEST_ERROR_SOUND;
         return figure(
@@ -159,11 +182,14 @@ final class Report {
         return List.of(name, ratio(found), "≤ " + number("%.2f", most), Long.toString(rows), yesOrNo(found <= most));
     }
 
-    private List<List<String>> byMeans() {
+    private static List<List<String>> byMeans(Summary summary) {
         List<List<String>> table = new ArrayList<>();
         for (Setting.Means means : Setting.Means.values()) {
             Predicate<Comparison> here = c -> c.run().setting().means() == means;
             Predicate<Comparison> bounded = here.and(Comparison::isAlwaysReached);
+            if (summary.count(here) == 0) {
+                continue;
+            }
             table.add(List.of(
                     means.label(),
                     Long.toString(summary.count(here)),
@@ -175,16 +201,20 @@ final class Report {
         return table;
     }
 
-    private List<List<String>> stirring() {
+    private static boolean divides(Comparison c, Setting.Alternatives alternatives) {
+        return c.run().setting().alternatives() == alternatives;
+    }
+
+    private List<List<String>> alternatives(Predicate<Comparison> which) {
         return summary.comparisons().stream()
-                .filter(c -> Summary.isInIceWater(c) && c.run().setting().stirringDrawn())
+                .filter(which)
                 .map(c -> List.of(
                         c.row().id(),
                         value(c, c.measured()),
-                        value(c, c.still().median()),
-                        interval(c, c.still()),
-                        value(c, c.stirred().median()),
-                        interval(c, c.stirred())))
+                        value(c, c.first().median()),
+                        interval(c, c.first()),
+                        value(c, c.second().median()),
+                        interval(c, c.second())))
                 .toList();
     }
 
@@ -229,15 +259,17 @@ final class Report {
 
     private static List<String> condition(UncertainInput input) {
         Uncertainty spread = input.uncertainty();
+        boolean law = LawScatter.all().stream().anyMatch(factor -> factor.name().equals(input.name()));
+        String name = (law ? "factor on " : "") + input.name();
         if (spread.shape() == Uncertainty.Shape.RECTANGULAR) {
             double half = Math.sqrt(3) * input.standardUncertainty();
             return List.of(
-                    input.name(),
+                    name,
                     "evenly from " + number("%.3g", input.value() - half) + " to "
                             + number("%.3g", input.value() + half));
         }
         return List.of(
-                "factor on " + input.name(),
+                name,
                 number("%.0f", input.value()) + ", normal, standard uncertainty "
                         + number("%.2f", input.standardUncertainty()));
     }

@@ -2,27 +2,41 @@
 package org.beveragethermal.measured;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.fraction;
+import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.litresPerMinute;
 import static org.beveragethermal.materials.units.Measures.metres;
+import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.percent;
+import static org.beveragethermal.materials.units.Measures.wattsPerKelvin;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.surroundings.Agitation;
 import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.Footing;
+import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.RunningTap;
+import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.uncertainty.Draw;
+import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
@@ -33,10 +47,21 @@ final class Settings {
     /** Long enough for what levels off near its target; what takes longer counts as never. */
     private static final Duration LONGEST_IN_AIR = Duration.ofDays(2);
 
+    /** For so long doors are opened; later it is night. */
+    private static final Duration AWAKE = Duration.ofHours(12);
+
     private static final Duration LONGEST_IN_BATH = Duration.ofHours(3);
 
     /** Against 24 slices this moved the median temperature in four baths after 10 minutes by less than 0.2 K, in a quarter of the time. */
     private static final VesselModel SLICES = VesselModel.axial(8);
+
+    /**
+     * Among pieces that sink past a vessel steps are short, and what comes is known to a factor of two. Against 8 slices this moved the
+     * medians of three rows by no more than 0.1 K and 4 %.
+     */
+    private static final VesselModel SLICES_IN_PIECES = VesselModel.axial(4);
+
+    private static final Duration LONGEST_IN_PIECES = Duration.ofHours(1);
 
     /** A bucket is as high as it has to be, and at least this high [m]. */
     private static final double LOWEST_BUCKET_M = 0.22;
@@ -45,43 +70,245 @@ final class Settings {
     private static final double WATER_DENSITY = 1000;
     private static final double ICE_DENSITY = Ice.density(273.15);
     private static final double MELTING_C = 0;
+    private static final double ZERO_CELSIUS_K = 273.15;
+
+    /** How much of rooms and appliances is drawn. */
+    enum Detail {
+        /** Air held at a temperature, still and dry, and a shelf. */
+        AS_FIRST_DRAWN,
+        /** Also fan, plate, load, neighbours and door of an appliance, draught and humidity of a room. */
+        IN_USE
+    }
 
     private Settings() {}
 
-    /** A table in a room. */
-    static Setting room(Given air) {
+    /** A table in a room; its air is still and dry as it was first drawn. */
+    static Setting room(Given air, Detail detail) {
         return new Setting(
                 Setting.Means.ROOM,
                 air,
                 VesselModel.lumped(),
                 LONGEST_IN_AIR,
-                false,
-                (draw, vessel, duration) -> Exposure.in(Air.at(celsius(air.in(draw))), duration));
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> {
+                    Air still = Air.at(celsius(air.in(draw)));
+                    return Exposure.in(detail == Detail.AS_FIRST_DRAWN ? still : inUse(still, draw), duration);
+                });
     }
 
-    /** A closed or an open shelf of a refrigerator. */
-    static Setting refrigerator() {
-        return appliance(Setting.Means.REFRIGERATOR, Given.drawnFrom(Conditions.REFRIGERATOR));
+    private static Air inUse(Air still, Draw draw) {
+        return still.withSpeed(metresPerSecond(Conditions.in(draw, Conditions.DRAUGHT)))
+                .withRelativeHumidity(percent(Conditions.in(draw, Conditions.ROOM_HUMIDITY)));
     }
 
-    /** A closed or an open shelf of a freezer. */
-    static Setting freezer(Given air) {
-        return appliance(Setting.Means.FREEZER, air);
+    /** Shade in the open, with some wind and moist air. */
+    static Setting outdoors(Given air, VesselModel model) {
+        return new Setting(
+                Setting.Means.OUTDOORS,
+                air,
+                model,
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        Air.at(celsius(air.in(draw)))
+                                .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
+                                .withRelativeHumidity(percent(Conditions.in(draw, Conditions.OUTDOOR_HUMIDITY))),
+                        duration));
     }
 
-    private static Setting appliance(Setting.Means means, Given air) {
+    /** Humid air with a dew point, moved as outdoors. */
+    static Setting humid(Given air, Given dewPoint) {
+        return new Setting(
+                Setting.Means.OUTDOORS,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        Air.at(celsius(air.in(draw)))
+                                .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
+                                .withRelativeHumidity(fraction(MoistAir.relativeHumidityAtDewPoint(
+                                        ZERO_CELSIUS_K + air.in(draw), ZERO_CELSIUS_K + dewPoint.in(draw)))),
+                        duration));
+    }
+
+    /** Cubes without water. */
+    static Setting bareIce() {
+        return new Setting(
+                Setting.Means.BARE_ICE,
+                Given.known(MELTING_C),
+                SLICES_IN_PIECES,
+                LONGEST_IN_PIECES,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> {
+                    double ice = Conditions.in(draw, Conditions.ICE_KG);
+                    double solid = Conditions.in(draw, Conditions.PACKING);
+                    Surroundings pile = BareIce.in(bucket(draw, ice / ICE_DENSITY / solid, vessel), room(draw))
+                            .ice(
+                                    kilograms(ice),
+                                    millimetres(Conditions.in(draw, Conditions.CUBE_MM)),
+                                    celsius(Conditions.in(draw, Conditions.ICE_C)))
+                            .solidFraction(solid)
+                            .meltFilm(millimetres(Conditions.in(draw, Conditions.MELT_FILM_MM)))
+                            .build();
+                    return Exposure.in(pile, duration);
+                });
+    }
+
+    /** Ice, water and salt, the salt mixed in in half of the draws and on the floor in the others. */
+    static Setting saltedIce(
+            ToDoubleFunction<Draw> iceKg,
+            ToDoubleFunction<Draw> waterKg,
+            ToDoubleFunction<Draw> saltKg,
+            Optional<ToDoubleFunction<Draw>> speed) {
+        ToDoubleFunction<Draw> stirring = speed.orElse(Conditions::unstatedStirring);
+        return new Setting(
+                Setting.Means.SALTED_ICE,
+                Given.known(MELTING_C),
+                SLICES,
+                LONGEST_IN_BATH,
+                Setting.Alternatives.SALT,
+                (draw, vessel, duration) -> {
+                    double ice = iceKg.applyAsDouble(draw);
+                    double water = waterKg.applyAsDouble(draw);
+                    double salt = saltKg.applyAsDouble(draw);
+                    double solid = Conditions.in(draw, Conditions.PACKING);
+                    double most = ice / ICE_DENSITY / solid + (water + salt) / WATER_DENSITY;
+                    Surroundings bath = SaltedIce.in(bucket(draw, most, vessel), room(draw))
+                            .ice(
+                                    kilograms(ice),
+                                    millimetres(Conditions.in(draw, Conditions.CUBE_MM)),
+                                    celsius(Conditions.in(draw, Conditions.ICE_C)))
+                            .water(kilograms(water), celsius(Conditions.in(draw, Conditions.TAP)))
+                            .salt(kilograms(salt))
+                            .effect(
+                                    Conditions.isSaltMixed(draw)
+                                            ? SaltedIce.SaltEffect.MIXED
+                                            : SaltedIce.SaltEffect.INEFFECTIVE)
+                            .agitation(new Agitation(stirring.applyAsDouble(draw)))
+                            .solidFraction(solid)
+                            .build();
+                    return placed(draw, bath, vessel, duration);
+                });
+    }
+
+    /** Salted ice of which only how much salt there was is known. */
+    static Setting saltedIce(ToDoubleFunction<Draw> saltKg) {
+        return saltedIce(
+                draw -> Conditions.in(draw, Conditions.ICE_KG),
+                draw -> Conditions.in(draw, Conditions.WATER_KG),
+                saltKg,
+                Optional.empty());
+    }
+
+    /** A refrigerator. */
+    static Setting refrigerator(Detail detail) {
+        return appliance(
+                Setting.Means.REFRIGERATOR, Given.drawnFrom(Conditions.REFRIGERATOR), Conditions::fanSpeed, detail);
+    }
+
+    /** A freezer that may have a fan. */
+    static Setting freezer(Given air, Detail detail) {
+        return appliance(Setting.Means.FREEZER, air, Conditions::fanSpeed, detail);
+    }
+
+    /** A freezer of which it is said that its air is still. */
+    static Setting stillFreezer(Given air, Detail detail) {
+        return appliance(Setting.Means.FREEZER, air, draw -> 0, detail);
+    }
+
+    private static Setting appliance(Setting.Means means, Given air, ToDoubleFunction<Draw> fan, Detail detail) {
+        boolean asFirstDrawn = detail == Detail.AS_FIRST_DRAWN;
         return new Setting(
                 means,
                 air,
                 VesselModel.lumped(),
                 LONGEST_IN_AIR,
-                false,
-                (draw, vessel, duration) ->
-                        Exposure.in(Refrigerator.at(celsius(air.in(draw))).on(shelf(draw)), duration));
+                Setting.Alternatives.NONE,
+                draw -> asFirstDrawn ? 1 : Conditions.in(draw, Conditions.NEIGHBOURS),
+                (draw, vessel, duration) -> Exposure.in(
+                        asFirstDrawn
+                                ? Refrigerator.at(celsius(air.in(draw))).on(shelf(draw))
+                                : inUse(draw, air.in(draw), fan.applyAsDouble(draw)),
+                        duration));
     }
 
+    /** A closed shelf or a grid. */
     private static Footing shelf(Draw draw) {
         return Conditions.in(draw, Conditions.WHICH_SHELF) < 0.5 ? Footing.insulating() : Footing.open();
+    }
+
+    /** A closed shelf, a grid, or a shelf that conducts, equally often. */
+    private static Footing anyShelf(Draw draw) {
+        double which = 3 * Conditions.in(draw, Conditions.WHICH_SHELF);
+        if (which < 1) {
+            return Footing.insulating();
+        }
+        return which < 2
+                ? Footing.open()
+                : Footing.contact(wattsPerSquareMetreKelvin(Conditions.in(draw, Conditions.SHELF_CONTACT)));
+    }
+
+    /** An appliance in use: with a fan or a cold plate, opened now and then, and warmed by what was put into it. */
+    private static Refrigerator inUse(Draw draw, double airC, double fanSpeed) {
+        double vessels = Conditions.in(draw, Conditions.WARM_VESSELS);
+        Refrigerator appliance = Refrigerator.at(celsius(airC))
+                .withFan(metresPerSecond(fanSpeed))
+                .on(anyShelf(draw))
+                .withDoorOpenings(door(draw))
+                .withLoad(
+                        joulesPerKelvin(1000 * Conditions.in(draw, Conditions.STORE_KJ_PER_K) / vessels),
+                        wattsPerKelvin(Conditions.in(draw, Conditions.COOLING_W_PER_K) / vessels));
+        return fanSpeed > 0
+                ? appliance
+                : appliance.withWalls(celsius(airC - Conditions.in(draw, Conditions.COLD_PLATE_K)));
+    }
+
+    private static DoorOpenings door(Draw draw) {
+        double everyS = 60 * Conditions.in(draw, Conditions.DOOR_EVERY_MIN);
+        List<Duration> times = DoubleStream.iterate(0, timeS -> timeS < AWAKE.toSeconds(), timeS -> timeS + everyS)
+                .mapToObj(timeS -> Duration.ofSeconds(Math.round(timeS)))
+                .toList();
+        return DoorOpenings.of(
+                celsius(Conditions.in(draw, Conditions.ROOM)),
+                fraction(Conditions.in(draw, Conditions.DOOR_SHARE)),
+                Duration.ofSeconds(Math.round(60 * Conditions.in(draw, Conditions.DOOR_RECOVERY_MIN))),
+                times);
+    }
+
+    /** A frozen gel pack laid on a vessel in a freezer, both as cold as the freezer's air. */
+    static Setting frozenPack(Given air) {
+        return new Setting(
+                Setting.Means.FROZEN_PACK,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        GelPacks.of(
+                                1,
+                                kilograms(Conditions.in(draw, Conditions.PACK_KG)),
+                                millimetres(Conditions.in(draw, Conditions.PACK_MM)),
+                                celsius(air.in(draw)),
+                                Air.at(celsius(air.in(draw))).on(shelf(draw))),
+                        duration));
+    }
+
+    /** Under the tap, in the air of a room. */
+    static Setting runningTap() {
+        return new Setting(
+                Setting.Means.RUNNING_TAP,
+                Given.drawnFrom(Conditions.TAP),
+                SLICES,
+                LONGEST_IN_BATH,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        RunningTap.at(
+                                        celsius(Conditions.in(draw, Conditions.TAP)),
+                                        litresPerMinute(Conditions.in(draw, Conditions.TAP_FLOW)),
+                                        room(draw))
+                                .withWettedShare(fraction(Conditions.in(draw, Conditions.WETTED_SHARE))),
+                        duration));
     }
 
     /** A bucket of tap water, warmed by the vessel and by its room. */
@@ -91,7 +318,7 @@ final class Settings {
                 Given.drawnFrom(Conditions.TAP),
                 SLICES,
                 LONGEST_IN_BATH,
-                true,
+                Setting.Alternatives.STIRRING,
                 (draw, vessel, duration) -> {
                     double water = Conditions.in(draw, Conditions.WATER_KG);
                     Surroundings bath = WaterBath.of(
@@ -119,7 +346,7 @@ final class Settings {
                 Given.known(MELTING_C),
                 SLICES,
                 LONGEST_IN_BATH,
-                speed.isEmpty(),
+                speed.isEmpty() ? Setting.Alternatives.STIRRING : Setting.Alternatives.NONE,
                 (draw, vessel, duration) -> {
                     double ice = iceKg.applyAsDouble(draw);
                     double water = waterKg.applyAsDouble(draw);

@@ -3,7 +3,9 @@ package org.beveragethermal.measured;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * What all comparisons say together.
@@ -11,6 +13,15 @@ import java.util.function.Predicate;
  * @param comparisons one per row that was run
  */
 record Summary(List<Comparison> comparisons) {
+
+    /** The same with other comparisons of some of its rows. */
+    Summary with(List<Comparison> others) {
+        Map<String, Comparison> other =
+                others.stream().collect(Collectors.toMap(c -> c.row().id(), c -> c));
+        return new Summary(comparisons.stream()
+                .map(c -> other.getOrDefault(c.row().id(), c))
+                .toList());
+    }
 
     /** Part of rows inside their interval. */
     double coverage(Predicate<Comparison> which) {
@@ -53,15 +64,21 @@ record Summary(List<Comparison> comparisons) {
         return c.run().setting().means() == Setting.Means.ICE_WATER;
     }
 
-    /** Rows that say when a temperature was reached, and not only that it was not by then. */
-    static boolean saysWhen(Comparison c) {
-        return c.isTime() && !c.row().isLaterThanStated();
+    /** Ice without water, or with salt: the first is known to a factor of two and the second in two limits. */
+    static boolean isInOtherIce(Comparison c) {
+        Setting.Means means = c.run().setting().means();
+        return means == Setting.Means.BARE_ICE || means == Setting.Means.SALTED_ICE;
     }
 
-    /** Those of them that are published or from an organised test, in a medium whose temperature is known. */
+    /** Rows that say when a temperature was reached, and not only that it was not by then, or never. */
+    static boolean saysWhen(Comparison c) {
+        return c.row().states() == MeasuredRow.States.TIME && !c.row().isLaterThanStated();
+    }
+
+    /** Those of them that are published or from an organised test, in a medium whose temperature is stated. */
     static boolean isSoundTime(Comparison c) {
         return saysWhen(c)
                 && List.of("A", "B").contains(c.row().provenance())
-                && c.run().setting().medium().isKnown();
+                && c.row().statesMedium();
     }
 }

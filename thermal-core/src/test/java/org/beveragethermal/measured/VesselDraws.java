@@ -46,6 +46,11 @@ final class VesselDraws {
         return oneOf(Vessels.of(VesselShape.HIGH_SHOULDERED, millilitres(volumeMl)));
     }
 
+    /** A plastic bottle of the volume given. */
+    static Function<Draw, Vessel> plasticBottle(double volumeMl) {
+        return oneOf(Vessels.of(VesselShape.PLASTIC_BOTTLE, millilitres(volumeMl)));
+    }
+
     private static Function<Draw, Vessel> oneOf(Vessel... candidates) {
         List<Vessel> all = List.of(candidates);
         return draw -> varied(all.get((int) (Conditions.in(draw, Conditions.WHICH_VESSEL) * all.size())), draw);

@@ -52,7 +52,7 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @CsvSource("thermal-core, measured.svg")
+    @CsvSource({"thermal-core, measured.svg", "thermal-core, measured-in-use.svg"})
     void drawingsAreThoseOfThisBuild(String module, String name) throws IOException {
         Path directory = root().resolve(module);
         Path file = directory.resolve("docs").resolve(name);

@@ -33,7 +33,7 @@ public final class VerticalPlate {
      */
     public static double churchillChu(double ra, double pr) {
         Sources.requireDrive("Ra", ra, pr);
-        return AllRange.root(ra, pr) * AllRange.root(ra, pr);
+        return CHURCHILL_CHU.law().nusselt(ra, pr);
     }
 
     /**
@@ -53,33 +53,39 @@ public final class VerticalPlate {
         return 0.68 + 0.670 * Math.pow(ra, 0.25) / Math.pow(1 + Math.pow(0.492 / pr, 9.0 / 16), 4.0 / 9);
     }
 
-    /** The formula with its slopes. */
+    /** The formula with its slopes. Half of the work of a run is here, so that powers are taken as roots where they are some. */
     private static final class AllRange implements NusseltLaw {
 
-        private static double psi(double pr) {
-            return Math.pow(1 + Math.pow(0.492 / pr, 9.0 / 16), -8.0 / 27);
+        private static final double LEAST_ROOT = 0.825;
+
+        /** (0.492/Pr)^(9/16), of which 9/16 is 1/2 and 1/16. */
+        private static double group(double pr) {
+            double half = Math.sqrt(0.492 / pr);
+            return half * Math.sqrt(Math.sqrt(Math.sqrt(half)));
         }
 
-        private static double root(double ra, double pr) {
-            return 0.825 + 0.387 * Math.pow(ra, 1.0 / 6) * psi(pr);
+        private static double root(double ra, double group) {
+            return LEAST_ROOT + 0.387 * Math.cbrt(Math.sqrt(ra)) * Math.pow(1 + group, -8.0 / 27);
         }
 
         @Override
         public double nusselt(double ra, double pr) {
-            double root = root(ra, pr);
+            double root = root(ra, group(pr));
             return root * root;
         }
 
         @Override
         public double byDrive(double ra, double pr) {
-            return 2 * root(ra, pr) * 0.387 * psi(pr) * Math.pow(ra, -5.0 / 6) / 6;
+            double root = root(ra, group(pr));
+            return 2 * root * (root - LEAST_ROOT) / (6 * ra);
         }
 
         @Override
         public double byPrandtl(double ra, double pr) {
-            double x = Math.pow(0.492 / pr, 9.0 / 16);
-            double psiSlope = psi(pr) / (1 + x) * (8.0 / 27) * (9.0 / 16) * x / pr;
-            return 2 * root(ra, pr) * 0.387 * Math.pow(ra, 1.0 / 6) * psiSlope;
+            double group = group(pr);
+            double root = root(ra, group);
+            double rootSlope = (root - LEAST_ROOT) / (1 + group) * (8.0 / 27) * (9.0 / 16) * group / pr;
+            return 2 * root * rootSlope;
         }
     }
 }
