@@ -1,0 +1,108 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.compared;
+
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import java.time.Duration;
+import java.util.function.Function;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.ScenePrediction;
+import org.beveragethermal.core.scene.VesselModel;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Placement;
+import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessels;
+
+/**
+ * One row: a bottle of wine of 750 mL in one surroundings.
+ *
+ * @param id short name
+ * @param kind which surroundings it stands for
+ * @param words the setting in words
+ * @param task from which temperature to which
+ * @param looking air or bath, which decides how finely and how long is looked
+ * @param gear the surroundings for a draw
+ */
+record Case(
+        String id,
+        Class<? extends Surroundings> kind,
+        String words,
+        Task task,
+        Looking looking,
+        Function<Doubts, Surroundings> gear) {
+
+    static final String GEAR = "gear";
+    static final String BOTTLE = "bottle";
+
+    /** Wine is to be cooled, or to be warmed. */
+    enum Task {
+        COOL(22, 10),
+        WARM(8, 12);
+
+        private final double startC;
+        private final double targetC;
+
+        Task(double startC, double targetC) {
+            this.startC = startC;
+            this.targetC = targetC;
+        }
+
+        double startC() {
+            return startC;
+        }
+
+        double targetC() {
+            return targetC;
+        }
+    }
+
+    /** How finely contents are described, and how long is looked: what takes longer counts as never. */
+    enum Looking {
+        /** One temperature. */
+        AIR(1, Duration.ofHours(12)),
+        /** Slices. */
+        BATH(8, Duration.ofHours(2)),
+        /** As in a bath, with ice whose amount is asked for. */
+        ICE(8, Duration.ofMinutes(40)),
+        /** As with ice, no longer than until the drink begins to freeze at the wall. */
+        SALT(8, Duration.ofMinutes(12));
+
+        private final int slices;
+        private final Duration horizon;
+
+        Looking(int slices, Duration horizon) {
+            this.slices = slices;
+            this.horizon = horizon;
+        }
+
+        VesselModel model() {
+            return slices == 1 ? VesselModel.lumped() : VesselModel.axial(slices);
+        }
+
+        Duration horizon() {
+            return horizon;
+        }
+
+        boolean hasIce() {
+            return this == ICE || this == SALT;
+        }
+    }
+
+    /** As for measured runs. */
+    private static final double TOLERANCE_K = 0.05;
+
+    ScenePrediction run(Doubts doubts) {
+        FilledVessel bottle =
+                Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(task.startC()));
+        return Scene.builder()
+                .gear(GEAR, gear.apply(doubts))
+                .vessel(BOTTLE, bottle, GEAR, looking.model(), Placement.upright())
+                .build()
+                .predict(
+                        looking.horizon(),
+                        NetworkSolver.standard().withToleranceK(TOLERANCE_K).withMultipliers(doubts.multipliers()));
+    }
+}
