@@ -5,6 +5,7 @@ import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
+import java.util.Locale;
 import java.util.function.Function;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
@@ -14,6 +15,7 @@ import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.materials.vessel.Vessels;
 
 /**
@@ -93,6 +95,18 @@ record Case(
 
     /** As for measured runs. */
     private static final double TOLERANCE_K = 0.05;
+
+    private static final double STRENGTH = 12.5;
+    private static final Vessel VESSEL = Vessels.highShouldered750();
+
+    static String described() {
+        return String.format(
+                Locale.ROOT,
+                "%.0f mL of wine of %.1f %% vol, %s",
+                1e6 * VESSEL.nominalVolumeM3(),
+                STRENGTH,
+                VESSEL.name());
+    }
 
     ScenePrediction run(Doubts doubts) {
         FilledVessel bottle =

@@ -12,6 +12,8 @@ import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
 /** Laws by the names that explanations give them, with source and range. */
@@ -38,12 +40,12 @@ final class Laws {
                     "laminar film along the wall, after Squire and Eckert",
                     "integral method with the profile of H. B. Squire and E. R. G. Eckert (from memory), one slice at a time",
                     "laminar film, thinner than a third of the radius",
-                    "normal, 15 % on the film inside"),
+                    spread(Multipliers.INSIDE_FILM)),
             new Law(
                     "radiation, grey surface in large surroundings",
                     "Stefan and Boltzmann's law",
                     "grey surfaces, walls much larger than the vessel",
-                    "normal, 5 %"),
+                    spread(Multipliers.RADIATION)),
             new Law(
                     Law.CONTACT,
                     "own geometric estimate of blocks beside a round wall, with a film of melt water; see BareIce",
@@ -74,8 +76,7 @@ final class Laws {
                     correlation.name(),
                     correlation.source().citation(),
                     told(correlation.driveRange()) + "; " + told(correlation.prandtlRange()),
-                    String.format(
-                            Locale.ROOT, "%.0f %%", 100 * correlation.scatter().standardUncertainty(1)));
+                    percent(correlation.scatter().standardUncertainty(1)));
         }
     }
 
@@ -87,6 +88,18 @@ final class Laws {
 
     static Optional<Law> named(String name) {
         return all().filter(law -> law.name().equals(name)).findFirst();
+    }
+
+    private static String spread(String multiplier) {
+        return LawScatter.all().stream()
+                .filter(law -> law.name().equals(multiplier))
+                .map(law -> percent(law.standardUncertainty()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String percent(double part) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * part);
     }
 
     private static String told(ValidityRange range) {

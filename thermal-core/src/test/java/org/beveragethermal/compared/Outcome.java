@@ -34,7 +34,8 @@ record Outcome(
         List<Share> shares,
         OptionalDouble iceMeltedKg) {
 
-    private static final double TAIL = 0.05;
+    static final double PROBABILITY = 0.9;
+    private static final double TAIL = 0.5 * (1 - PROBABILITY);
     /** A law that carries less of what lies side by side is not told. */
     private static final double LEAST_PART = 0.25;
 

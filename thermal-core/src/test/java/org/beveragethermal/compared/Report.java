@@ -22,8 +22,10 @@ final class Report {
     private static final Set<String> BOTH_WAYS = Set.of("M071", "M072");
     private static final String NONE = "**none yet**";
     private static final double MINUTES_PER_HOUR = 60;
+    /** Below this tenths of a minute are told [min]. */
+    private static final double TENTHS = 19.95;
     /** From here on times are told in hours [min]. */
-    private static final double LONG = 120;
+    private static final double LONG = 149.5;
 
     private Report() {}
 
@@ -34,7 +36,7 @@ final class Report {
                         "Setting",
                         "From → to",
                         "Median",
-                        "90 % interval",
+                        number("%.0f", 100 * Outcome.PROBABILITY) + " % interval",
                         "Upper ÷ lower",
                         "What resists, half-way",
                         "Laws of the largest, and their ranges",
@@ -42,8 +44,10 @@ final class Report {
                 outcomes.stream().map(Report::row).toList());
         DocumentParts.leaveTable(
                 "surroundings-sampling",
-                List.of("Draws per row", "Seed", "Drawn"),
+                List.of("Bottle", "Interval", "Draws per row", "Seed", "Drawn"),
                 List.of(List.of(
+                        Case.described(),
+                        number("%.0f", 100 * Outcome.PROBABILITY) + " %",
                         Integer.toString(samples),
                         Long.toString(seed),
                         Doubts.all().stream().map(input -> input.name()).collect(Collectors.joining(", ")))));
@@ -140,7 +144,7 @@ final class Report {
         if (minutes >= LONG) {
             return number("%.1f", minutes / MINUTES_PER_HOUR) + " h";
         }
-        return number(minutes < 20 ? "%.1f" : "%.0f", minutes) + " min";
+        return number(minutes < TENTHS ? "%.1f" : "%.0f", minutes) + " min";
     }
 
     private static List<List<String>> laws(List<Outcome> outcomes, List<Standing> standings) {
