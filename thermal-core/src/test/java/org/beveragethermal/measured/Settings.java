@@ -8,6 +8,7 @@ import static org.beveragethermal.materials.units.Measures.metres;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.beveragethermal.core.scene.Exposure;
@@ -17,6 +18,7 @@ import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
@@ -162,6 +164,14 @@ final class Settings {
         Exposure standing = Exposure.in(bath, duration);
         boolean floats =
                 vessel.vessel().shape() == VesselShape.CAN && Conditions.in(draw, Conditions.WHERE_IN_BATH) < 0.5;
-        return floats ? standing.immersedTo(metres(vessel.vessel().profile().heightM())) : standing;
+        return floats && isCovered(bath, vessel)
+                ? standing.immersedTo(metres(vessel.vessel().profile().heightM()))
+                : standing;
+    }
+
+    /** Whether a vessel that hangs in a bath is covered; where the water is shallower it stands on the floor. */
+    private static boolean isCovered(Surroundings bath, FilledVessel vessel) {
+        Occupant afloat = new Occupant("afloat", vessel.vessel());
+        return bath.open("bath", 0).wettedHeightM(afloat, List.of(afloat)) >= afloat.heightM();
     }
 }

@@ -10,6 +10,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -19,13 +22,15 @@ import org.beveragethermal.core.prediction.Stay;
 import org.beveragethermal.core.solver.Mixing;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Phase;
+import org.beveragethermal.core.solver.StateChange;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.BareIce;
-import org.beveragethermal.core.surroundings.Medium;
+import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.core.surroundings.Tending;
 import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -40,8 +45,14 @@ public final class Scene {
     private static final Duration LONGEST = Duration.ofDays(30);
     /** A waterline this close below the top of the liquid or above it counts as full immersion, as a part of the height. */
     private static final double FULLY_IMMERSED = 0.95;
-    /** A waterline that is lower than asked by more than this is told [m]. */
+    /** A waterline that is lower than asked by more than this is refused or told; one that is known this closely is known [m]. */
     private static final double SHALLOWER_M = 5e-4;
+    /** Ice that is left is known closely enough within this part, or this mass [kg]. */
+    private static final double ICE_LEFT_PART = 0.01;
+
+    private static final double ICE_LEFT_KG = 1e-3;
+    /** Runs at most, until it is known how high the water stands where baths are tended. */
+    private static final int MOST_PASSES = 4;
 
     private final Duration origin;
     private final Map<String, Surroundings> gear;
@@ -49,6 +60,7 @@ public final class Scene {
     private final Map<String, FilledVessel> vessels;
     private final Map<String, VesselModel> models;
     private final Map<String, TreeMap<Duration, Place>> places;
+    private final Map<String, TreeMap<Duration, List<Tending>>> tendings;
 
     /** Where a vessel is, and how it stands there. */
     private record Place(String gearId, Placement placement) {
@@ -65,6 +77,13 @@ public final class Scene {
         this.models = Map.copyOf(builder.models);
         this.places = new LinkedHashMap<>();
         builder.places.forEach((id, timed) -> this.places.put(id, new TreeMap<>(timed)));
+        this.tendings = new LinkedHashMap<>();
+        builder.tendings.forEach((id, timed) -> {
+            TreeMap<Duration, List<Tending>> copy = new TreeMap<>();
+            timed.forEach((after, list) -> copy.put(after, List.copyOf(list)));
+            this.tendings.put(id, copy);
+        });
+        requireDepths();
     }
 
     /**
@@ -84,6 +103,7 @@ public final class Scene {
         private final Map<String, FilledVessel> vessels = new LinkedHashMap<>();
         private final Map<String, VesselModel> models = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, Place>> places = new LinkedHashMap<>();
+        private final Map<String, TreeMap<Duration, List<Tending>>> tendings = new LinkedHashMap<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -247,10 +267,89 @@ public final class Scene {
         }
 
         /**
+         * Adds ice to a bath of ice and water or to bare ice, in blocks as those that it was made of; that stirs the bath. Several things may be done to a
+         * bath at one time: they follow one another as they were told. Water that then stands above the rim runs off.
+         *
+         * @param gearId id of the bath or bucket
+         * @param after time since the start, > 0, not before the bath is prepared
+         * @param mass mass of ice, 10 g to 2000 kg
+         * @param temperature its temperature, −30 °C to 0 °C
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+         */
+        public Builder topUpIce(String gearId, Duration after, Quantity<Mass> mass, Quantity<Temperature> temperature) {
+            return tend(gearId, after, Tending.addIce(mass, temperature));
+        }
+
+        /**
+         * Adds water to a bath of ice and water; that stirs it. Water that then stands above the rim runs off.
+         *
+         * @param gearId id of the bath or bucket
+         * @param after time since the start, > 0, not before the bath is prepared
+         * @param mass mass of water, 10 g to 2000 kg
+         * @param temperature its temperature, 0 °C to 60 °C
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+         */
+        public Builder topUpWater(
+                String gearId, Duration after, Quantity<Mass> mass, Quantity<Temperature> temperature) {
+            return tend(gearId, after, Tending.addWater(mass, temperature));
+        }
+
+        /**
+         * Pours water off a bath of ice and water, which stirs it, or gathered melt water off bare ice. A run refuses more than there is; a
+         * bath keeps a tenth of its ice in water.
+         *
+         * @param gearId id of the bath or bucket
+         * @param after time since the start, > 0, not before the bath is prepared
+         * @param mass mass of water, 10 g to 2000 kg
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range
+         */
+        public Builder pourOff(String gearId, Duration after, Quantity<Mass> mass) {
+            return tend(gearId, after, Tending.pourOff(mass));
+        }
+
+        /**
+         * Stirs a bath of ice and water once: its water is mixed and is still again. Stirring now and then is several of these; what
+         * moves the water all the time is the bath's own {@link org.beveragethermal.core.surroundings.Agitation}.
+         *
+         * @param gearId id of the bath or bucket
+         * @param after time since the start, > 0, not before the bath is prepared
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such gear, it does not take that, or the time is not fit
+         */
+        public Builder stir(String gearId, Duration after) {
+            return tend(gearId, after, Tending.stir());
+        }
+
+        private Builder tend(String gearId, Duration after, Tending tending) {
+            requireGear(gearId, after);
+            if (after.isNegative() || after.isZero()) {
+                throw new IllegalArgumentException(
+                        tending + " of " + gearId + " after " + after + ": expected a time after the start");
+            }
+            if (!Objects.requireNonNull(gear.get(gearId)).allows(tending)) {
+                throw new IllegalArgumentException(tending + " of gear " + gearId
+                        + ": that is not described for it, but for baths of ice and water");
+            }
+            tendings.computeIfAbsent(gearId, id -> new TreeMap<>())
+                    .computeIfAbsent(after, time -> new ArrayList<>())
+                    .add(tending);
+            return this;
+        }
+
+        /**
          * Makes the scene.
          *
          * @return the scene
          * @throws IllegalStateException if there is no vessel
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a vessel is to be immersed deeper than the water of the bath
+         *     stands, with all vessels that are in it then
+         * @throws IllegalArgumentException if a vessel that is to be immersed lies in a bucket narrower than it is long
          */
         public Scene build() {
             if (vessels.isEmpty()) {
@@ -314,27 +413,99 @@ public final class Scene {
      * Runs the scene.
      *
      * @param horizon how long, > 0, at most 30 days; moves after it do not take place
-     * @param solver tolerance and multipliers
+     * @param solver tolerance and multipliers; a scene in which a bath is tended may be run up to four times, until it is known how high
+     *     its water stands afterwards, and a monitor is told of all of them
      * @return what happens
      * @throws IllegalArgumentException if the horizon is outside its range or a vessel lies in a bucket narrower than it is long
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if more water is poured off a bath than it can spare then, more ice
+     *     is added than its bucket holds, or a vessel is put deeper into it than its water stands
      */
     public ScenePrediction predict(Duration horizon, NetworkSolver solver) {
         if (horizon.isNegative() || horizon.isZero() || horizon.compareTo(LONGEST) > 0) {
             throw new IllegalArgumentException(
                     "horizon " + horizon + ": expected more than nothing and at most " + LONGEST);
         }
-        Map<String, Medium> media = new LinkedHashMap<>();
-        gear.forEach((id, surroundings) -> media.put(id, surroundings.open(id, seconds(origin))));
+        IceLeft iceLeft = IceLeft.UNKNOWN;
+        for (int pass = 1; ; pass++) {
+            ScenePrediction run = predict(horizon, solver, iceLeft);
+            IceLeft seen = iceLeft(horizon, run, iceLeft);
+            if (pass == MOST_PASSES || seen.equals(iceLeft)) {
+                if (!tendings.isEmpty()) {
+                    requireDepths(horizon, iceLeft);
+                }
+                return run;
+            }
+            iceLeft = seen;
+        }
+    }
+
+    /** What a run found, or what was assumed if that makes no difference. */
+    private IceLeft iceLeft(Duration horizon, ScenePrediction run, IceLeft assumed) {
+        Map<String, Map<Duration, Double>> left = new LinkedHashMap<>();
+        boolean known = true;
+        for (String id : tendings.keySet()) {
+            for (Duration time :
+                    Objects.requireNonNull(tendings.get(id)).headMap(horizon).keySet()) {
+                double kg = run.iceKg(id, time.minusMillis(1));
+                left.computeIfAbsent(id, gearId -> new LinkedHashMap<>()).put(time, kg);
+                // Where ice floats it decides nothing; a pile counts its blocks by it.
+                known &= gear.get(id) instanceof IceWaterBath
+                        || Math.abs(kg - assumed.at(id, time).orElse(Double.MAX_VALUE))
+                                < ICE_LEFT_PART * kg + ICE_LEFT_KG;
+            }
+        }
+        IceLeft seen = new IceLeft(left);
+        return known && sameWaterlines(starts(horizon), assumed, seen) ? assumed : seen;
+    }
+
+    private boolean sameWaterlines(List<Duration> starts, IceLeft one, IceLeft other) {
+        if (tendings.isEmpty()) {
+            return true;
+        }
+        LiveGear before = gear(starts, one);
+        LiveGear after = gear(starts, other);
+        for (String id : vessels.keySet()) {
+            for (Duration start : starts) {
+                if (Math.abs(wettedHeight(id, start, before) - wettedHeight(id, start, after)) > SHALLOWER_M) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private LiveGear gear(List<Duration> starts, IceLeft iceLeft) {
+        LiveGear live = new LiveGear();
+        gear.forEach((id, surroundings) -> {
+            live.open(id, surroundings.open(id, seconds(origin)));
+            TreeMap<Duration, List<Tending>> timed = tendings.getOrDefault(id, new TreeMap<>());
+            for (Duration start : starts) {
+                List<Tending> done = timed.get(start);
+                if (done != null) {
+                    live.tend(
+                            id,
+                            start,
+                            live.at(id, start)
+                                    .tended("after " + start, done, occupants(id, start), iceLeft.at(id, start)));
+                }
+            }
+        });
+        return live;
+    }
+
+    private ScenePrediction predict(Duration horizon, NetworkSolver solver, IceLeft iceLeft) {
         List<Duration> starts = starts(horizon);
+        LiveGear media = gear(starts, iceLeft);
         Map<String, ModelledVessel> modelled = new LinkedHashMap<>();
         vessels.forEach((id, filled) -> modelled.put(id, modelled(id, filled, waterlines(id, starts, media))));
         List<Node> nodes = new ArrayList<>();
-        media.values().forEach(medium -> nodes.addAll(medium.nodes()));
+        media.nodes().values().forEach(nodes::addAll);
         modelled.values().forEach(vessel -> nodes.addAll(vessel.nodes()));
         List<Phase> phases = new ArrayList<>();
         for (Duration start : starts) {
-            phases.add(new Phase(
-                    seconds(start), Network.of(nodes, paths(start, media, modelled)), mixings(start, modelled)));
+            List<StateChange> all = new ArrayList<>(mixings(start, modelled));
+            all.addAll(media.changes(start));
+            phases.add(new Phase(seconds(start), Network.of(nodes, paths(start, media, modelled)), all));
         }
         Trajectory trajectory = solver.solve(phases, seconds(horizon));
         Map<String, Prediction> predictions = new LinkedHashMap<>();
@@ -347,12 +518,53 @@ public final class Scene {
                         vessel.bands(),
                         notes(id, vessel, starts, media, trajectory),
                         described(id, vessel, horizon, media))));
-        Map<String, List<Node>> gearNodes = new LinkedHashMap<>();
-        media.forEach((id, medium) -> gearNodes.put(id, medium.nodes()));
-        return new ScenePrediction(trajectory, predictions, gearNodes);
+        return new ScenePrediction(trajectory, predictions, media.nodes());
     }
 
-    private Described described(String id, ModelledVessel vessel, Duration horizon, Map<String, Medium> media) {
+    /** Refuses vessels that are put deeper than the water stands that they are put into, as far as that is known before a run. */
+    private void requireDepths() {
+        LiveGear untended = new LiveGear();
+        places.forEach((id, timed) -> timed.forEach((time, place) -> {
+            if (place.placement().immersionM().isPresent() && !isTendedBefore(place.gearId(), time)) {
+                if (!untended.has(place.gearId())) {
+                    untended.open(
+                            place.gearId(),
+                            Objects.requireNonNull(gear.get(place.gearId())).open(place.gearId(), seconds(origin)));
+                }
+                requireDepth(id, time, place, untended);
+            }
+        }));
+    }
+
+    /** The same for baths that were tended before. */
+    private void requireDepths(Duration horizon, IceLeft iceLeft) {
+        LiveGear tended = gear(starts(horizon), iceLeft);
+        places.forEach((id, timed) -> timed.headMap(horizon).forEach((time, place) -> {
+            if (isTendedBefore(place.gearId(), time)) {
+                requireDepth(id, time, place, tended);
+            }
+        }));
+    }
+
+    private boolean isTendedBefore(String gearId, Duration time) {
+        TreeMap<Duration, List<Tending>> timed = tendings.get(gearId);
+        return timed != null && timed.floorKey(time) != null;
+    }
+
+    private void requireDepth(String vesselId, Duration time, Place place, LiveGear media) {
+        double asked = place.placement().immersionM().orElse(0);
+        double reached = wettedHeight(vesselId, time, media);
+        if (asked > reached + SHALLOWER_M) {
+            new ValidityRange(
+                            "immersion of vessel " + vesselId + " in gear " + place.gearId() + " after " + time,
+                            0,
+                            reached,
+                            "m")
+                    .require(asked, "depth of the bath with the vessels in it then");
+        }
+    }
+
+    private Described described(String id, ModelledVessel vessel, Duration horizon, LiveGear media) {
         List<Stay> stays = new ArrayList<>();
         TreeMap<Duration, Place> timed = Objects.requireNonNull(places.get(id));
         for (Duration from : timed.headMap(horizon).keySet()) {
@@ -372,8 +584,11 @@ public final class Scene {
 
     /** Times at which connections change, the start first. */
     private List<Duration> starts(Duration horizon) {
-        return Stream.concat(
-                        places.values().stream().flatMap(timed -> timed.keySet().stream()), prepared.values().stream())
+        return Stream.of(
+                        places.values().stream().flatMap(timed -> timed.keySet().stream()),
+                        tendings.values().stream().flatMap(timed -> timed.keySet().stream()),
+                        prepared.values().stream())
+                .flatMap(times -> times)
                 .filter(time -> time.compareTo(horizon) < 0)
                 .distinct()
                 .sorted()
@@ -417,7 +632,7 @@ public final class Scene {
     }
 
     /** Heights above the base at which water stands beside a vessel in the course of the run. */
-    private List<Double> waterlines(String vesselId, List<Duration> starts, Map<String, Medium> media) {
+    private List<Double> waterlines(String vesselId, List<Duration> starts, LiveGear media) {
         List<Double> lines = new ArrayList<>();
         for (Duration start : starts) {
             // Along a vessel that lies the waterline crosses all bands.
@@ -429,23 +644,21 @@ public final class Scene {
         return lines;
     }
 
-    private double wettedHeight(String vesselId, Duration time, Map<String, Medium> media) {
+    private double wettedHeight(String vesselId, Duration time, LiveGear media) {
         String gearId = stay(vesselId, time).gearId();
-        return Objects.requireNonNull(media.get(gearId))
-                .wettedHeightM(occupant(vesselId, time), occupants(gearId, time));
+        return media.at(gearId, time).wettedHeightM(occupant(vesselId, time), occupants(gearId, time));
     }
 
-    private List<Path> paths(Duration start, Map<String, Medium> media, Map<String, ModelledVessel> modelled) {
+    private List<Path> paths(Duration start, LiveGear media, Map<String, ModelledVessel> modelled) {
         List<Path> paths = new ArrayList<>();
-        media.forEach((id, medium) -> {
+        media.ids().forEach(id -> {
             if (Objects.requireNonNull(prepared.get(id)).compareTo(start) <= 0) {
-                paths.addAll(medium.paths(occupants(id, start)));
+                paths.addAll(media.at(id, start).paths(occupants(id, start)));
             }
         });
         modelled.forEach((id, vessel) -> {
             String gearId = stay(id, start).gearId();
-            paths.addAll(vessel.paths(
-                    Objects.requireNonNull(media.get(gearId)), occupant(id, start), occupants(gearId, start)));
+            paths.addAll(vessel.paths(media.at(gearId, start), occupant(id, start), occupants(gearId, start)));
         });
         return paths;
     }
@@ -468,11 +681,7 @@ public final class Scene {
     }
 
     private List<String> notes(
-            String vesselId,
-            ModelledVessel vessel,
-            List<Duration> starts,
-            Map<String, Medium> media,
-            Trajectory trajectory) {
+            String vesselId, ModelledVessel vessel, List<Duration> starts, LiveGear media, Trajectory trajectory) {
         boolean lumped = Objects.requireNonNull(models.get(vesselId)).isLumped();
         List<String> notes = new ArrayList<>();
         for (Duration start : starts) {
@@ -500,7 +709,7 @@ public final class Scene {
                         1000 * wetted,
                         1000 * asked));
             }
-            notes.addAll(Objects.requireNonNull(media.get(gearId)).notes(occupants(gearId, start)));
+            notes.addAll(media.at(gearId, start).notes(occupants(gearId, start)));
         }
         notes.addAll(vessel.notes(trajectory));
         CondensedWater.on(vessel.nodes(), starts.stream().map(Scene::seconds).toList(), trajectory)

@@ -56,7 +56,8 @@ public final class ScenePrediction {
     }
 
     /**
-     * Temperatures of a piece of gear's own parts, such as the clear water of an ice bath.
+     * Temperatures of a piece of gear's own parts, such as the clear water of an ice bath. A part of which nothing is left, such as
+     * melted ice, keeps the temperature that it had last and touches nothing.
      *
      * @param gearId the gear's id
      * @param time time since the start
@@ -90,7 +91,7 @@ public final class ScenePrediction {
      *
      * @param gearId the gear's id
      * @param time time since the start
-     * @return mass [kg] of ice and of water whose mass varies; 0 for gear without such parts
+     * @return mass [kg] of ice and of water whose mass varies, melt water that drained away included; 0 for gear without such parts
      * @throws IllegalArgumentException if there is no such gear or the time is not in the run
      */
     public double gearMassKg(String gearId, Duration time) {
@@ -135,7 +136,7 @@ public final class ScenePrediction {
     }
 
     /**
-     * When the ice of a piece of gear is gone.
+     * When the ice of a piece of gear is gone for the first time.
      *
      * @param gearId the gear's id
      * @return time since the start, or empty if some is left at the end or there never was any

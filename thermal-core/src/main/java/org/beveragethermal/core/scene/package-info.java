@@ -21,6 +21,25 @@
  * <p>For a single vessel there is a short form, {@link org.beveragethermal.core.scene.Lumped}: a list of exposures;
  * {@link org.beveragethermal.core.scene.Layered} is the same for layered contents.
  *
+ * <p><b>Tending a bath.</b> Ice and water may be added to a bath of ice and water in the course of a run, water poured off, and the bath
+ * stirred: each is a change of state at a moment that mixes the bath's water. The ledger has an account of the enthalpy that it brings
+ * or takes; more than the bucket holds runs off.
+ *
+ * <pre>{@code
+ * Scene evening = Scene.builder()
+ *         .gear("terrace", terrace)
+ *         .gear("bucket", ice)
+ *         .vessel("sparkling", bottle, "bucket")
+ *         .stir("bucket", Duration.ofMinutes(10))
+ *         .pourOff("bucket", Duration.ofMinutes(40), kilograms(1))
+ *         .topUpIce("bucket", Duration.ofMinutes(40), kilograms(1), celsius(-8))
+ *         .build();
+ * }</pre>
+ *
+ * <p><b>Depth.</b> A vessel that is to be immersed deeper than the water stands, with all vessels that are in it then, is refused; where
+ * the water falls later, because another vessel is taken out or water is poured off, the prediction says so and the vessel stands on
+ * the floor.
+ *
  * <p><b>Lumped vessels.</b> Contents are one node at their mean temperature; the wall is one node per band, with bands divided
  * at every waterline that occurs in the run. A vessel that is only partly immersed stratifies, and one node cannot show that:
  * the prediction then carries a note.

@@ -42,33 +42,24 @@ final class Integration {
             double legEnd =
                     i + 1 < phases.size() ? Math.min(endS, phases.get(i + 1).startS()) : endS;
             PreparedNetwork network = phases.get(i).network().prepare();
-            double[] start = mixed(network, state, phases.get(i).mixings());
-            Trajectory.Leg leg = integrate(network, phases.get(i), legEnd, start);
+            ChangedState start = changed(network, state, phases.get(i).changes());
+            Trajectory.Leg leg = integrate(network, phases.get(i), legEnd, state, start);
             legs.add(leg);
             state = leg.endState();
         }
         return new Trajectory(legs, stepsTried, multipliers);
     }
 
-    /** A state in which each mixing has shared out the enthalpy of its parts. */
-    static double[] mixed(PreparedNetwork network, double[] state, List<Mixing> mixings) {
-        double[] result = state.clone();
-        for (Mixing mixing : mixings) {
-            double enthalpy = 0;
-            double shares = 0;
-            for (int i = 0; i < mixing.nodes().size(); i++) {
-                enthalpy += result[network.offset(mixing.nodes().get(i))];
-                shares += mixing.shares().get(i);
-            }
-            for (int i = 0; i < mixing.nodes().size(); i++) {
-                result[network.offset(mixing.nodes().get(i))] =
-                        enthalpy * mixing.shares().get(i) / shares;
-            }
-        }
+    /** What changes make of a state. */
+    static ChangedState changed(PreparedNetwork network, double[] state, List<StateChange> changes) {
+        ChangedState result = new ChangedState(network, state);
+        changes.forEach(change -> change.apply(result));
         return result;
     }
 
-    private Trajectory.Leg integrate(PreparedNetwork network, Phase phase, double endS, double[] startState) {
+    private Trajectory.Leg integrate(
+            PreparedNetwork network, Phase phase, double endS, double[] before, ChangedState start) {
+        double[] startState = start.values();
         double startS = phase.startS();
         RosenbrockStep step = new RosenbrockStep(network, multipliers);
         StepLog log = new StepLog(network.stateSize(), network.ledgerSize());
@@ -84,7 +75,8 @@ final class Integration {
         for (double stop : stops) {
             time = advance(step, log, time, stop);
         }
-        return new Trajectory.Leg(network, startS, endS, phase.mixings(), startState, log, step.state());
+        return new Trajectory.Leg(
+                network, startS, endS, phase.changes(), start.brought(), before, startState, log, step.state());
     }
 
     /** Integrates from a time to the next stop, ending a step exactly there. */

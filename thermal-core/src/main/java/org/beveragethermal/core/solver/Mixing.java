@@ -12,7 +12,7 @@ import org.beveragethermal.core.network.Node;
  * @param nodes the parts, at least two
  * @param shares each part's share, for instance its mass; all > 0
  */
-public record Mixing(List<Node> nodes, List<Double> shares) {
+public record Mixing(List<Node> nodes, List<Double> shares) implements StateChange {
 
     /**
      * Checks and copies the lists.
@@ -32,6 +32,19 @@ public record Mixing(List<Node> nodes, List<Double> shares) {
             if (!(share > 0) || Double.isInfinite(share)) {
                 throw new IllegalArgumentException("share " + share + ": expected a finite value above 0");
             }
+        }
+    }
+
+    @Override
+    public void apply(ChangedState state) {
+        double enthalpy = 0;
+        double sum = 0;
+        for (int i = 0; i < nodes.size(); i++) {
+            enthalpy += state.enthalpyJ(nodes.get(i));
+            sum += shares.get(i);
+        }
+        for (int i = 0; i < nodes.size(); i++) {
+            state.setEnthalpyJ(nodes.get(i), enthalpy * shares.get(i) / sum);
         }
     }
 }

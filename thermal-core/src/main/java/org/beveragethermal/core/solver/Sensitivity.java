@@ -152,7 +152,7 @@ public final class Sensitivity {
 
         void walk(double[][] s, List<Double> times, List<double[][]> states) {
             for (double[] one : s) {
-                System.arraycopy(leg.mixed(one), 0, one, 0, n);
+                System.arraycopy(leg.carried(one), 0, one, 0, n);
             }
             for (int i = 0; i < leg.log().size(); i++) {
                 StepLog.Step step = leg.log().step(i);

@@ -2,10 +2,12 @@
 package org.beveragethermal.core.solver;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.beveragethermal.core.network.Account;
@@ -24,6 +26,9 @@ import org.beveragethermal.core.network.StoreState;
 public final class Trajectory {
 
     private static final double EVENT_FRACTION = 1e-6;
+    /** Sensitivities are carried across changes of state by differences of this part of a unit of their parameter. */
+    private static final double SMALL_PART = 1e-5;
+
     private static final int EVENT_SAMPLES = 4;
     private static final int EVENT_EVALUATIONS = 200;
     private static final double GOLDEN = 0.5 * (Math.sqrt(5) - 1);
@@ -40,14 +45,30 @@ public final class Trajectory {
             PreparedNetwork network,
             double startS,
             double endS,
-            List<Mixing> mixings,
+            List<StateChange> changes,
+            List<LedgerEntry> brought,
+            double[] before,
             double[] startState,
             StepLog log,
             double[] endState) {
 
-        /** What the mixings at the start of the leg make of a state, or of a change of state. */
-        double[] mixed(double[] state) {
-            return Integration.mixed(network, state, mixings);
+        /** What the changes at the start of the leg make of a small change of the state before it; mixing is linear. */
+        double[] carried(double[] small) {
+            if (changes.stream().allMatch(Mixing.class::isInstance)) {
+                return Integration.changed(network, small, changes).values();
+            }
+            double[] above = before.clone();
+            double[] below = before.clone();
+            for (int i = 0; i < small.length; i++) {
+                above[i] += SMALL_PART * small[i];
+                below[i] -= SMALL_PART * small[i];
+            }
+            double[] result = Integration.changed(network, above, changes).values();
+            double[] other = Integration.changed(network, below, changes).values();
+            for (int i = 0; i < result.length; i++) {
+                result[i] = (result[i] - other[i]) / (2 * SMALL_PART);
+            }
+            return result;
         }
     }
 
@@ -303,15 +324,32 @@ public final class Trajectory {
         Map<Key, Double> sums = new LinkedHashMap<>();
         double[] balance = new double[last.network().stateSize()];
         double total = 0;
+        double imbalance = 0;
+        Set<String> names = new HashSet<>();
         double[] before = legs.get(0).startState();
         for (Leg leg : legs) {
             if (leg.startS() > last.startS()) {
                 break;
             }
-            // What is mixed between legs moves enthalpy from node to node outside any path.
+            // What is mixed between legs moves enthalpy from node to node outside any path; what comes from outside is
+            // booked.
             for (int i = 0; i < balance.length; i++) {
                 balance[i] += leg.startState()[i] - before[i];
             }
+            double unbooked = 0;
+            for (Node node : leg.network().network().nodes()) {
+                int i = leg.network().offset(node);
+                unbooked += leg.startState()[i] - before[i];
+                names.add(node.name());
+            }
+            for (LedgerEntry entry : leg.brought()) {
+                sums.merge(
+                        new Key(entry.path(), entry.mechanism(), entry.from(), entry.to()), entry.heatJ(), Double::sum);
+                total += Math.abs(entry.heatJ());
+                unbooked -= names.contains(entry.to()) ? entry.heatJ() : 0;
+                unbooked += names.contains(entry.from()) ? entry.heatJ() : 0;
+            }
+            imbalance = Math.max(imbalance, Math.abs(unbooked));
             before = leg.endState();
             double until = Math.min(timeS, leg.endS());
             int account = 0;
@@ -335,7 +373,6 @@ public final class Trajectory {
                 balance[i] += change[i];
             }
         }
-        double imbalance = 0;
         for (Node node : last.network().network().nodes()) {
             int i = last.network().offset(node);
             double gained = component(last, i, timeS) - legs.get(0).startState()[i];

@@ -14,6 +14,11 @@
  * they take over (same nodes, other connections), and returns a {@link org.beveragethermal.core.solver.Trajectory} that
  * answers for any time in between and may be shared by threads. Tolerance is one number in kelvin.
  *
+ * <p>Where one network takes over from another, the state itself may change by a stated map, a {@link
+ * org.beveragethermal.core.solver.StateChange}: parts of a liquid are {@linkplain org.beveragethermal.core.solver.Mixing mixed}, or mass
+ * and enthalpy come from outside. The ledger has entries for the latter and closes only if a change books what it brings;
+ * sensitivities are carried across by differences.
+ *
  * <p>When something happens is asked by a {@link org.beveragethermal.core.solver.RunEvent}: a temperature is reached, an amount
  * falls to a threshold, ice is gone, a drink begins to freeze. The {@link org.beveragethermal.core.solver.EventAnswer} may be
  * that it never does:

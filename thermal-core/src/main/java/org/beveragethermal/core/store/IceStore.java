@@ -11,7 +11,8 @@ import org.beveragethermal.materials.solid.Ice;
 
 /**
  * Ice in blocks, colder than or at its melting point: amounts are the mass [kg] (index {@link #MASS}) and the side of a
- * block [m] (index {@link #SIDE}).
+ * block, its shortest extent [m] (index {@link #SIDE}), and, if it {@linkplain #countingBlocks counts them}, the number of blocks
+ * (index {@link #BLOCKS}).
  *
  * <p>Enthalpy counts from liquid water at 0 °C, so ice at 0 °C holds minus its heat of fusion. Melt water leaves at 0 °C
  * and takes no enthalpy along: melting shows as mass lost and enthalpy gained in step, and no special solver is needed.
@@ -23,6 +24,9 @@ public final class IceStore implements Store {
 
     /** Index of the side of a block [m]. */
     public static final int SIDE = 1;
+
+    /** Index of the number of blocks, of a store that counts them. */
+    public static final int BLOCKS = 2;
 
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double COLDEST_K = 223.15;
@@ -40,6 +44,8 @@ public final class IceStore implements Store {
     private final double firstMassKg;
     private final double firstSideM;
     private final boolean showsSurplus;
+    /** NaN if blocks are not counted. */
+    private final double firstBlocks;
 
     private IceStore(
             SmoothFunction temperatureOfEnthalpy,
@@ -47,7 +53,8 @@ public final class IceStore implements Store {
             double massKg,
             double sideM,
             double exchangingCapacityJPerK,
-            boolean showsSurplus) {
+            boolean showsSurplus,
+            double firstBlocks) {
         requirePositive("mass of ice", massKg, "kg");
         requirePositive("side of a block", sideM, "m");
         requirePositive("heat capacity beside the ice", exchangingCapacityJPerK, "J/K");
@@ -60,6 +67,7 @@ public final class IceStore implements Store {
         this.firstMassKg = massKg;
         this.firstSideM = sideM;
         this.showsSurplus = showsSurplus;
+        this.firstBlocks = firstBlocks;
     }
 
     /**
@@ -84,7 +92,7 @@ public final class IceStore implements Store {
                 low,
                 melting,
                 1e-10);
-        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false);
+        return new IceStore(fit, Ice::specificEnthalpy, massKg, sideM, exchangingCapacityJPerK, false, Double.NaN);
     }
 
     /**
@@ -123,7 +131,8 @@ public final class IceStore implements Store {
                 massKg,
                 sideM,
                 exchangingCapacityJPerK,
-                false);
+                false,
+                Double.NaN);
     }
 
     /**
@@ -135,8 +144,35 @@ public final class IceStore implements Store {
      * @return a new store
      */
     public IceStore showingSurplus() {
+        return with(true, firstBlocks);
+    }
+
+    /**
+     * The same ice with the number of its blocks as a third amount, which nothing but a change of state alters: for ice to which
+     * more may be added.
+     *
+     * @param blocks number of blocks at the start, finite, > 0, not necessarily whole
+     * @return a new store
+     * @throws IllegalArgumentException if the number is not finite and positive
+     */
+    public IceStore countingBlocks(double blocks) {
+        requirePositive("number of blocks", blocks, "");
+        return with(showsSurplus, blocks);
+    }
+
+    private IceStore with(boolean surplus, double blocks) {
         return new IceStore(
-                temperatureOfEnthalpy, enthalpyOfTemperature, firstMassKg, firstSideM, exchangingCapacityJPerK, true);
+                temperatureOfEnthalpy,
+                enthalpyOfTemperature,
+                firstMassKg,
+                firstSideM,
+                exchangingCapacityJPerK,
+                surplus,
+                blocks);
+    }
+
+    private boolean countsBlocks() {
+        return !Double.isNaN(firstBlocks);
     }
 
     private static void requirePositive(String what, double value, String unit) {
@@ -156,7 +192,7 @@ public final class IceStore implements Store {
 
     @Override
     public int amountCount() {
-        return 2;
+        return countsBlocks() ? 3 : 2;
     }
 
     @Override
@@ -165,8 +201,13 @@ public final class IceStore implements Store {
         out.kelvinPerAmount[MASS] = -meltingEnthalpy / exchangingCapacityJPerK;
         out.kelvinPerAmount[SIDE] = joulePerMetre / exchangingCapacityJPerK;
         double mass = amounts[offset + MASS];
+        if (countsBlocks()) {
+            out.kelvinPerAmount[BLOCKS] = 0;
+            out.temperaturePerAmount[BLOCKS] = 0;
+        }
         if (showsSurplus) {
-            evaluateSurplus(enthalpyJ, mass, amounts[offset + SIDE], out);
+            double more = countsBlocks() ? amounts[offset + BLOCKS] / firstBlocks : 1;
+            evaluateSurplus(enthalpyJ, mass, amounts[offset + SIDE], more, out);
             return;
         }
         double h = mass > smallestMassKg ? enthalpyJ / mass : meltingEnthalpy;
@@ -183,10 +224,10 @@ public final class IceStore implements Store {
         out.temperaturePerAmount[SIDE] = 0;
     }
 
-    private void evaluateSurplus(double enthalpyJ, double massKg, double sideM, StoreState out) {
+    private void evaluateSurplus(double enthalpyJ, double massKg, double sideM, double more, StoreState out) {
         boolean gone = sideM < SMALLEST_PART * firstSideM;
         double part = gone ? SMALLEST_PART : sideM / firstSideM;
-        double massOfSide = firstMassKg * part * part * part;
+        double massOfSide = more * firstMassKg * part * part * part;
         double beyondMelting = enthalpyJ - massKg * meltingEnthalpy;
         double h = meltingEnthalpy + beyondMelting / massOfSide;
         double slope = temperatureOfEnthalpy.slope(h) / massOfSide;
@@ -195,6 +236,9 @@ public final class IceStore implements Store {
         out.kelvinPerJoule = SURPLUS_CARE / exchangingCapacityJPerK;
         out.temperaturePerAmount[MASS] = -slope * meltingEnthalpy;
         out.temperaturePerAmount[SIDE] = gone ? 0 : -3 * slope * beyondMelting / sideM;
+        if (countsBlocks()) {
+            out.temperaturePerAmount[BLOCKS] = -slope * beyondMelting / (more * firstBlocks);
+        }
     }
 
     @Override

@@ -11,23 +11,24 @@ import org.beveragethermal.core.network.SmoothFunction;
  * The law by which equal blocks of ice melt in water.
  *
  * <p>The surface of a block is at 0 °C. Heat arrives from the water through a film; the cold inside of the block takes a part;
- * the rest melts ice: ṁ = (q − G (0 °C − T_ice))/L. The area follows the side of a block, which shrinks as the mass does, so
- * that the moment the ice is gone is a simple zero.
+ * the rest melts ice: ṁ = (q − G (0 °C − T_ice))/L. All surfaces of a block recede evenly ({@link IceBlock}); the area follows its
+ * shortest extent, here called its side, which shrinks as the mass does, so that the moment the ice is gone is a simple zero.
  *
  * @param blocks number of blocks, > 0, not necessarily whole
- * @param firstSideM side of a block at the start [m], > 0
+ * @param block a block at the start
  * @param wettedFraction part of the surface that is wetted [-], 0 to 1
- * @param areaExponent how the product of area and film coefficient falls with the side: 2 for a constant coefficient, 1.75 for
- *     laminar free convection, whose coefficient grows as side^(−1/4)
+ * @param areaExponent how the product of area and film coefficient of a cube falls with its side: 2 for a constant coefficient, 1.75
+ *     for laminar free convection, whose coefficient grows as length^(−1/4) with the {@linkplain IceBlock#filmLengthM length} of the
+ *     film
  * @param density density of ice [kg/m³], > 0
  * @param conductivity conductivity of ice [W/(m K)], ≥ 0; with 0 a block colder than 0 °C stays cold
  * @param latentHeatJPerKg heat of fusion [J/kg], > 0
- * @param filmPerArea heat per area from the water to a surface at 0 °C, for the side at the start
+ * @param filmPerArea heat per area from the water to a surface at 0 °C, for the block at the start
  * @param wetPart part of the ice that lies in water, as a function of the mass of ice left
  */
 public record MeltingBlocks(
         double blocks,
-        double firstSideM,
+        IceBlock block,
         double wettedFraction,
         double areaExponent,
         double density,
@@ -71,19 +72,18 @@ public record MeltingBlocks(
      * Checks the numbers.
      *
      * @param blocks number of blocks
-     * @param firstSideM side of a block at the start [m]
+     * @param block a block at the start
      * @param wettedFraction part of the surface that is wetted [-]
-     * @param areaExponent how area times coefficient falls with the side
+     * @param areaExponent 1 to 2
      * @param density density of ice [kg/m³]
      * @param conductivity conductivity of ice [W/(m K)]
      * @param latentHeatJPerKg heat of fusion [J/kg]
-     * @param filmPerArea heat per area from the water
+     * @param filmPerArea heat per area from the water to a surface at 0 °C
      * @param wetPart part of the ice that lies in water
      * @throws IllegalArgumentException if a number is outside its range
      */
     public MeltingBlocks {
         if (!(blocks > 0
-                        && firstSideM > 0
                         && wettedFraction > 0
                         && wettedFraction <= 1
                         && areaExponent >= 1
@@ -91,12 +91,56 @@ public record MeltingBlocks(
                         && density > 0
                         && conductivity >= 0
                         && latentHeatJPerKg > 0)
-                || Double.isInfinite(blocks + firstSideM + density + conductivity + latentHeatJPerKg)) {
-            throw new IllegalArgumentException(blocks + " blocks of side " + firstSideM + " m, wetted part "
-                    + wettedFraction
+                || Double.isInfinite(blocks + density + conductivity + latentHeatJPerKg)) {
+            throw new IllegalArgumentException(blocks + " blocks, each a " + block + ", wetted part " + wettedFraction
                     + ", exponent " + areaExponent + ", density " + density + " kg/m³, conductivity " + conductivity
                     + " W/(m K), heat of fusion " + latentHeatJPerKg + " J/kg: expected finite values above 0");
         }
+    }
+
+    /**
+     * Cubes.
+     *
+     * @param blocks number of blocks, > 0, not necessarily whole
+     * @param firstSideM side of a block at the start [m], finite, > 0
+     * @param wettedFraction part of the surface that is wetted [-], 0 to 1
+     * @param areaExponent how the product of area and film coefficient falls with the side, 1 to 2
+     * @param density density of ice [kg/m³], > 0
+     * @param conductivity conductivity of ice [W/(m K)], ≥ 0
+     * @param latentHeatJPerKg heat of fusion [J/kg], > 0
+     * @param filmPerArea heat per area from the water to a surface at 0 °C, for the side at the start
+     * @param wetPart part of the ice that lies in water, as a function of the mass of ice left
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public MeltingBlocks(
+            double blocks,
+            double firstSideM,
+            double wettedFraction,
+            double areaExponent,
+            double density,
+            double conductivity,
+            double latentHeatJPerKg,
+            HeatLaw filmPerArea,
+            SmoothFunction wetPart) {
+        this(
+                blocks,
+                IceBlock.cubeOf(firstSideM),
+                wettedFraction,
+                areaExponent,
+                density,
+                conductivity,
+                latentHeatJPerKg,
+                filmPerArea,
+                wetPart);
+    }
+
+    /**
+     * The shortest extent of a block at the start.
+     *
+     * @return side [m]
+     */
+    public double firstSideM() {
+        return block.shortestM();
     }
 
     /**
@@ -118,6 +162,9 @@ public record MeltingBlocks(
         /** Its slope in the side [W/m]. */
         public double heatBySide;
 
+        /** Its slope in the number of blocks [W]. */
+        public double heatByBlocks;
+
         /** Its slope in the factor on the film [W]. */
         public double heatByFactor;
 
@@ -135,6 +182,9 @@ public record MeltingBlocks(
 
         /** Its slope in the side [kg/(s m)]. */
         public double meltBySide;
+
+        /** Its slope in the number of blocks [kg/s]. */
+        public double meltByBlocks;
 
         /** Its slope in the factor on the film [kg/s]. */
         public double meltByFactor;
@@ -195,7 +245,7 @@ public record MeltingBlocks(
     }
 
     /**
-     * Evaluates the law.
+     * Evaluates the law for the number of blocks that it was made for.
      *
      * @param waterK temperature of the water [K]
      * @param iceK mean temperature of the ice [K]
@@ -207,31 +257,65 @@ public record MeltingBlocks(
      */
     public void evaluate(
             double waterK, double iceK, double massKg, double sideM, double factor, HeatFlow film, Melting out) {
+        evaluate(waterK, iceK, massKg, sideM, blocks, factor, film, out);
+    }
+
+    /**
+     * Evaluates the law.
+     *
+     * @param waterK temperature of the water [K]
+     * @param iceK mean temperature of the ice [K]
+     * @param massKg mass of ice [kg]; may be slightly negative
+     * @param sideM side of a block [m]; may be slightly negative
+     * @param count number of blocks, > 0
+     * @param factor factor on the film
+     * @param film a holder to work with
+     * @param out receives the result
+     */
+    public void evaluate(
+            double waterK,
+            double iceK,
+            double massKg,
+            double sideM,
+            double count,
+            double factor,
+            HeatFlow film,
+            Melting out) {
         double side = Math.max(sideM, 0);
-        double fadeWidth = FADE_PART * firstSideM;
+        double fadeWidth = FADE_PART * block.shortestM();
         double fade = SmoothMath.fade(side / fadeWidth);
         double fadeBySide = SmoothMath.fadeSlope(side / fadeWidth) / fadeWidth;
-        double fullArea =
-                6 * blocks * wettedFraction * Math.pow(firstSideM, 2 - areaExponent) * Math.pow(side, areaExponent);
+        double surface = count * block.surfaceM2(side);
+        double surfaceBySide = count * block.surfaceSlope(side);
+        double length = block.filmLengthM(side);
+        double thinner = side > 0
+                ? wettedFraction * Math.pow(length / block.filmLengthM(block.shortestM()), areaExponent - 2)
+                : 0;
+        double fullArea = surface * thinner;
         double area = fullArea * fade;
-        double areaBySide = fullArea * fadeBySide + (side > 0 ? areaExponent * area / side : 0);
+        double areaBySide = fullArea * fadeBySide
+                + (side > 0 ? thinner * fade * (surfaceBySide + (areaExponent - 2) * surface / length) : 0);
         double wet = wetPart.at(massKg);
         filmPerArea.evaluate(waterK, ZERO_CELSIUS_K, film);
         out.heat = factor * film.watts * area * wet;
         out.heatByWater = factor * film.perFromKelvin * area * wet;
         out.heatByMass = factor * film.watts * area * wetPart.slope(massKg);
         out.heatBySide = factor * film.watts * areaBySide * wet;
+        out.heatByBlocks = out.heat / count;
         out.heatByFactor = film.watts * area * wet;
-        double conductance = INNER_CONDUCTION * conductivity * blocks * side * fade;
-        double conductanceBySide = INNER_CONDUCTION * conductivity * blocks * (fade + side * fadeBySide);
+        double inside = conductivity * count * block.innerConductanceM(side);
+        double conductance = inside * fade;
+        double conductanceBySide =
+                inside * fadeBySide + conductivity * count * block.innerConductanceSlope(side) * fade;
         double cold = ZERO_CELSIUS_K - iceK;
         out.melt = (out.heat - conductance * cold) / latentHeatJPerKg;
         out.meltByWater = out.heatByWater / latentHeatJPerKg;
         out.meltByIce = conductance / latentHeatJPerKg;
         out.meltByMass = out.heatByMass / latentHeatJPerKg;
         out.meltBySide = (out.heatBySide - conductanceBySide * cold) / latentHeatJPerKg;
+        out.meltByBlocks = out.melt / count;
         out.meltByFactor = out.heatByFactor / latentHeatJPerKg;
-        out.sidePerMelt = side > 0 ? -1 / (3 * blocks * density * side * side) : 0;
-        out.sidePerMeltBySide = side > 0 ? -2 * out.sidePerMelt / side : 0;
+        out.sidePerMelt = side > 0 ? -2 / (density * surface) : 0;
+        out.sidePerMeltBySide = side > 0 ? -out.sidePerMelt * surfaceBySide / surface : 0;
     }
 }

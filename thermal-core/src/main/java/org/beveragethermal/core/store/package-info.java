@@ -10,7 +10,7 @@
  *   <li>{@link org.beveragethermal.core.store.FreezingStore}: a drink of fixed mass that holds ice below the onset of freezing;
  *       asked for a temperature of a run it tells how much. Supercooling is not modelled.
  *   <li>{@link org.beveragethermal.core.store.IceStore}: ice in blocks, whose mass and size shrink by a {@link
- *       org.beveragethermal.core.store.MeltingPath}.
+ *       org.beveragethermal.core.store.MeltingPath}; what shape they have says {@link org.beveragethermal.core.store.IceBlock}.
  * </ul>
  */
 @NullMarked

@@ -9,6 +9,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.store.IceBlock;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.ValidityRange;
@@ -28,13 +29,17 @@ import org.jspecify.annotations.Nullable;
  * <p><b>What is not known.</b> The contact fraction (estimated from the blocks unless it is given) and the {@linkplain #assumptions
  * thickness of the melt film} are assumptions of ours; times to a temperature are good to a factor of two. The factor {@link
  * Multipliers#ICE_CONTACT} shows what the contact does to a prediction. A vessel {@linkplain Placement#immersedTo immersed} to a
- * height has ice beside it up to there, and under it.
+ * height has ice beside it up to there, and under it; it does not follow ice that sinks, and as a higher pile sinks further, more ice may
+ * then bare it sooner.
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes, all ice has one temperature, and no block melts before the mean of the
  * ice is at 0 °C; until then contact, frozen on or dry, conducts as the film will; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,
  * heat along the vessel's wall to where ice touches it, and moisture of the air are left out; melt water that gathers is one
  * mixed node, so that the clear water that stalls above 4 °C under floating ice is that of {@link IceWaterBath} alone; vessels
- * stand on the floor, which insulates; air above the ice is that of the room.
+ * stand on the floor, which insulates; air above the ice is that of the room, and reaches the four sides of drained blocks that
+ * lie apart as well, as far as none lie beside them (own assumption).
+ *
+ * <p>In a scene ice may be added and gathered melt water poured off ({@link Tending}).
  *
  * <p>Immutable. Ice straight from a freezer is colder than 0 °C and freezes skin that touches it for long; do not use this ice
  * in drinks.
@@ -129,6 +134,11 @@ public final class BareIce implements Surroundings {
     }
 
     @Override
+    public boolean allows(Tending tending) {
+        return tending instanceof Tending.AddIce || (tending instanceof Tending.PourOff && !drained);
+    }
+
+    @Override
     public Medium open(String id, double originS) {
         return new BareIceMedium(id, this, originS);
     }
@@ -181,6 +191,10 @@ public final class BareIce implements Surroundings {
 
     double blockSideM() {
         return blockSideM;
+    }
+
+    IceBlock block() {
+        return IceBlock.cube(Measures.metres(blockSideM));
     }
 
     double iceK() {
@@ -237,6 +251,19 @@ public final class BareIce implements Surroundings {
             blockSideM = SiValues.lengthM(blockSide, "side of an ice block", SMALLEST_BLOCK_M, LARGEST_BLOCK_M);
             iceK = SiValues.temperatureK(temperature, "ice temperature", COLDEST_ICE_K, ZERO_CELSIUS_K);
             return this;
+        }
+
+        /**
+         * The ice, counted: its mass is that of so many cubes of ice at 0 °C without air in it.
+         *
+         * @param count number of cubes, 1 to 1,000,000; together 10 g to 2000 kg
+         * @param blockSide side of a cube, 3 mm to 300 mm
+         * @param temperature temperature at the start, −30 °C to 0 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
+         */
+        public Builder cubes(int count, Quantity<Length> blockSide, Quantity<Temperature> temperature) {
+            return ice(IceWaterBath.counted(count, IceBlock.cube(blockSide)), blockSide, temperature);
         }
 
         /**
@@ -299,8 +326,8 @@ public final class BareIce implements Surroundings {
             if (side == null || coldness == null) {
                 throw new IllegalStateException("a bucket of ice needs ice: call ice(…)");
             }
-            new ValidityRange("side of an ice block", 0, bucket.innerDiameterM(), "m")
-                    .require(side, "inner diameter of the bucket");
+            new ValidityRange("diagonal of a side of an ice block", 0, bucket.innerDiameterM(), "m")
+                    .require(Math.hypot(side, side), "inner diameter of the bucket");
             double volume = PileGeometry.volumeM3(iceKg, 0, WATER_DENSITY, solidFraction, !drained);
             new ValidityRange("volume of the pile of ice", 0, bucket.volumeM3(), "m³")
                     .require(volume, "what the bucket holds");

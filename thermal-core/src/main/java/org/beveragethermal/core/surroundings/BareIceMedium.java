@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
@@ -32,31 +33,89 @@ final class BareIceMedium implements Medium {
     private final Fluid fluid = Fluid.of(Water.liquid());
     private final IcePile pile;
     private final AirMedium air;
+    private final MeltStore store;
+    /** Blocks, ice and gathered melt water at the beginning of the stretch. */
+    private final double blocks;
+
+    private final double iceKg;
+    private final double waterKg;
+    private final List<String> tendingNotes;
 
     BareIceMedium(String id, BareIce gear, double originS) {
         this.id = id;
         this.gear = gear;
+        iceKg = gear.iceKg();
+        waterKg = 0;
+        blocks = IceCount.wholeBlocks(gear.block(), iceKg);
+        tendingNotes = List.of();
         air = new AirMedium(id + " room", gear.room(), originS);
         ice = Node.of(
                 id + " ice",
                 IceStore.of(gear.iceKg(), gear.blockSideM(), WATER_HEAT_CAPACITY * gear.iceKg())
-                        .showingSurplus(),
+                        .showingSurplus()
+                        .countingBlocks(blocks),
                 gear.iceK(),
                 gear.iceKg(),
-                gear.blockSideM());
+                gear.blockSideM(),
+                blocks);
         String name = gear.isDrained() ? "drained water" : "melt water";
-        water = Node.of(id + " " + name, new MeltStore(gear.iceKg()), ZERO_CELSIUS_K, 0);
+        store = new MeltStore(gear.iceKg());
+        water = Node.of(id + " " + name, store, ZERO_CELSIUS_K, 0);
         IcePile.PileLiquid liquid =
                 gear.isDrained() ? null : new IcePile.PileLiquid(water, name, fluid, Agitation.STILL);
         pile = new IcePile(id, gear.bucket(), air, ice, liquid, gear.contact());
     }
 
+    /** The same bucket after somebody tended it. */
+    private BareIceMedium(BareIceMedium that, double blocks, double iceKg, double waterKg, List<String> tendingNotes) {
+        this.id = that.id;
+        this.gear = that.gear;
+        this.ice = that.ice;
+        this.water = that.water;
+        this.pile = that.pile;
+        this.air = that.air;
+        this.store = that.store;
+        this.blocks = blocks;
+        this.iceKg = iceKg;
+        this.waterKg = waterKg;
+        this.tendingNotes = tendingNotes;
+    }
+
+    @Override
+    public Tended tended(String when, List<Tending> tendings, List<Occupant> occupants, OptionalDouble iceLeftKg) {
+        double left = iceLeftKg.orElse(iceKg);
+        double melt = waterKg + iceKg - left;
+        double side = Math.cbrt(left / (Ice.density(ZERO_CELSIUS_K) * blocks));
+        IceCount count = new IceCount(gear.block(), blocks, side);
+        for (Tending tending : tendings) {
+            if (tending instanceof Tending.AddIce added) {
+                left += added.massKg();
+                count = count.plus(added.massKg());
+            } else if (tending instanceof Tending.PourOff poured) {
+                melt -= poured.massKg();
+            }
+        }
+        melt = Math.max(0, melt);
+        double holds = WATER_DENSITY * FillLevel.capacityM3(gear.bucket(), occupants);
+        double runOff = gear.isDrained()
+                ? 0
+                : Math.max(0, Math.min(left + melt - holds, melt - (1 - gear.solidFraction()) * holds));
+        List<String> notes = runOff > 0
+                ? List.of(String.format(Locale.ROOT, "ice %s: %.2f kg of water run over the rim %s", id, runOff, when))
+                : List.of();
+        return new Tended(
+                new BareIceMedium(this, count.blocks(), left, melt - runOff, notes),
+                new PileChange(id, when, gear, ice, water, store, List.copyOf(tendings), runOff, count.blocks()));
+    }
+
     private PileGeometry geometry(List<Occupant> occupants) {
-        return PileGeometry.of(
+        double whole = blocks * Ice.density(ZERO_CELSIUS_K) * gear.block().volumeM3();
+        return PileGeometry.ofLeft(
                 gear.bucket(),
-                gear.iceKg(),
+                whole,
                 gear.blockSideM(),
-                0,
+                iceKg,
+                waterKg,
                 WATER_DENSITY,
                 gear.solidFraction(),
                 !gear.isDrained(),
@@ -110,7 +169,7 @@ final class BareIceMedium implements Medium {
 
     @Override
     public List<String> notes(List<Occupant> occupants) {
-        List<String> notes = new ArrayList<>();
+        List<String> notes = new ArrayList<>(tendingNotes);
         for (Occupant vessel : occupants) {
             notes.add(String.format(
                     Locale.ROOT,

@@ -41,6 +41,11 @@ record FillLevel(double depthM, double freeAreaM2, boolean overflows) {
         return new FillLevel(depth, Math.max(free, LEAST_FREE * bucket.areaM2()), overflows);
     }
 
+    /** What a bucket holds up to its rim beside the vessels in it [m³]. */
+    static double capacityM3(Bucket bucket, List<Occupant> occupants) {
+        return volumeBelow(bucket, bucket.innerHeightM(), occupants);
+    }
+
     private static boolean lies(Occupant occupant) {
         return occupant.posture() == Posture.LYING;
     }

@@ -7,6 +7,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.store.IceBlock;
+import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -24,9 +26,11 @@ import org.jspecify.annotations.Nullable;
  * receives, unless somebody stirs. Where the ice reaches the floor there is no clear water and the whole bath is near 0 °C.
  * How deep the ice goes follows from its mass, how loosely it is packed, and the free cross-section of the bucket.
  *
- * <p><b>What is simplified.</b> Blocks are equal cubes; three quarters of their surface are wetted; the film on a block
- * is that of a vertical plate of its side (or, stirred, of a sphere); the water level is that of the start of each stretch
- * between moves; vessels stand or lie on the floor, which insulates the end on which they stand unless {@linkplain #on told
+ * <p><b>Blocks</b> are equal {@linkplain IceBlock cubes, bricks, cylinders or spheres} that melt evenly from all sides.
+ *
+ * <p><b>What is simplified.</b> Three quarters of the blocks' surface are wetted, whatever their shape; the film on a block
+ * is that of a vertical plate of its mean extent (or, stirred, of a sphere); bricks that lie flat on each other and hide their
+ * faces are left out, as is a packing of their own ({@linkplain Builder#solidFraction say so} if it is known); vessels stand or lie on the floor, which insulates the end on which they stand unless {@linkplain #on told
  * otherwise}; condensation on the bucket is left out.
  *
  * <p>Immutable. Keep the mouths of bottles above the melt water, and do not use this ice in drinks.
@@ -45,22 +49,30 @@ public final class IceWaterBath implements Surroundings {
             new Constant("wetted fraction of ice in a pack", 0.75, "1", Uncertainty.rectangular(0.15), FROM_MEMORY);
 
     private static final ValidityRange FRACTION = new ValidityRange("solid fraction of the pack", 0.2, 0.9, "1");
-    private static final double LEAST_ICE_KG = 0.01;
-    private static final double MOST_KG = 2000;
+    static final double LEAST_ICE_KG = 0.01;
+    static final double MOST_KG = 2000;
     private static final double SMALLEST_BLOCK_M = 0.003;
     private static final double LARGEST_BLOCK_M = 0.3;
+    private static final double MOST_BLOCKS = 1e6;
     private static final double COLDEST_ICE_K = 243.15;
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double WARMEST_WATER_K = 333.15;
+    static final String OWN_CHOICE = "own choice of what is described";
+    static final ValidityRange ICE_TEMPERATURE =
+            new ValidityRange("temperature of ice added", COLDEST_ICE_K, ZERO_CELSIUS_K, "K");
+    static final ValidityRange WATER_TEMPERATURE =
+            new ValidityRange("temperature of water added", ZERO_CELSIUS_K, WARMEST_WATER_K, "K");
     private static final double ICE_DENSITY = Ice.density(273.15);
     private static final double WATER_DENSITY = 1000;
     /** Less water than this, relative to the ice, cannot be called a bath. */
-    private static final double LEAST_WATER_PER_ICE = 0.1;
+    static final double LEAST_WATER_PER_ICE = 0.1;
+    /** A bath that would freeze until less of it than this is liquid is none; what is described ends there. */
+    private static final double LEAST_LIQUID_PART = 0.04;
 
     private final Bucket bucket;
     private final Air room;
     private final double iceKg;
-    private final double blockSideM;
+    private final IceBlock block;
     private final double iceK;
     private final double waterKg;
     private final double waterK;
@@ -68,11 +80,11 @@ public final class IceWaterBath implements Surroundings {
     private final double solidFraction;
     private final Footing footing;
 
-    private IceWaterBath(Builder builder, double blockSideM, double iceK, double waterK) {
+    private IceWaterBath(Builder builder, IceBlock block, double iceK, double waterK) {
         this.bucket = builder.bucket;
         this.room = builder.room;
         this.iceKg = builder.iceKg;
-        this.blockSideM = blockSideM;
+        this.block = block;
         this.iceK = iceK;
         this.waterKg = builder.waterKg;
         this.waterK = waterK;
@@ -85,7 +97,7 @@ public final class IceWaterBath implements Surroundings {
         this.bucket = that.bucket;
         this.room = that.room;
         this.iceKg = that.iceKg;
-        this.blockSideM = that.blockSideM;
+        this.block = that.block;
         this.iceK = that.iceK;
         this.waterKg = that.waterKg;
         this.waterK = that.waterK;
@@ -139,6 +151,11 @@ public final class IceWaterBath implements Surroundings {
     }
 
     @Override
+    public boolean allows(Tending tending) {
+        return true;
+    }
+
+    @Override
     public Medium open(String id, double originS) {
         return new IceWaterMedium(id, this, originS);
     }
@@ -174,8 +191,18 @@ public final class IceWaterBath implements Surroundings {
         return room;
     }
 
-    double blockSideM() {
-        return blockSideM;
+    /**
+     * The shape of a block at the start.
+     *
+     * @return the shape
+     */
+    public IceBlock block() {
+        return block;
+    }
+
+    /** Number of blocks at the start, not necessarily whole. */
+    double blocks() {
+        return iceKg / (ICE_DENSITY * block.volumeM3());
     }
 
     double iceK() {
@@ -204,7 +231,7 @@ public final class IceWaterBath implements Surroundings {
         private final Bucket bucket;
         private final Air room;
         private double iceKg = Double.NaN;
-        private @Nullable Double blockSideM;
+        private @Nullable IceBlock block;
         private @Nullable Double iceK;
         private double waterKg = Double.NaN;
         private @Nullable Double waterK;
@@ -226,10 +253,38 @@ public final class IceWaterBath implements Surroundings {
          * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
          */
         public Builder ice(Quantity<Mass> mass, Quantity<Length> blockSide, Quantity<Temperature> temperature) {
+            SiValues.lengthM(blockSide, "side of an ice block", SMALLEST_BLOCK_M, LARGEST_BLOCK_M);
+            return ice(mass, IceBlock.cube(blockSide), temperature);
+        }
+
+        /**
+         * The ice, in blocks of any shape.
+         *
+         * @param mass mass, 10 g to 2000 kg
+         * @param shape the shape of every block
+         * @param temperature temperature at the start, −30 °C to 0 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+         */
+        public Builder ice(Quantity<Mass> mass, IceBlock shape, Quantity<Temperature> temperature) {
             iceKg = SiValues.massKg(mass, "mass of ice", LEAST_ICE_KG, MOST_KG);
-            blockSideM = SiValues.lengthM(blockSide, "side of an ice block", SMALLEST_BLOCK_M, LARGEST_BLOCK_M);
+            block = Objects.requireNonNull(shape, "shape of a block");
             iceK = SiValues.temperatureK(temperature, "ice temperature", COLDEST_ICE_K, ZERO_CELSIUS_K);
             return this;
+        }
+
+        /**
+         * The ice, counted: its mass is that of so many blocks of ice at 0 °C without air in it.
+         *
+         * @param count number of blocks, 1 to 1,000,000; together 10 g to 2000 kg
+         * @param shape the shape of every block
+         * @param temperature temperature at the start, −30 °C to 0 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the count, their mass or the temperature is outside
+         *     its range
+         */
+        public Builder blocks(int count, IceBlock shape, Quantity<Temperature> temperature) {
+            return ice(counted(count, shape), shape, temperature);
         }
 
         /**
@@ -275,10 +330,18 @@ public final class IceWaterBath implements Surroundings {
          *
          * @return the bath
          * @throws IllegalStateException if ice or water was not given
-         * @throws IllegalArgumentException if there is too little water or ice and water do not fit into the bucket
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if there is too little water, ice and water do not fit into
+         *     the bucket, a block does not pass through its mouth, or the ice is so cold that the water would freeze
          */
         public IceWaterBath build() {
-            Double side = blockSideM;
+            IceWaterBath bath = buildThatMayFreeze();
+            bath.requireLiquid();
+            return bath;
+        }
+
+        /** The same for a bath that salt keeps from freezing. */
+        IceWaterBath buildThatMayFreeze() {
+            IceBlock side = block;
             Double coldness = iceK;
             Double warmth = waterK;
             if (side == null || coldness == null || warmth == null) {
@@ -289,10 +352,26 @@ public final class IceWaterBath implements Surroundings {
             double volume = iceKg / ICE_DENSITY + waterKg / WATER_DENSITY;
             new ValidityRange("volume of ice and water", 0, bucket.volumeM3(), "m³")
                     .require(volume, "what the bucket holds");
-            new ValidityRange("side of an ice block", 0, bucket.innerDiameterM(), "m")
-                    .require(side, "inner diameter of the bucket");
+            new ValidityRange("width of a block of ice (" + side + ")", 0, bucket.innerDiameterM(), "m")
+                    .require(side.passesM(), "inner diameter of the bucket");
             return new IceWaterBath(this, side, coldness, warmth);
         }
+    }
+
+    /** Mass of so many blocks. */
+    static Quantity<Mass> counted(int count, IceBlock block) {
+        new ValidityRange("number of ice blocks", 1, MOST_BLOCKS, "1").require(count, OWN_CHOICE);
+        return Measures.kilograms(count * ICE_DENSITY * block.volumeM3());
+    }
+
+    /** Cold ice freezes water onto itself until it has warmed up; some must stay liquid. */
+    void requireLiquid() {
+        double coldJ = iceKg * (Ice.specificEnthalpy(ZERO_CELSIUS_K) - Ice.specificEnthalpy(iceK));
+        double warmJ = waterKg * Water.liquid().specificEnthalpy(waterK);
+        double frozenKg = Math.max(0, coldJ - warmJ) / Ice.latentHeatOfFusion().value();
+        double least = frozenKg + LEAST_LIQUID_PART * (iceKg + waterKg);
+        new ValidityRange("mass of bath water beside ice of " + iceK + " K", least, Math.max(least, MOST_KG), "kg")
+                .require(waterKg, "less would freeze onto ice this cold");
     }
 
     /**

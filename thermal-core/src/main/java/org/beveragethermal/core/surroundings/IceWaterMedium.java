@@ -3,6 +3,8 @@ package org.beveragethermal.core.surroundings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.beveragethermal.core.correlation.Sphere;
 import org.beveragethermal.core.correlation.VerticalPlate;
@@ -20,6 +22,7 @@ import org.beveragethermal.core.store.IceStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.store.MeltingBlocks;
 import org.beveragethermal.materials.liquid.Water;
+import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.solid.Ice;
 
 /** A bath of ice and water in one run: pack water, clear water and ice. */
@@ -46,10 +49,18 @@ final class IceWaterMedium implements Medium {
     private final Node clear;
     private final Node ice;
     private final double densestK;
+    /** Ice and water at the beginning of the stretch. */
+    private final double iceKg;
+
+    private final double waterKg;
+    private final List<String> tendingNotes;
 
     IceWaterMedium(String id, IceWaterBath bath, double originS) {
         this.id = id;
         this.bath = bath;
+        iceKg = bath.iceKg();
+        waterKg = bath.waterKg();
+        tendingNotes = List.of();
         air = new AirMedium(id + " room", bath.room(), originS);
         double solid = bath.solidFraction();
         packWater = new PackWater(bath.iceKg() + bath.waterKg(), (1 - solid) / solid);
@@ -59,18 +70,86 @@ final class IceWaterMedium implements Medium {
         clear = Node.of(id + " clear water", store, bath.waterK(), bath.waterKg() - packKg);
         ice = Node.of(
                 id + " ice",
-                IceStore.of(bath.iceKg(), bath.blockSideM(), WATER_HEAT_CAPACITY * bath.waterKg()),
+                IceStore.of(bath.iceKg(), bath.block().shortestM(), WATER_HEAT_CAPACITY * bath.waterKg())
+                        .countingBlocks(bath.blocks()),
                 bath.iceK(),
                 bath.iceKg(),
-                bath.blockSideM());
+                bath.block().shortestM(),
+                bath.blocks());
         densestK =
                 new BrentSolver(1e-9).solve(100, water.density()::slope, COLDER_THAN_DENSEST_K, WARMER_THAN_DENSEST_K);
     }
 
+    /** The same bath after somebody tended it. */
+    private IceWaterMedium(IceWaterMedium that, double iceKg, double waterKg, List<String> tendingNotes) {
+        this.id = that.id;
+        this.bath = that.bath;
+        this.air = that.air;
+        this.pack = that.pack;
+        this.clear = that.clear;
+        this.ice = that.ice;
+        this.densestK = that.densestK;
+        this.iceKg = iceKg;
+        this.waterKg = waterKg;
+        this.tendingNotes = tendingNotes;
+        this.packWater = new PackWater(iceKg + waterKg, that.packWater.gapsPerIce());
+    }
+
+    @Override
+    public Tended tended(String when, List<Tending> tendings, List<Occupant> occupants, OptionalDouble iceLeftKg) {
+        double left = iceLeftKg.orElse(iceKg);
+        double water = iceKg + waterKg - left;
+        for (Tending tending : tendings) {
+            if (tending instanceof Tending.AddIce added) {
+                left += added.massKg();
+            } else if (tending instanceof Tending.AddWater added) {
+                water += added.massKg();
+            } else if (tending instanceof Tending.PourOff poured) {
+                new ValidityRange("mass of water poured off " + id + " " + when, 0, left + water, "kg")
+                        .require(poured.massKg(), "ice and water that are there");
+                water -= poured.massKg();
+            }
+        }
+        // As long as it is not known how much has melted, at least as much as a bath needs.
+        double total = left + water;
+        left = Math.min(left, total / (1 + IceWaterBath.LEAST_WATER_PER_ICE));
+        water = total - left;
+        boolean adds = tendings.stream()
+                .anyMatch(tending -> tending instanceof Tending.AddIce || tending instanceof Tending.AddWater);
+        double runOff = adds ? runOffKg(left, water, occupants) : 0;
+        List<String> notes = new ArrayList<>();
+        notes.add("bath " + id + ": what is done to it " + when + " is taken to mix all of its water");
+        if (runOff > 0) {
+            notes.add(String.format(Locale.ROOT, "bath %s: %.2f kg of water run over the rim %s", id, runOff, when));
+        }
+        IceWaterMedium after = new IceWaterMedium(this, left, water - runOff, notes);
+        return new Tended(
+                after,
+                new IceWaterChange(
+                        id,
+                        when,
+                        bath,
+                        pack,
+                        clear,
+                        ice,
+                        List.copyOf(tendings),
+                        runOff,
+                        after.packWater,
+                        this.water.specificEnthalpy()));
+    }
+
+    /** Until the bath, afloat or as a pack on the floor, stands at the rim. */
+    private double runOffKg(double iceLeftKg, double water, List<Occupant> occupants) {
+        double holds = WATER_DENSITY * FillLevel.capacityM3(bath.bucket(), occupants);
+        double afloat = iceLeftKg + water - holds;
+        double standing = water - (1 - bath.solidFraction()) * holds;
+        return Math.max(0, Math.min(afloat, standing));
+    }
+
     /** Where ice is plentiful the pack stands on the floor and only the gaps of the pack hold water. */
     private FillLevel level(List<Occupant> occupants) {
-        double floating = (bath.iceKg() + bath.waterKg()) / WATER_DENSITY;
-        double standing = bath.waterKg() / WATER_DENSITY / (1 - bath.solidFraction());
+        double floating = (iceKg + waterKg) / WATER_DENSITY;
+        double standing = waterKg / WATER_DENSITY / (1 - bath.solidFraction());
         return FillLevel.of(bath.bucket(), Math.min(floating, standing), occupants);
     }
 
@@ -124,16 +203,15 @@ final class IceWaterMedium implements Medium {
     }
 
     private Path melting(PackGeometry geometry) {
-        HeatLaw perArea = ConvectiveFilm.free(1, bath.blockSideM(), film, VerticalPlate.CHURCHILL_CHU)
-                .withStream(bath.agitation().speedMPerS(), bath.blockSideM(), Sphere.WHITAKER);
-        double density = Ice.density(ZERO_CELSIUS_K);
-        double blocks = bath.iceKg() / (density * Math.pow(bath.blockSideM(), 3));
+        double length = bath.block().filmLengthM(bath.block().shortestM());
+        HeatLaw perArea = ConvectiveFilm.free(1, length, film, VerticalPlate.CHURCHILL_CHU)
+                .withStream(bath.agitation().speedMPerS(), length, Sphere.WHITAKER);
         MeltingBlocks law = new MeltingBlocks(
-                blocks,
-                bath.blockSideM(),
+                bath.blocks(),
+                bath.block(),
                 IceWaterBath.WETTED_ICE_FRACTION.value(),
                 LAMINAR_AREA_EXPONENT,
-                density,
+                Ice.density(ZERO_CELSIUS_K),
                 Ice.thermalConductivity(ZERO_CELSIUS_K),
                 Ice.latentHeatOfFusion().value(),
                 perArea,
@@ -182,10 +260,16 @@ final class IceWaterMedium implements Medium {
 
     @Override
     public List<String> notes(List<Occupant> occupants) {
-        return level(occupants).overflows()
-                ? List.of("bath " + id
-                        + ": the vessels push water over the rim; the level is taken at the rim and the water"
-                        + " that ran over is still counted")
-                : List.of();
+        List<String> notes = new ArrayList<>(tendingNotes);
+        if (level(occupants).overflows()) {
+            notes.add("bath " + id
+                    + ": the vessels push water over the rim; the level is taken at the rim and the water"
+                    + " that ran over is still counted");
+        }
+        if (iceKg / (Ice.density(ZERO_CELSIUS_K) * bath.solidFraction())
+                > bath.bucket().volumeM3()) {
+            notes.add("bath " + id + ": the pack of ice heaps up above the rim of the bucket");
+        }
+        return notes;
     }
 }

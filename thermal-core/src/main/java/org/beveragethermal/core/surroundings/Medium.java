@@ -2,6 +2,7 @@
 package org.beveragethermal.core.surroundings;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 
@@ -53,4 +54,18 @@ public interface Medium {
      * @return sentences, possibly none
      */
     List<String> notes(List<Occupant> occupants);
+
+    /**
+     * What becomes of the gear when somebody tends it.
+     *
+     * @param when names the moment in refusals, such as {@code after PT20M}
+     * @param tendings what is done, in this order
+     * @param occupants vessels that are in the gear then
+     * @param iceLeftKg ice that is left just before [kg], as far as it is known; it decides where the water stands afterwards
+     * @return the gear from then on, and the change of state
+     * @throws IllegalArgumentException if this gear cannot be tended
+     */
+    default Tended tended(String when, List<Tending> tendings, List<Occupant> occupants, OptionalDouble iceLeftKg) {
+        throw new IllegalArgumentException(tendings + " " + when + ": expected gear that can be tended");
+    }
 }

@@ -27,6 +27,8 @@ final class MeltPath implements Path {
     private static final int PACK = 0;
     private static final int ICE = 1;
     private static final int CLEAR = 2;
+    private static final int HEAT = 0;
+    private static final int MELT = 1;
     private static final int FLOW = 3;
     private static final int FLOW_HEAT = 4;
 
@@ -87,18 +89,29 @@ final class MeltPath implements Path {
         double clearK = e.temperatureK(CLEAR);
         double mass = e.amount(ICE, IceStore.MASS);
         Melting m = new Melting();
-        law.evaluate(packK, e.temperatureK(ICE), mass, e.amount(ICE, IceStore.SIDE), e.multiplier(0), e.scratch(0), m);
+        double blocks = e.amount(ICE, IceStore.BLOCKS);
+        law.evaluate(
+                packK,
+                e.temperatureK(ICE),
+                mass,
+                e.amount(ICE, IceStore.SIDE),
+                blocks,
+                e.multiplier(0),
+                e.scratch(0),
+                m);
         double down = 1 + packWater.slope(mass);
         double flow = down * m.melt;
         double densest = Math.min(Math.max(densestK, Math.min(packK, clearK)), Math.max(packK, clearK));
         double sourceK = flow >= 0 ? densest : clearK;
         double h = waterEnthalpy.at(sourceK);
-        m.tell(e, 0, PACK, ICE);
+        m.tell(e, HEAT, PACK, ICE);
         e.flow(FLOW, flow);
         e.flow(FLOW_HEAT, flow * h);
         if (!e.wantsDerivatives()) {
             return;
         }
+        e.flowByAmount(HEAT, ICE, IceStore.BLOCKS, m.heatByBlocks);
+        e.flowByAmount(MELT, ICE, IceStore.BLOCKS, m.meltByBlocks);
         double flowByMass = down * m.meltByMass + packWater.curvature(mass) * m.melt;
         state(
                 e,
@@ -107,6 +120,7 @@ final class MeltPath implements Path {
                 down * m.meltByIce,
                 flowByMass,
                 down * m.meltBySide,
+                down * m.meltByBlocks,
                 down * m.meltByFactor);
         state(
                 e,
@@ -115,6 +129,7 @@ final class MeltPath implements Path {
                 h * down * m.meltByIce,
                 h * flowByMass,
                 h * down * m.meltBySide,
+                h * down * m.meltByBlocks,
                 h * down * m.meltByFactor);
         double byTemperature = flow * waterEnthalpy.slope(sourceK);
         if (sourceK == packK) {
@@ -125,12 +140,20 @@ final class MeltPath implements Path {
     }
 
     private static void state(
-            PathEvaluation e, int account, double byPack, double byIce, double byMass, double bySide, double byFactor) {
+            PathEvaluation e,
+            int account,
+            double byPack,
+            double byIce,
+            double byMass,
+            double bySide,
+            double byBlocks,
+            double byFactor) {
         e.flowByTemperature(account, PACK, byPack);
         e.flowByTemperature(account, ICE, byIce);
         e.flowByTemperature(account, CLEAR, 0);
         e.flowByAmount(account, ICE, IceStore.MASS, byMass);
         e.flowByAmount(account, ICE, IceStore.SIDE, bySide);
+        e.flowByAmount(account, ICE, IceStore.BLOCKS, byBlocks);
         e.flowByMultiplier(account, 0, byFactor);
     }
 }

@@ -29,6 +29,10 @@ final class MeltStore implements Store {
         errorCapacityJPerK = WATER_HEAT_CAPACITY * iceKg;
     }
 
+    double specificEnthalpyJPerKg(double enthalpyJ, double massKg) {
+        return enthalpyJ / (massKg + holderKg);
+    }
+
     @Override
     public int amountCount() {
         return 1;

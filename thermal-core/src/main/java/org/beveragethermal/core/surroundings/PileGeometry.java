@@ -13,9 +13,9 @@ import org.beveragethermal.materials.solid.Ice;
  * <p>The pile stands on the floor and sinks as it melts, its blocks equally dense. Liquid fills its gaps from below; once it
  * carries the ice, its depth is that of ice and liquid together, which no longer changes.
  *
- * @param iceKg ice at the start [kg]
- * @param sideM side of a block at the start [m]
- * @param liquidKg liquid at the start [kg]
+ * @param iceKg ice while all blocks are whole [kg]
+ * @param sideM side of a whole block [m]
+ * @param liquidKg liquid while all blocks are whole [kg]; negative where that is more ice than there is water in all
  * @param liquidDensity density of the liquid [kg/m³]
  * @param solidFraction part of the pile that is ice [-]
  * @param keepsMelt whether melt water stays in the bucket
@@ -40,7 +40,7 @@ record PileGeometry(
     /** Sides of a block that stands by itself. */
     private static final int SIDES = 4;
 
-    /** Geometry in a bucket with vessels in it. */
+    /** Geometry in a bucket with vessels in it, all blocks whole. */
     static PileGeometry of(
             Bucket bucket,
             double iceKg,
@@ -50,11 +50,25 @@ record PileGeometry(
             double solidFraction,
             boolean keepsMelt,
             List<Occupant> occupants) {
-        double volume = volumeM3(iceKg, liquidKg, liquidDensity, solidFraction, keepsMelt);
+        return ofLeft(bucket, iceKg, sideM, iceKg, liquidKg, liquidDensity, solidFraction, keepsMelt, occupants);
+    }
+
+    /** The same where some ice has melted: pile and liquid reach as high as what is left of the whole. */
+    static PileGeometry ofLeft(
+            Bucket bucket,
+            double wholeKg,
+            double sideM,
+            double leftKg,
+            double liquidKg,
+            double liquidDensity,
+            double solidFraction,
+            boolean keepsMelt,
+            List<Occupant> occupants) {
+        double volume = volumeM3(leftKg, liquidKg, liquidDensity, solidFraction, keepsMelt);
         return new PileGeometry(
-                iceKg,
+                wholeKg,
                 sideM,
-                liquidKg,
+                leftKg + liquidKg - wholeKg,
                 liquidDensity,
                 solidFraction,
                 keepsMelt,

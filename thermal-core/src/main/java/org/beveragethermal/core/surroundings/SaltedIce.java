@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.store.IceBlock;
 import org.beveragethermal.materials.liquid.Brine;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
@@ -104,9 +105,14 @@ public final class SaltedIce implements Surroundings {
      *
      * @param becomes what becomes of the salt
      * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the salt is ineffective and the ice so cold that the water
+     *     would freeze
      */
     public SaltedIce with(SaltEffect becomes) {
-        return new SaltedIce(plain, room, saltKg, dissolvingS, Objects.requireNonNull(becomes, "effect of the salt"));
+        SaltedIce limit =
+                new SaltedIce(plain, room, saltKg, dissolvingS, Objects.requireNonNull(becomes, "effect of the salt"));
+        limit.requireLiquid();
+        return limit;
     }
 
     @Override
@@ -192,7 +198,13 @@ public final class SaltedIce implements Surroundings {
     }
 
     double blockSideM() {
-        return plain.blockSideM();
+        return plain.block().shortestM();
+    }
+
+    private void requireLiquid() {
+        if (effect == SaltEffect.INEFFECTIVE) {
+            plain.requireLiquid();
+        }
     }
 
     double iceK() {
@@ -265,6 +277,19 @@ public final class SaltedIce implements Surroundings {
             plain.ice(mass, blockSide, temperature);
             iceKg = SiValues.massKg(mass, "mass of ice");
             return this;
+        }
+
+        /**
+         * The ice, counted: its mass is that of so many cubes of ice at 0 °C without air in it.
+         *
+         * @param count number of cubes, 1 to 1,000,000; together 10 g to 2000 kg
+         * @param blockSide side of a cube, 3 mm to 300 mm
+         * @param temperature temperature at the start, −30 °C to 0 °C
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
+         */
+        public Builder cubes(int count, Quantity<Length> blockSide, Quantity<Temperature> temperature) {
+            return ice(IceWaterBath.counted(count, IceBlock.cube(blockSide)), blockSide, temperature);
         }
 
         /**
@@ -356,7 +381,8 @@ public final class SaltedIce implements Surroundings {
             if (mass == null) {
                 throw new IllegalStateException("a bath of salted ice needs salt: call salt(…)");
             }
-            SaltedIce bath = new SaltedIce(plain.build(), room, mass, dissolvingS, effect);
+            SaltedIce bath = new SaltedIce(plain.buildThatMayFreeze(), room, mass, dissolvingS, effect);
+            bath.requireLiquid();
             new ValidityRange("mass of salt", 0, MOST_SALT_PER_ICE * iceKg, "kg")
                     .require(mass, "at most twice the ice");
             double volume = PileGeometry.volumeM3(

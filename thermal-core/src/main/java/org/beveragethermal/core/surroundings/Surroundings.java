@@ -25,4 +25,14 @@ public sealed interface Surroundings permits Air, Refrigerator, Freezer, WaterBa
     default boolean isBath() {
         return false;
     }
+
+    /**
+     * Whether somebody may do something to it in the course of a run.
+     *
+     * @param tending what is done
+     * @return true for baths of ice and water; for bare ice if ice is added or gathered melt water poured off
+     */
+    default boolean allows(Tending tending) {
+        return false;
+    }
 }

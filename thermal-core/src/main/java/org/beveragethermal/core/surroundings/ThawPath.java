@@ -14,7 +14,8 @@ import org.beveragethermal.core.store.IceStore;
  * Ice that has taken heat from anywhere and melts by what exceeds that of ice at 0 °C.
  *
  * <p>The surplus turns into melt water with a time constant of a fiftieth of a second, which is a device of ours: it keeps the
- * ice some thousandths of a kelvin above 0 °C and lets every path bring heat to one node. Melt water leaves at 0 °C, where its
+ * ice some thousandths of a kelvin above 0 °C and lets every path bring heat to one node. It decides nothing: a second instead
+ * changes a bottle in 3 kg of ice by 4 mK in two hours, and the number of steps by 4 %. Melt water leaves at 0 °C, where its
  * enthalpy is zero. Ice below 0 °C does not melt.
  */
 final class ThawPath implements Path {

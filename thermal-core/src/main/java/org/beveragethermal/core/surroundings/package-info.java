@@ -31,6 +31,19 @@
  * SaltedIce unstirred = cold.with(SaltedIce.SaltEffect.INEFFECTIVE);
  * }</pre>
  *
+ * <p><b>Blocks.</b> Ice in water is in cubes, bricks, cylinders or spheres ({@link org.beveragethermal.core.store.IceBlock}), given by
+ * mass or counted; bare and salted ice is in cubes. A block must pass through the mouth of its bucket.
+ *
+ * <pre>{@code
+ * IceWaterBath rods = IceWaterBath.in(bucket, terrace)
+ *         .blocks(40, IceBlock.cylinder(millimetres(28), millimetres(90)), celsius(-8))
+ *         .water(kilograms(2.5), celsius(14))
+ *         .build();
+ * }</pre>
+ *
+ * <p><b>Tending.</b> In a scene ice and water may be added to a bath of ice and water, water poured off, and the bath stirred once;
+ * ice may be added to bare ice, and its melt water poured off: {@link org.beveragethermal.core.surroundings.Tending}.
+ *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
  * said otherwise, open as a wire shelf, or in contact with a plate. Ends that look up, and those that look down on an open footing, have
  * the films of level discs (McAdams) where the sides have those of upright cylinders; below the waterline density decides which
@@ -74,7 +87,7 @@
  * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is
  * not meant to be implemented outside the library yet.
  *
- * <p><b>Not in here yet.</b> Evaporation, sun, wet wraps, soil.
+ * <p><b>Not in here yet.</b> Topping up salted ice and water baths, evaporation, sun, wet wraps, soil.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

@@ -3,6 +3,7 @@ package org.beveragethermal.core.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.core.scene.Exposure.in;
 import static org.beveragethermal.materials.units.Measures.celsius;
@@ -107,12 +108,50 @@ class ImmersionTest {
     }
 
     @Test
-    void shallowerWaterThanAskedIsTold() {
+    void deeperThanTheWaterIsRefusedWhereItIsAsked() {
         WaterBath shallow = WaterBath.of(BUCKET, litres(3), celsius(5), ROOM);
-        Prediction asked = Lumped.of(BOTTLE).expose(in(shallow, WHILE).immersedTo(millimetres(200)));
-        assertThat(asked.notes()).anyMatch(note -> note.contains("not 200 mm: it stands on the floor"));
-        assertThat(asked.meanTemperatureK(1200))
+        Occupant standing = new Occupant("v", BOTTLE.vessel());
+        double depth = shallow.open("bath", 0).wettedHeightM(standing, List.of(standing));
+        Scene.Builder scene = Scene.builder()
+                .gear("room", ROOM)
+                .gear("bath", shallow)
+                .vessel("v", BOTTLE, "room")
+                .move("v", Duration.ofMinutes(5), "bath", Placement.upright().immersedTo(millimetres(200)));
+        OutOfRangeException refusal = catchThrowableOfType(OutOfRangeException.class, scene::build);
+        assertThat(refusal.given()).isEqualTo(0.2);
+        assertThat(refusal.low()).isZero();
+        assertThat(refusal.high()).isCloseTo(depth, within(1e-9));
+        assertThat(refusal)
+                .hasMessageContaining("vessel v")
+                .hasMessageContaining("gear bath")
+                .hasMessageContaining("after PT5M");
+        // As deep as it is, it is the vessel that stands.
+        assertThat(Lumped.of(BOTTLE)
+                        .expose(in(shallow, WHILE).immersedTo(millimetres(1000 * depth)))
+                        .meanTemperatureK(1200))
                 .isEqualTo(Lumped.of(BOTTLE).expose(in(shallow, WHILE)).meanTemperatureK(1200));
+    }
+
+    @Test
+    void waterThatFallsWhenAnotherVesselIsTakenOutIsTold() {
+        WaterBath bath = WaterBath.of(BUCKET, litres(4), celsius(5), ROOM);
+        Occupant one = new Occupant("v", BOTTLE.vessel());
+        Occupant other = new Occupant("w", BOTTLE.vessel());
+        double both = bath.open("bath", 0).wettedHeightM(one, List.of(one, other));
+        ScenePrediction run = Scene.builder()
+                .gear("room", ROOM)
+                .gear("bath", bath)
+                .vessel("w", BOTTLE, "bath")
+                .vessel(
+                        "v",
+                        BOTTLE,
+                        "bath",
+                        VesselModel.lumped(),
+                        Placement.upright().immersedTo(millimetres(1000 * both)))
+                .move("w", Duration.ofMinutes(10), "room")
+                .build()
+                .predict(WHILE);
+        assertThat(run.vessel("v").notes()).anyMatch(note -> note.contains("it stands on the floor"));
     }
 
     @Test

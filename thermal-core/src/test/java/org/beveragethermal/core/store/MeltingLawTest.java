@@ -27,8 +27,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Blocks that melt in a medium of constant temperature against closed forms, and what a balance demands. A block with three
- * different sides is outside the law and has no check here.
+ * Cubes that melt in a medium of constant temperature against closed forms, and what a balance demands; other shapes have {@link
+ * MeltingShapesTest} of their own.
  */
 final class MeltingLawTest {
 

@@ -221,6 +221,7 @@ class BareIceTest {
                             double side = 0.004 + 0.02 * random.nextDouble();
                             amounts.add(1.5 * Math.pow(side / 0.025, 3));
                             amounts.add(side);
+                            amounts.add(1.5 / (Ice.density(ZERO) * Math.pow(0.025, 3)));
                         } else if (path.ends().get(e) instanceof Node) {
                             amounts.add(0.2 + random.nextDouble());
                         }

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.surroundings;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.millilitres;
@@ -30,6 +31,7 @@ import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.IceBlock;
 import org.beveragethermal.core.store.IceStore;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -225,6 +227,52 @@ class IceTradeTest {
                 .build()
                 .predict(Duration.ofDays(20));
         return run.iceGone("ice").orElseThrow().toMillis() / 3.6e6;
+    }
+
+    /** Balls last longer than cubes and cubes longer than slabs of one mass each: less surface. */
+    @Test
+    void compactBlocksLastLonger() {
+        double cube = 0.05;
+        double ball = cube * Math.cbrt(6 / Math.PI);
+        List<IceBlock> shapes = List.of(
+                IceBlock.sphere(millimetres(1000 * ball)),
+                IceBlock.cube(millimetres(1000 * cube)),
+                IceBlock.cylinder(millimetres(30), millimetres(4e6 * Math.pow(cube, 3) / (Math.PI * 0.9))),
+                IceBlock.brick(millimetres(10), millimetres(111.803), millimetres(111.803)));
+        double[] hours = new double[shapes.size()];
+        for (int i = 0; i < hours.length; i++) {
+            IceBlock shape = shapes.get(i);
+            ScenePrediction run = Scene.builder()
+                    .gear(
+                            "ice",
+                            IceWaterBath.in(BUCKET, ROOM)
+                                    .blocks(9, shape, celsius(-5))
+                                    .water(kilograms(6), celsius(20))
+                                    .build())
+                    .gear("room", ROOM)
+                    .vessel("wine", BOTTLE, "room")
+                    .build()
+                    .predict(Duration.ofDays(1));
+            hours[i] = run.iceGone("ice").orElseThrow().toMillis() / 3.6e6;
+            assertThat(run.iceKg("ice", Duration.ofDays(1))).isLessThan(1e-4);
+            assertThat(run.gearMassKg("ice", Duration.ofDays(1)))
+                    .isCloseTo(6 + 9 * Ice.density(ZERO) * Math.pow(cube, 3), within(1e-3));
+            assertThat(run.ledger().closure()).isLessThan(1e-9);
+            System.out.printf(
+                    Locale.ROOT,
+                    "9 blocks of 115 g, each a %s, last %.2f h in 6 kg of water of 20 °C (%d steps)%n",
+                    shape,
+                    hours[i],
+                    run.trajectory().steps());
+        }
+        OutsideChecks.commonPractice("ice-compact-blocks-last-longer")
+                .what("time that balls last in water over that of slabs of 10 mm of the same mass")
+                .unit("1")
+                .between(1, 100)
+                .check(hours[0] / hours[3]);
+        assertThat(hours[0]).isGreaterThan(hours[1]);
+        assertThat(hours[1]).isGreaterThan(hours[3]);
+        assertThat(hours[2]).isBetween(hours[3], hours[0]);
     }
 
     /** Larger blocks last longer. */

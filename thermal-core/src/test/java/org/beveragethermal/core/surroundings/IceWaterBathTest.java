@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
 import java.util.List;
@@ -23,6 +25,7 @@ import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.solver.Ledger;
+import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.units.OutOfRangeException;
@@ -139,6 +142,44 @@ class IceWaterBathTest {
         assertThat(a).isGreaterThan(one.vessel("a").meanTemperatureK(2400) + 0.2);
     }
 
+    /**
+     * Bucket wall and open surface by hand, from a bath at 0 °C to a room of 21 °C. The wall of 2 W/(m² K) keeps its outside near
+     * 17 °C; still air 4 K away has 0.59 Ra^(1/4) k/H on a plate of H = 0.19 m (McAdams, from memory), radiation 4 ε σ T³. The
+     * surface: 8 to 12 W/(m² K) (common practice, no source).
+     */
+    @Test
+    void heatThroughWallAndSurfaceByHand() {
+        Bucket bucket = Bucket.of(millimetres(200), millimetres(420))
+                .withWall(wattsPerSquareMetreKelvin(2))
+                .withEmissivity(fraction(0.9));
+        IceWaterBath ice = IceWaterBath.in(bucket, ROOM)
+                .ice(kilograms(2), millimetres(25), celsius(0))
+                .water(kilograms(4), celsius(0))
+                .agitation(Agitation.stirred(metresPerSecond(0.3)))
+                .build();
+        ScenePrediction run = Scene.builder()
+                .gear("bath", ice)
+                .gear("room", ROOM)
+                .vessel("wine", BOTTLE, "room")
+                .build()
+                .predict(Duration.ofMinutes(10));
+        double area = Math.PI / 4 * 0.04;
+        double depth = 6e-3 / area;
+        double wall = 0;
+        double surface = 0;
+        for (LedgerEntry entry : run.ledger().entries()) {
+            double into = (entry.from().startsWith("bath room") ? 1 : entry.to().startsWith("bath room") ? -1 : 0)
+                    * entry.heatJ();
+            wall += entry.path().startsWith("bath side wall") ? into : 0;
+            surface += entry.path().startsWith("bath surface") ? into : 0;
+        }
+        double rayleigh = 9.81 / 292 * 4 * Math.pow(depth, 3) / (1.5e-5 * 2.1e-5);
+        double outside = 0.59 * Math.pow(rayleigh, 0.25) * 0.0256 / depth + 4 * 0.9 * 5.67e-8 * Math.pow(292, 3);
+        double byHand = 600 * Math.PI * 0.2 * depth * 21 / (1 / 2.0 + 1 / outside);
+        assertThat(wall).isCloseTo(byHand, within(0.03 * byHand));
+        assertThat(surface).isBetween(600 * area * 21 * 8.0, 600 * area * 21 * 12.0);
+    }
+
     @Test
     void anEmptyBathGoesOnMelting() {
         ScenePrediction run = Scene.builder()
@@ -216,7 +257,9 @@ class IceWaterBathTest {
                 .flatMapToDouble(end -> switch (end.name()) {
                     case "bath ice" ->
                         java.util.stream.DoubleStream.of(
-                                0.1 + 1.3 * random.nextDouble(), 0.004 + 0.02 * random.nextDouble());
+                                0.1 + 1.3 * random.nextDouble(),
+                                0.004 + 0.02 * random.nextDouble(),
+                                50 + 100 * random.nextDouble());
                     case "bath clear water", "bath water among ice" ->
                         java.util.stream.DoubleStream.of(0.5 + random.nextDouble());
                     default -> java.util.stream.DoubleStream.empty();
@@ -267,7 +310,7 @@ class IceWaterBathTest {
         double[][] packClearDown = {{1, 6, 3.98}, {1, 3, 3}, {5, 9, 5}};
         for (double[] row : packClearDown) {
             PathEvaluation e = new PathEvaluation(melting);
-            e.evaluate(melting, 0, new double[] {ZERO + row[0], ZERO, ZERO + row[1]}, 1.0, 1.2, 0.02, 2.5);
+            e.evaluate(melting, 0, new double[] {ZERO + row[0], ZERO, ZERO + row[1]}, 1.0, 1.2, 0.02, 100, 2.5);
             assertThat(e.flowOf(4) / e.flowOf(3)).isCloseTo(water.specificEnthalpy(ZERO + row[2]), within(50.0));
         }
     }

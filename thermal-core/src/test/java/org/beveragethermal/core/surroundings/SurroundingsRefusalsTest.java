@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.kilograms;
@@ -11,11 +12,13 @@ import static org.beveragethermal.materials.units.Measures.kilopascals;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
 import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.beveragethermal.core.store.IceBlock;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.junit.jupiter.api.Test;
 
@@ -125,6 +128,69 @@ class SurroundingsRefusalsTest {
                         bath().ice(kilograms(1), millimetres(25), celsius(-5)).build())
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("water(");
+    }
+
+    @Test
+    void iceThatDoesNotFit() {
+        // A cube of 150 mm is 212 mm across its corners and does not go into 200 mm; a rod of 250 mm stands in it.
+        outOfRange(() -> bath().blocks(1, IceBlock.cube(millimetres(150)), celsius(-5))
+                .water(kilograms(2), celsius(10))
+                .build());
+        outOfRange(() -> bath().blocks(1, IceBlock.cylinder(millimetres(205), millimetres(50)), celsius(-5))
+                .water(kilograms(3), celsius(10))
+                .build());
+        IceWaterBath rod = bath().blocks(2, IceBlock.cylinder(millimetres(60), millimetres(250)), celsius(-5))
+                .water(kilograms(2), celsius(10))
+                .build();
+        // By hand: 2 · π/4 · 0.06² · 0.25 m³ of 916.7 kg/m³ (density of ice from memory).
+        assertThat(rod.iceKg()).isCloseTo(2 * Math.PI / 4 * 0.0036 * 0.25 * 916.7, within(1e-3));
+        outOfRange(() ->
+                BareIce.in(BUCKET, ROOM).cubes(1, millimetres(150), celsius(-5)).build());
+        outOfRange(() -> SaltedIce.in(BUCKET, ROOM)
+                .cubes(1, millimetres(150), celsius(-5))
+                .water(kilograms(1), celsius(10))
+                .salt(kilograms(0.1))
+                .build());
+        // More than the bucket holds: as a heap without water, and in brine.
+        outOfRange(() -> BareIce.of(BUCKET, kilograms(4), ROOM));
+        outOfRange(() -> SaltedIce.in(BUCKET, ROOM)
+                .ice(kilograms(4), millimetres(25), celsius(-5))
+                .water(kilograms(1), celsius(10))
+                .salt(kilograms(0.1))
+                .build());
+        outOfRange(() -> bath().blocks(0, IceBlock.sphere(millimetres(40)), celsius(-5)));
+        outOfRange(() -> bath().blocks(1, IceBlock.sphere(millimetres(20)), celsius(-5)));
+        assertThat(BareIce.in(BUCKET, ROOM)
+                        .cubes(100, millimetres(25), celsius(-5))
+                        .build()
+                        .iceKg())
+                .isCloseTo(1.432, within(1e-3));
+    }
+
+    @Test
+    void iceSoColdThatItFreezesTheWater() {
+        // Own arithmetic: 1 kg from −30 °C to 0 °C takes 60 kJ, which freezes 0.18 kg of water of 0 °C.
+        IceWaterBath.Builder cold = bath().ice(kilograms(1), millimetres(10), celsius(-30));
+        OutOfRangeException refusal = catchThrowableOfType(
+                OutOfRangeException.class,
+                () -> cold.water(kilograms(0.2), celsius(0)).build());
+        assertThat(refusal.given()).isEqualTo(0.2);
+        assertThat(refusal.low()).isBetween(0.18, 0.24);
+        assertThat(refusal).hasMessageContaining("243.15 K").hasMessageContaining("freeze");
+        assertThat(cold.water(kilograms(0.25), celsius(0)).build().iceKg()).isEqualTo(1);
+        // Salt keeps it liquid, unless it is taken to do nothing.
+        SaltedIce salted = SaltedIce.in(BUCKET, ROOM)
+                .ice(kilograms(1), millimetres(10), celsius(-30))
+                .water(kilograms(0.2), celsius(0))
+                .salt(kilograms(0.1))
+                .build();
+        outOfRange(() -> salted.with(SaltedIce.SaltEffect.INEFFECTIVE));
+    }
+
+    @Test
+    void airThatCannotBe() {
+        outOfRange(() -> ROOM.withRelativeHumidity(percent(120)));
+        outOfRange(() -> ROOM.withSpeed(metresPerSecond(-1)));
     }
 
     @Test

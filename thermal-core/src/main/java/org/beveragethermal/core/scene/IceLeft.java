@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.scene;
+
+import java.time.Duration;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * Ice that is left just before gear is tended, as an earlier run of the scene found it. Where ice stands on the floor it decides how
+ * high the water stands afterwards, and with it how walls are divided, so it must be known before a run.
+ *
+ * @param kilograms mass [kg] by gear and time
+ */
+record IceLeft(Map<String, Map<Duration, Double>> kilograms) {
+
+    /** Nothing is known. */
+    static final IceLeft UNKNOWN = new IceLeft(Map.of());
+
+    OptionalDouble at(String gearId, Duration time) {
+        Double left = kilograms.getOrDefault(gearId, Map.of()).get(time);
+        return left == null ? OptionalDouble.empty() : OptionalDouble.of(left);
+    }
+}
