@@ -129,6 +129,58 @@ public final class ConvectiveFilm implements Film {
                 areaM2, lengthM, fluid, bulkWarmer, bulkColder, conductionNusselt, coefficient, law.name());
     }
 
+    /**
+     * The same film with a stream along the wall, for a liquid whose properties are given in pieces, such as a drink: the law is
+     * evaluated each time, not fitted.
+     *
+     * @param speedMPerS speed of the stream [m/s], ≥ 0; 0 changes nothing
+     * @param forcedLengthM length of the forced correlation [m], > 0
+     * @param law the forced correlation, Nu(Re, Pr)
+     * @return a new film
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public ConvectiveFilm withStreamOfDrink(double speedMPerS, double forcedLengthM, Correlation law) {
+        require("speed", speedMPerS, speedMPerS >= 0, "m/s", "≥ 0");
+        require("forced length", forcedLengthM, forcedLengthM > 0, "m", "> 0");
+        return speedMPerS == 0
+                ? this
+                : new ConvectiveFilm(
+                        areaM2,
+                        lengthM,
+                        fluid,
+                        bulkWarmer,
+                        bulkColder,
+                        conductionNusselt,
+                        new Stream(fluid, speedMPerS * forcedLengthM, forcedLengthM, law.law()),
+                        law.name());
+    }
+
+    /** Coefficient of a stream: k/L Nu(U L/ν, Pr) and its slope by the chain rule. */
+    private record Stream(Fluid fluid, double speedTimesLength, double lengthM, NusseltLaw law)
+            implements SmoothFunction {
+        @Override
+        public double at(double x) {
+            double reynolds = speedTimesLength / fluid.kinematicViscosity().at(x);
+            return fluid.conductivity().at(x)
+                    / lengthM
+                    * law.nusselt(reynolds, fluid.prandtl().at(x));
+        }
+
+        @Override
+        public double slope(double x) {
+            double viscosity = fluid.kinematicViscosity().at(x);
+            double reynolds = speedTimesLength / viscosity;
+            double prandtl = fluid.prandtl().at(x);
+            double reynoldsSlope =
+                    -reynolds / viscosity * fluid.kinematicViscosity().slope(x);
+            double nusseltSlope = law.byDrive(reynolds, prandtl) * reynoldsSlope
+                    + law.byPrandtl(reynolds, prandtl) * fluid.prandtl().slope(x);
+            return (fluid.conductivity().slope(x) * law.nusselt(reynolds, prandtl)
+                            + fluid.conductivity().at(x) * nusseltSlope)
+                    / lengthM;
+        }
+    }
+
     private static final double COLDEST_K = 253.15;
     private static final double WARMEST_K = 373.15;
 

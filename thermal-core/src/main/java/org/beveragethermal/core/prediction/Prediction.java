@@ -20,6 +20,7 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.solver.Ledger;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.DilutedStore;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
@@ -273,6 +274,42 @@ public final class Prediction {
             sum += contents.shares().get(i) * parts[i];
         }
         return sum;
+    }
+
+    /**
+     * Water that ice put into the drink has added.
+     *
+     * @param timeS time since the start [s]
+     * @return mass [kg], 0 without ice in the drink; below 0 while water of the drink has frozen onto it
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double waterAddedKg(double timeS) {
+        double sum = 0;
+        for (Node node : contents.nodes()) {
+            if (node.store() instanceof DilutedStore store) {
+                sum += store.addedKg(trajectory.amount(node, DilutedStore.MASS, timeS));
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Strength of a drink into which ice was put, by volume at 20 °C: the ethanol is that of the start, the volume that of the drink and
+     * the water added.
+     *
+     * @param timeS time since the start [s]
+     * @return strength as a fraction; empty if no ice was put into the contents or they are no beverage
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public OptionalDouble dilutedStrength(double timeS) {
+        for (Node node : contents.nodes()) {
+            if (node.store() instanceof DilutedStore store) {
+                return store.diluted(store.addedKg(trajectory.amount(node, DilutedStore.MASS, timeS)))
+                        .map(drink -> OptionalDouble.of(drink.strengthByVolume()))
+                        .orElseGet(OptionalDouble::empty);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /**

@@ -17,6 +17,7 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.store.DilutedStore;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.surroundings.Multipliers;
@@ -49,8 +50,19 @@ final class LumpedVessel extends ModelledVessel {
     private final List<Path> innerPaths = new ArrayList<>();
 
     LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers) {
+        this(id, filled, waterlines, layers, false);
+    }
+
+    /** A vessel whose contents may take up melt water of ice that is put into them. */
+    LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers, boolean dilutes) {
         super(id, filled, layers);
-        contents = Node.of(id + " contents", store(filled), filled.temperatureK());
+        contents = dilutes
+                ? Node.of(
+                        id + " contents",
+                        DilutedStore.ofMass(filled.liquid(), filled.liquidMassKg()),
+                        filled.temperatureK(),
+                        filled.liquidMassKg())
+                : Node.of(id + " contents", store(filled), filled.temperatureK());
         List<Double> edges = edges(filled.vessel().profile().heightM(), waterlines);
         for (int i = 0; i + 1 < edges.size(); i++) {
             band(i, edges.get(i), edges.get(i + 1));

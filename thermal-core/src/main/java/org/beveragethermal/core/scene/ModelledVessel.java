@@ -264,7 +264,7 @@ abstract class ModelledVessel {
             List<Occupant> occupants) {
         for (Face face : medium.faces(patch, occupant, occupants)) {
             List<Link> links = new ArrayList<>();
-            links.add(outermost);
+            links.add(face.behind(outermost));
             links.addAll(face.links());
             AmountWeight share = face.share();
             paths.add(JunctionPath.of(

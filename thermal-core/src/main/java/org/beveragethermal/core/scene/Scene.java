@@ -61,6 +61,7 @@ public final class Scene {
     private final Map<String, VesselModel> models;
     private final Map<String, TreeMap<Duration, Place>> places;
     private final Map<String, TreeMap<Duration, List<Tending>>> tendings;
+    private final Map<String, List<Inserts.Added>> inserts;
 
     /** Where a vessel is, and how it stands there. */
     private record Place(String gearId, Placement placement) {
@@ -84,6 +85,10 @@ public final class Scene {
             this.tendings.put(id, copy);
         });
         requireDepths();
+        this.inserts = new LinkedHashMap<>();
+        builder.vessels
+                .keySet()
+                .forEach(id -> this.inserts.put(id, List.copyOf(builder.inserts.getOrDefault(id, List.of()))));
     }
 
     /**
@@ -104,6 +109,7 @@ public final class Scene {
         private final Map<String, VesselModel> models = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, Place>> places = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, List<Tending>>> tendings = new LinkedHashMap<>();
+        private final Map<String, List<Inserts.Added>> inserts = new LinkedHashMap<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -343,6 +349,37 @@ public final class Scene {
         }
 
         /**
+         * Puts ice, stones or other pieces into the drink in a vessel. Until then they keep the temperature they start with, as if
+         * nothing touched them; from then on they stay in the drink. A closed vessel is taken to be opened for it and closed again. Ice
+         * adds its melt water to the drink: see {@link Prediction#waterAddedKg}.
+         *
+         * @param vesselId id of the vessel, whose contents are lumped
+         * @param after time since the start, ≥ 0
+         * @param insert what is put in; it passes the mouth, and with what was put in before it the drink does not overflow
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such vessel, its contents are layered, or the time is negative
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if a piece is wider than the mouth or the drink would overflow
+         */
+        public Builder addToDrink(String vesselId, Duration after, Insert insert) {
+            FilledVessel vessel = vessels.get(vesselId);
+            if (vessel == null) {
+                throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
+            }
+            if (!Objects.requireNonNull(models.get(vesselId)).isLumped()) {
+                throw new IllegalArgumentException("pieces in the drink of vessel " + vesselId + ", described as "
+                        + models.get(vesselId) + ": expected lumped contents");
+            }
+            if (after.isNegative()) {
+                throw new IllegalArgumentException(
+                        "pieces in the drink of " + vesselId + " after " + after + ": expected at least 0");
+            }
+            List<Inserts.Added> all = inserts.computeIfAbsent(vesselId, id -> new ArrayList<>());
+            Inserts.requireRoom(vesselId, vessel, all, insert);
+            all.add(new Inserts.Added(after, insert));
+            return this;
+        }
+
+        /**
          * Makes the scene.
          *
          * @return the scene
@@ -501,11 +538,22 @@ public final class Scene {
         List<Node> nodes = new ArrayList<>();
         media.nodes().values().forEach(nodes::addAll);
         modelled.values().forEach(vessel -> nodes.addAll(vessel.nodes()));
+        Map<String, Inserts> inDrinks = new LinkedHashMap<>();
+        modelled.forEach((id, vessel) -> inDrinks.put(
+                id,
+                new Inserts(
+                        id,
+                        vessel.filled(),
+                        vessel.contents().nodes().get(0),
+                        Objects.requireNonNull(inserts.get(id)))));
+        inDrinks.values().forEach(inDrink -> nodes.addAll(inDrink.nodes()));
         List<Phase> phases = new ArrayList<>();
         for (Duration start : starts) {
             List<StateChange> all = new ArrayList<>(mixings(start, modelled));
             all.addAll(media.changes(start));
-            phases.add(new Phase(seconds(start), Network.of(nodes, paths(start, media, modelled)), all));
+            List<Path> paths = paths(start, media, modelled);
+            inDrinks.values().forEach(inDrink -> paths.addAll(inDrink.paths(start)));
+            phases.add(new Phase(seconds(start), Network.of(nodes, paths), all));
         }
         Trajectory trajectory = solver.solve(phases, seconds(horizon));
         Map<String, Prediction> predictions = new LinkedHashMap<>();
@@ -516,9 +564,14 @@ public final class Scene {
                         vessel.contents(),
                         vessel.heatCapacityJPerK(),
                         vessel.bands(),
-                        notes(id, vessel, starts, media, trajectory),
+                        Stream.concat(
+                                        notes(id, vessel, starts, media, trajectory).stream(),
+                                        Objects.requireNonNull(inDrinks.get(id)).notes(trajectory).stream())
+                                .toList(),
                         described(id, vessel, horizon, media))));
-        return new ScenePrediction(trajectory, predictions, media.nodes());
+        Map<String, List<Node>> insertNodes = new LinkedHashMap<>();
+        inDrinks.forEach((id, inDrink) -> insertNodes.put(id, inDrink.nodes()));
+        return new ScenePrediction(trajectory, predictions, media.nodes(), insertNodes);
     }
 
     /** Refuses vessels that are put deeper than the water stands that they are put into, as far as that is known before a run. */
@@ -587,7 +640,8 @@ public final class Scene {
         return Stream.of(
                         places.values().stream().flatMap(timed -> timed.keySet().stream()),
                         tendings.values().stream().flatMap(timed -> timed.keySet().stream()),
-                        prepared.values().stream())
+                        prepared.values().stream(),
+                        inserts.values().stream().flatMap(List::stream).map(Inserts.Added::from))
                 .flatMap(times -> times)
                 .filter(time -> time.compareTo(horizon) < 0)
                 .distinct()
@@ -601,7 +655,8 @@ public final class Scene {
             return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), inverts(id));
         }
         return model.isLumped()
-                ? new LumpedVessel(id, filled, waterlines, model.layers())
+                ? new LumpedVessel(
+                        id, filled, waterlines, model.layers(), Inserts.melt(Objects.requireNonNull(inserts.get(id))))
                 : new RadialVessel(id, filled, waterlines, model);
     }
 

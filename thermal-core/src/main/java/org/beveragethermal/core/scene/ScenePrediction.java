@@ -13,6 +13,7 @@ import org.beveragethermal.core.solver.Ledger;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.BrineStore;
 import org.beveragethermal.core.store.IceStore;
+import org.beveragethermal.core.store.LatentStore;
 
 /**
  * What happens in a scene: one prediction per vessel, and the state of the gear.
@@ -24,11 +25,17 @@ public final class ScenePrediction {
     private final Trajectory trajectory;
     private final Map<String, Prediction> vessels;
     private final Map<String, List<Node>> gear;
+    private final Map<String, List<Node>> inserts;
 
-    ScenePrediction(Trajectory trajectory, Map<String, Prediction> vessels, Map<String, List<Node>> gear) {
+    ScenePrediction(
+            Trajectory trajectory,
+            Map<String, Prediction> vessels,
+            Map<String, List<Node>> gear,
+            Map<String, List<Node>> inserts) {
         this.trajectory = trajectory;
         this.vessels = new LinkedHashMap<>(vessels);
         this.gear = new LinkedHashMap<>(gear);
+        this.inserts = new LinkedHashMap<>(inserts);
     }
 
     /**
@@ -133,6 +140,61 @@ public final class ScenePrediction {
                 .filter(node -> node.store() instanceof BrineStore)
                 .mapToDouble(node -> trajectory.amount(node, amount, seconds(time)))
                 .sum();
+    }
+
+    /**
+     * How much of the gel packs of a piece of gear is still frozen.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return part of their mass [-], 0 once they are thawed or for gear without packs
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public double frozenFraction(String gearId, Duration time) {
+        for (Node node : nodes(gearId)) {
+            if (node.store() instanceof LatentStore store) {
+                return 1 - store.meltedFraction(trajectory.temperatureK(node, seconds(time)));
+            }
+        }
+        return 0;
+    }
+
+    /**
+     * Mean temperatures of what was put into a drink.
+     *
+     * @param vesselId the vessel's id
+     * @param time time since the start
+     * @return temperature [K] of each insert in the order in which they were added; of ice that has melted, 0 °C or that of its last
+     *     moment; none if nothing was added
+     * @throws IllegalArgumentException if there is no such vessel or the time is not in the run
+     */
+    public List<Double> insertTemperaturesK(String vesselId, Duration time) {
+        return insertNodes(vesselId).stream()
+                .map(node -> trajectory.temperatureK(node, seconds(time)))
+                .toList();
+    }
+
+    /**
+     * Ice that was put into a drink and has not melted.
+     *
+     * @param vesselId the vessel's id
+     * @param time time since the start; before it is added the ice counts too
+     * @return mass [kg], 0 if there never was any
+     * @throws IllegalArgumentException if there is no such vessel or the time is not in the run
+     */
+    public double iceInDrinkKg(String vesselId, Duration time) {
+        return insertNodes(vesselId).stream()
+                .filter(node -> node.store() instanceof IceStore)
+                .mapToDouble(node -> trajectory.amount(node, IceStore.MASS, seconds(time)))
+                .sum();
+    }
+
+    private List<Node> insertNodes(String vesselId) {
+        List<Node> nodes = inserts.get(vesselId);
+        if (nodes == null) {
+            throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + inserts.keySet());
+        }
+        return nodes;
     }
 
     /**

@@ -73,7 +73,7 @@ record VesselEnd(String name, WallPatch patch, Link behind, List<Path> inside) {
         List<Path> paths = new ArrayList<>();
         for (Face face : medium.faces(patch, occupant, occupants)) {
             List<Link> links = new ArrayList<>();
-            links.add(behind);
+            links.add(face.behind(behind));
             links.addAll(face.links());
             AmountWeight share = face.share();
             paths.add(JunctionPath.of(

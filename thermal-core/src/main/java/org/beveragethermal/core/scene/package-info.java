@@ -55,6 +55,20 @@
  * ice rises, that slush hardly flows and that ice conducts better than water is left out, as is supercooling. The prediction
  * notes when and where freezing begins; {@code Prediction.iceFraction} tells how much is ice.
  *
+ * <p><b>Pieces in the drink.</b> {@link org.beveragethermal.core.scene.Scene.Builder#addToDrink} puts ice, stones, steel or sealed pieces into
+ * lumped contents at a time. They are nodes from the start on, at the temperature they start with, and joined to the drink from then on.
+ * Ice melts at a surface between 0 °C and the drink's freezing point; its water joins the drink, so that the prediction tells how much
+ * water it took up and how strong it still is. What would make the vessel overflow is refused.
+ *
+ * <pre>{@code
+ * Scene glass = Scene.builder()
+ *         .gear("terrace", terrace)
+ *         .vessel("glass", tumbler, "terrace")
+ *         .addToDrink("glass", Duration.ofMinutes(1), Insert.ice(grams(40), millimetres(25), celsius(-10)))
+ *         .build();
+ * double water = glass.predict(Duration.ofMinutes(20)).vessel("glass").waterAddedKg(600);
+ * }</pre>
+ *
  * <p><b>Radial contents that move a little.</b> {@link org.beveragethermal.core.scene.VesselModel#withConductivityFactor} lets
  * shells conduct better than the liquid at rest, {@link org.beveragethermal.core.scene.VesselModel#mixed} takes contents as one
  * node up to the wall.

@@ -11,6 +11,10 @@
  *       asked for a temperature of a run it tells how much. Supercooling is not modelled.
  *   <li>{@link org.beveragethermal.core.store.IceStore}: ice in blocks, whose mass and size shrink by a {@link
  *       org.beveragethermal.core.store.MeltingPath}; what shape they have says {@link org.beveragethermal.core.store.IceBlock}.
+ *   <li>{@link org.beveragethermal.core.store.LatentStore}: a body of fixed mass that melts over a range of temperatures, such as
+ *       a gel pack; {@link org.beveragethermal.core.store.LatentConduction} is what its inside resists.
+ *   <li>{@link org.beveragethermal.core.store.DilutedStore}: a drink whose mass grows by the melt water of ice in it, which an {@link
+ *       org.beveragethermal.core.store.IceInDrinkPath} brings.
  * </ul>
  */
 @NullMarked

@@ -29,5 +29,11 @@ public final class Multipliers {
     /** On the conduction through the melt film where ice without water touches a wall. */
     public static final String ICE_CONTACT = "ice contact";
 
+    /** On what passes between a pack of frozen gel and the wall it lies against: bag, gap and the pack's own inside. */
+    public static final String PACK_CONTACT = "gel pack contact";
+
+    /** On the film between a drink and ice, stones or other pieces in it. */
+    public static final String INSERT_FILM = "insert film";
+
     private Multipliers() {}
 }

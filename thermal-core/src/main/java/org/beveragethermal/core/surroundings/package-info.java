@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 /**
  * What a vessel can be put into: air, still or moving, dry or moist; refrigerators and freezers; a water bath; ice and water; ice
- * alone; salted ice.
+ * alone; salted ice; gel packs laid around it.
  *
  * <p><b>Problem.</b> Each means of cooling or warming touches some part of a vessel's wall, has a state of its own (a bath
  * warms up, ice melts) and exchanges heat with its room whether or not a vessel is in it.
@@ -43,6 +43,15 @@
  *
  * <p><b>Tending.</b> In a scene ice and water may be added to a bath of ice and water, water poured off, and the bath stirred once;
  * ice may be added to bare ice, and its melt water poured off: {@link org.beveragethermal.core.surroundings.Tending}.
+ *
+ * <p><b>Gel packs.</b> {@link org.beveragethermal.core.surroundings.GelPacks} lie against a part of a vessel's side across a gap of
+ * air, take heat from the room, and melt over a range of temperatures whether or not a vessel is among them. How much of the wall they
+ * touch, and how closely, is known to a factor of two.
+ *
+ * <pre>{@code
+ * GelPacks packs = GelPacks.of(3, grams(400), millimetres(25), celsius(-18), terrace)
+ *         .withCover(wattsPerSquareMetreKelvin(2));
+ * }</pre>
  *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
  * said otherwise, open as a wire shelf, or in contact with a plate. Ends that look up, and those that look down on an open footing, have

@@ -17,6 +17,12 @@ public final class LawScatter {
     /** Film on ice blocks: the scatter of the plate and the unknown wetted part; a judgement. */
     private static final Uncertainty ICE_FILM = Uncertainty.normalRelative(0.25);
 
+    /** Contact of gel packs: what a gap of 0.1 mm to 0.9 mm does beside half a pack; a judgement. */
+    private static final Uncertainty PACK_CONTACT = Uncertainty.rectangularRelative(0.6);
+
+    /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
+    private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
+
     private LawScatter() {}
 
     /**
@@ -31,6 +37,8 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.RADIATION, RADIATION),
                 UncertainInput.factor(Multipliers.WATER_FILM, VerticalPlate.CHURCHILL_CHU.scatter()),
                 UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
-                UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER));
+                UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER),
+                UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT),
+                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM));
     }
 }

@@ -8,7 +8,7 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
 
 /** Compares the slopes that a path states with differences of its flows. */
-final class PathDerivatives {
+public final class PathDerivatives {
 
     private static final double STEP_K = 1e-4;
     private static final double STEP_PART = 1e-5;
@@ -16,7 +16,15 @@ final class PathDerivatives {
 
     private PathDerivatives() {}
 
-    static void check(Path path, double[] temperaturesK, double[] amounts, double accuracy) {
+    /**
+     * Checks every slope at one state.
+     *
+     * @param path the path
+     * @param temperaturesK temperature of each end [K], not modified
+     * @param amounts amounts of all ends in order, not modified
+     * @param accuracy allowed difference as a part of the slope
+     */
+    public static void check(Path path, double[] temperaturesK, double[] amounts, double accuracy) {
         PathEvaluation at = new PathEvaluation(path);
         at.evaluate(path, 0, temperaturesK, amounts);
         int inputs = temperaturesK.length + amounts.length;
