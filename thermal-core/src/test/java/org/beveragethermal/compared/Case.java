@@ -2,6 +2,7 @@
 package org.beveragethermal.compared;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
@@ -27,6 +28,7 @@ import org.beveragethermal.materials.vessel.Vessels;
  * @param task from which temperature to which
  * @param looking air or bath, which decides how finely and how long is looked
  * @param gear the surroundings for a draw
+ * @param added ice that is added later, nothing for most
  */
 record Case(
         String id,
@@ -34,10 +36,27 @@ record Case(
         String words,
         Task task,
         Looking looking,
-        Function<Doubts, Surroundings> gear) {
+        Function<Doubts, Surroundings> gear,
+        Added added) {
 
     static final String GEAR = "gear";
     static final String BOTTLE = "bottle";
+
+    /**
+     * Ice that is added to a bath.
+     *
+     * @param after when
+     * @param kg how much [kg], 0 for nothing
+     */
+    record Added(Duration after, double kg) {
+
+        static final Added NOTHING = new Added(Duration.ZERO, 0);
+
+        /** What has been added by a time [kg]. */
+        double kgAt(Duration time) {
+            return after.compareTo(time) <= 0 ? kg : 0;
+        }
+    }
 
     /** Wine is to be cooled, or to be warmed. */
     enum Task {
@@ -96,6 +115,7 @@ record Case(
     /** As for measured runs. */
     private static final double TOLERANCE_K = 0.05;
 
+    private static final double ADDED_C = -5;
     private static final double STRENGTH = 12.5;
     private static final Vessel VESSEL = Vessels.highShouldered750();
 
@@ -111,10 +131,13 @@ record Case(
     ScenePrediction run(Doubts doubts) {
         FilledVessel bottle =
                 Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(task.startC()));
-        return Scene.builder()
+        Scene.Builder scene = Scene.builder()
                 .gear(GEAR, gear.apply(doubts))
-                .vessel(BOTTLE, bottle, GEAR, looking.model(), Placement.upright())
-                .build()
+                .vessel(BOTTLE, bottle, GEAR, looking.model(), Placement.upright());
+        if (added.kg() > 0) {
+            scene.topUpIce(GEAR, added.after(), kilograms(added.kg()), celsius(ADDED_C));
+        }
+        return scene.build()
                 .predict(
                         looking.horizon(),
                         NetworkSolver.standard().withToleranceK(TOLERANCE_K).withMultipliers(doubts.multipliers()));

@@ -2,6 +2,7 @@
 package org.beveragethermal.compared;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.grams;
 import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
 import static org.beveragethermal.materials.units.Measures.kelvinDifference;
 import static org.beveragethermal.materials.units.Measures.kilograms;
@@ -24,6 +25,7 @@ import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.Freezer;
+import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.SaltedIce;
@@ -127,6 +129,14 @@ final class Cases {
                         IceWaterBath.class,
                         "4 kg of ice in blocks of 80 mm, 4 kg of water of 10 °C, still",
                         doubts -> iceAndWater(DEEP, 4, 80, 4, Agitation.STILL, doubts)),
+                new Case(
+                        "ice-water-added",
+                        IceWaterBath.class,
+                        "1 kg of ice of 25 mm, 4 kg of water of 10 °C, still, 2 kg of ice added after 5 min",
+                        Task.COOL,
+                        Looking.ICE,
+                        doubts -> iceAndWater(DEEP, 1, 25, 4, Agitation.STILL, doubts),
+                        new Case.Added(Duration.ofMinutes(5), 2)),
                 iced(
                         "ice-alone",
                         BareIce.class,
@@ -148,27 +158,34 @@ final class Cases {
                         "3 kg of ice of 25 mm, 2.5 kg of water of 10 °C, 0.6 kg of salt mixed in",
                         Task.COOL,
                         Looking.SALT,
-                        doubts -> salted(SaltedIce.SaltEffect.MIXED, doubts)),
+                        doubts -> salted(SaltedIce.SaltEffect.MIXED, doubts),
+                        Case.Added.NOTHING),
                 iced(
                         "ice-salted-ineffective",
                         SaltedIce.class,
                         "the same, salt on the floor",
-                        doubts -> salted(SaltedIce.SaltEffect.INEFFECTIVE, doubts)));
+                        doubts -> salted(SaltedIce.SaltEffect.INEFFECTIVE, doubts)),
+                cooled(
+                        "gel-packs",
+                        GelPacks.class,
+                        "4 gel packs of 400 g and 25 mm from −18 °C around it, room of 22 °C",
+                        Looking.AIR,
+                        GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)));
     }
 
     private static Case warmed(
             String id, Class<? extends Surroundings> kind, String words, Looking looking, Surroundings gear) {
-        return new Case(id, kind, words, Task.WARM, looking, doubts -> gear);
+        return new Case(id, kind, words, Task.WARM, looking, doubts -> gear, Case.Added.NOTHING);
     }
 
     private static Case cooled(
             String id, Class<? extends Surroundings> kind, String words, Looking looking, Surroundings gear) {
-        return new Case(id, kind, words, Task.COOL, looking, doubts -> gear);
+        return new Case(id, kind, words, Task.COOL, looking, doubts -> gear, Case.Added.NOTHING);
     }
 
     private static Case iced(
             String id, Class<? extends Surroundings> kind, String words, Function<Doubts, Surroundings> gear) {
-        return new Case(id, kind, words, Task.COOL, Looking.ICE, gear);
+        return new Case(id, kind, words, Task.COOL, Looking.ICE, gear, Case.Added.NOTHING);
     }
 
     private static Air outdoors(double heightM) {

@@ -12,7 +12,9 @@ import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
@@ -52,6 +54,11 @@ final class Laws {
                     "blocks of 3 mm to 300 mm",
                     "a factor of two either way"),
             new Law(
+                    Law.PACK_CONTACT,
+                    "own assumption on contact and gap; layers in series; see GelPacks",
+                    "packs that stay flat",
+                    spread(Multipliers.PACK_CONTACT)),
+            new Law(
                     Law.CONDENSATION,
                     "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
                             + " vapour pressure",
@@ -69,7 +76,13 @@ final class Laws {
     record Law(String name, String source, String range, String spread) {
 
         static final String CONTACT = "conduction through melt water where ice touches";
+        static final String PACK_CONTACT = "conduction across gap, bag and half a pack";
         static final String CONDENSATION = "dew, analogy of heat and mass";
+
+        /** What conducts from the wall to what touches it. */
+        static String contact(Class<? extends Surroundings> kind) {
+            return kind == GelPacks.class ? PACK_CONTACT : CONTACT;
+        }
 
         private static Law of(Correlation correlation) {
             return new Law(

@@ -68,7 +68,8 @@ record Outcome(
                 ? never.closestK() - ZERO_CELSIUS_K
                 : row.task().targetC();
         OptionalDouble ice = row.looking().hasIce() && isReached
-                ? OptionalDouble.of(best.iceKg(Case.GEAR, Duration.ZERO) - best.iceKg(Case.GEAR, end))
+                ? OptionalDouble.of(
+                        best.iceKg(Case.GEAR, Duration.ZERO) + row.added().kgAt(end) - best.iceKg(Case.GEAR, end))
                 : OptionalDouble.empty();
         Duration halfWay = isReached ? duration(0.5 * reached) : OTHERWISE;
         return new Outcome(
@@ -76,7 +77,7 @@ record Outcome(
                 minutes,
                 closest,
                 bottle.meanTemperatureK(row.looking().horizon().toMillis() / MILLIS_PER_SECOND) - ZERO_CELSIUS_K,
-                shares(bottle.explainAt(halfWay)),
+                shares(bottle.explainAt(halfWay), Laws.Law.contact(row.kind())),
                 ice);
     }
 
@@ -121,7 +122,7 @@ record Outcome(
     }
 
     /** Bands of wall side by side, each by its conductance. */
-    private static List<Share> shares(Explanation explanation) {
+    private static List<Share> shares(Explanation explanation, String contact) {
         double[] parts = new double[3];
         double sum = 0;
         Map<String, Double> inside = new TreeMap<>();
@@ -141,7 +142,7 @@ record Outcome(
             sum += weight;
             inside.merge(first.law(), weight, Double::sum);
             for (Resistance part : band.outside()) {
-                outside.merge(law(part), 1 / part.kelvinPerWatt(), Double::sum);
+                outside.merge(law(part, contact), 1 / part.kelvinPerWatt(), Double::sum);
             }
         }
         return List.of(
@@ -153,8 +154,8 @@ record Outcome(
                 .toList();
     }
 
-    private static String law(Resistance part) {
-        return part.law().isEmpty() && part.name().endsWith("conduction") ? Laws.Law.CONTACT : part.law();
+    private static String law(Resistance part, String contact) {
+        return part.law().isEmpty() && part.name().endsWith("conduction") ? contact : part.law();
     }
 
     /** Laws side by side that carry enough to be told. */

@@ -10,6 +10,7 @@ import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Freezer;
+import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Refrigerator;
@@ -179,13 +180,32 @@ final class Standings {
                         List.of("ice-water", "ice-water-stirred", "ice-water-neck")),
                 new Standing(
                         IceWaterBath.class,
-                        "with large blocks",
+                        "in large blocks, of any shape",
                         List.of(PLATE),
                         IN_ICE_WATER,
-                        List.of(BLOCKS_CUSTOM),
-                        List.of(),
-                        List.of("core.surroundings.SurroundingsRefusalsTest#iceAndWater"),
+                        List.of(
+                                BLOCKS_CUSTOM,
+                                new Check(
+                                        "core.store.MeltingShapesTest#aBrickUnderAConstantCoefficient",
+                                        "closed form: t = ρ L c/(2 h ΔT)")),
+                        List.of("core.store.MeltingShapesTest#aWideSlabIsAPlate"),
+                        List.of(
+                                "core.surroundings.SurroundingsRefusalsTest#iceThatDoesNotFit",
+                                "core.store.MeltingShapesTest#extentsOutOfRangeAreRefused"),
                         List.of("ice-water-blocks")),
+                new Standing(
+                        IceWaterBath.class,
+                        "topped up, poured off, stirred once",
+                        List.of(PLATE),
+                        IN_ICE_WATER,
+                        List.of(),
+                        List.of(
+                                "core.scene.TendedBathTest#toppedUpAfterTheIceIsGoneItIsANewBath",
+                                "core.scene.TendedBathTest#stirringWhatIsMixedChangesNothing"),
+                        List.of(
+                                "core.scene.TendedBathTest#whatCannotBeDoneIsRefused",
+                                "core.scene.TendedBathTest#moreThanThereIsOrFitsIsRefusedByTheRun"),
+                        List.of("ice-water-added")),
                 new Standing(
                         BareIce.class,
                         "melt water gathers or drains; crushed",
@@ -215,6 +235,19 @@ final class Standings {
                                 "core.surroundings.SaltedIceTest#ineffectiveSaltIsTheBathOfIceAndWater",
                                 "core.surroundings.SaltedIceTest#withoutSaltItIsNearlyTheStirredBathOfIceAndWater"),
                         List.of("core.surroundings.SaltedIceTest#badSaltedIceIsRefused"),
-                        List.of("ice-salted", "ice-salted-ineffective")));
+                        List.of("ice-salted", "ice-salted-ineffective")),
+                new Standing(
+                        GelPacks.class,
+                        "around a vessel in a room",
+                        List.of(Law.PACK_CONTACT),
+                        List.of(Multipliers.PACK_CONTACT),
+                        List.of(new Check(
+                                "core.store.LatentStoreTest#aSlabThawsInPlanksTime",
+                                "R. Plank: freezing time of a slab")),
+                        List.of(
+                                "core.surroundings.GelPacksTest#packsThatTouchNothingLeaveTheRoom",
+                                "core.surroundings.GelPacksTest#greatPacksThatConductWellHoldTheWallAtTheirMeltingRange"),
+                        List.of("core.surroundings.GelPacksTest#badPacksAreRefused"),
+                        List.of("gel-packs")));
     }
 }
