@@ -83,20 +83,24 @@ record Case(
     /** How finely contents are described, and how long is looked: what takes longer counts as never. */
     enum Looking {
         /** One temperature. */
-        AIR(1, Duration.ofHours(12)),
+        AIR(1, Duration.ofHours(12), 400),
         /** Slices. */
-        BATH(8, Duration.ofHours(2)),
+        BATH(8, Duration.ofHours(2), 80),
         /** As in a bath, with ice whose amount is asked for. */
-        ICE(8, Duration.ofMinutes(40)),
+        ICE(8, Duration.ofMinutes(40), 80),
+        /** Ice alone, which takes many steps to follow once the bottle is cold. */
+        ALONE(8, Duration.ofMinutes(25), 80),
         /** As with ice, no longer than until the drink begins to freeze at the wall. */
-        SALT(8, Duration.ofMinutes(12));
+        SALT(8, Duration.ofMinutes(12), 80);
 
         private final int slices;
         private final Duration horizon;
+        private final int draws;
 
-        Looking(int slices, Duration horizon) {
+        Looking(int slices, Duration horizon, int draws) {
             this.slices = slices;
             this.horizon = horizon;
+            this.draws = draws;
         }
 
         VesselModel model() {
@@ -107,8 +111,13 @@ record Case(
             return horizon;
         }
 
+        /** How often it is drawn, so that an end of an interval moves by a few per cent at most from seed to seed. */
+        int draws() {
+            return draws;
+        }
+
         boolean hasIce() {
-            return this == ICE || this == SALT;
+            return this == ICE || this == ALONE || this == SALT;
         }
     }
 

@@ -2,11 +2,13 @@
 package org.beveragethermal.compared;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.grams;
 import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
 import static org.beveragethermal.materials.units.Measures.kelvinDifference;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.litresPerMinute;
 import static org.beveragethermal.materials.units.Measures.metres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
@@ -28,7 +30,9 @@ import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
+import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 
@@ -108,7 +112,34 @@ final class Cases {
                         "15 L of water of 8 °C, stirred at 0.1 m/s",
                         Looking.BATH,
                         water(8).with(STIRRED)),
+                cooled(
+                        "water-inflow",
+                        WaterBath.class,
+                        "15 L of water of 8 °C, still, 2 L/min of 8 °C running in",
+                        Looking.BATH,
+                        water(8).withInflow(litresPerMinute(2), celsius(8))),
                 warmed("water-warm", WaterBath.class, "15 L of water of 21 °C, still", Looking.BATH, water(21)),
+                new Case(
+                        "tap",
+                        RunningTap.class,
+                        "tap of 8 °C running over it, 6 L/min",
+                        Task.COOL,
+                        Looking.BATH,
+                        doubts -> RunningTap.at(celsius(8), litresPerMinute(6), ROOM)
+                                .withWettedShare(fraction(doubts.wettedShare())),
+                        Case.Added.NOTHING),
+                cooled(
+                        "stream",
+                        Stream.class,
+                        "stream of 8 °C, 0.3 m/s, 0.5 m deep",
+                        Looking.BATH,
+                        Stream.at(celsius(8), metresPerSecond(0.3), metres(0.5), ROOM)),
+                cooled(
+                        "lake",
+                        Stream.class,
+                        "lake of 8 °C, still, 0.5 m deep",
+                        Looking.BATH,
+                        Stream.at(celsius(8), metresPerSecond(0), metres(0.5), ROOM)),
                 iced(
                         "ice-water",
                         IceWaterBath.class,
@@ -137,19 +168,16 @@ final class Cases {
                         Looking.ICE,
                         doubts -> iceAndWater(DEEP, 1, 25, 4, Agitation.STILL, doubts),
                         new Case.Added(Duration.ofMinutes(5), 2)),
-                iced(
+                alone(
                         "ice-alone",
-                        BareIce.class,
                         "4 kg of ice of 25 mm alone, melt water gathers",
                         doubts -> alone(25, -5, doubts).build()),
-                iced(
+                alone(
                         "ice-alone-drained",
-                        BareIce.class,
                         "4 kg of ice of 25 mm alone, drained",
                         doubts -> alone(25, -5, doubts).drained().build()),
-                iced(
+                alone(
                         "ice-crushed",
-                        BareIce.class,
                         "4 kg of crushed ice of 6 mm alone",
                         doubts -> alone(6, 0, doubts).build()),
                 new Case(
@@ -186,6 +214,10 @@ final class Cases {
     private static Case iced(
             String id, Class<? extends Surroundings> kind, String words, Function<Doubts, Surroundings> gear) {
         return new Case(id, kind, words, Task.COOL, Looking.ICE, gear, Case.Added.NOTHING);
+    }
+
+    private static Case alone(String id, String words, Function<Doubts, Surroundings> gear) {
+        return new Case(id, BareIce.class, words, Task.COOL, Looking.ALONE, gear, Case.Added.NOTHING);
     }
 
     private static Air outdoors(double heightM) {

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.Property;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.uncertainty.Ensemble;
@@ -28,18 +29,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 /** Runs every setting, checks that no surroundings is left out, and leaves the tables and the drawing of {@code docs/surroundings.md}. */
 final class ComparedTest {
 
-    /** With these an end of an interval moves by a few per cent from seed to seed. */
-    private static final int SAMPLES = 80;
-
     private static final long SEED = 20260102L;
     private static final String ROOT_PACKAGE = "org.beveragethermal.";
 
     @Test
     void everySettingIsRun() {
         List<Outcome> outcomes = Cases.all().stream()
-                .map(row -> Outcome.of(row, Ensemble.of(SAMPLES, SEED)))
+                .map(row -> Outcome.of(row, Ensemble.of(row.looking().draws(), SEED)))
                 .toList();
-        Report.leave(outcomes, Standings.all(), SAMPLES, SEED);
+        Report.leave(outcomes, Standings.all(), SEED);
         DocumentParts.leaveDrawing("surroundings", Ranges.of(outcomes));
 
         assertThat(outcomes).extracting(o -> o.row().id()).doesNotHaveDuplicates();
@@ -90,7 +88,7 @@ final class ComparedTest {
         Ensemble.of(2, SEED)
                 .run(Doubts.all(), draw -> Doubts.of(draw).multipliers().keySet())
                 .forEach(doubts::addAll);
-        Stream.of(IceWaterBath.assumptions(), BareIce.assumptions(), SaltedIce.assumptions())
+        Stream.of(IceWaterBath.assumptions(), BareIce.assumptions(), SaltedIce.assumptions(), RunningTap.assumptions())
                 .flatMap(List::stream)
                 .map(Constant::name)
                 .forEach(doubts::add);

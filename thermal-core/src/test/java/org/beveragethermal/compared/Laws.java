@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.beveragethermal.core.correlation.Correlation;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
+import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
@@ -33,6 +34,7 @@ final class Laws {
             HorizontalPlate.UNSTABLE_MCADAMS_LAMINAR,
             HorizontalPlate.UNSTABLE_MCADAMS_BOTH,
             FlatPlate.LAMINAR,
+            FallingFilm.HEATED,
             EnclosedLiquid.COOLING,
             EnclosedLiquid.WARMING);
 

@@ -29,7 +29,7 @@ final class Report {
 
     private Report() {}
 
-    static void leave(List<Outcome> outcomes, List<Standing> standings, int samples, long seed) {
+    static void leave(List<Outcome> outcomes, List<Standing> standings, long seed) {
         DocumentParts.leaveTable(
                 "surroundings-times",
                 List.of(
@@ -44,11 +44,12 @@ final class Report {
                 outcomes.stream().map(Report::row).toList());
         DocumentParts.leaveTable(
                 "surroundings-sampling",
-                List.of("Bottle", "Interval", "Draws per row", "Seed", "Drawn"),
+                List.of("Bottle", "Interval", "Draws per row in air", "In baths and ice", "Seed", "Drawn"),
                 List.of(List.of(
                         Case.described(),
                         number("%.0f", 100 * Outcome.PROBABILITY) + " %",
-                        Integer.toString(samples),
+                        Integer.toString(Case.Looking.AIR.draws()),
+                        Integer.toString(Case.Looking.BATH.draws()),
                         Long.toString(seed),
                         Doubts.all().stream().map(input -> input.name()).collect(Collectors.joining(", ")))));
         DocumentParts.leaveTable(

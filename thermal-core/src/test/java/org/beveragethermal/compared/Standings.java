@@ -5,6 +5,7 @@ import java.util.List;
 import org.beveragethermal.compared.Laws.Law;
 import org.beveragethermal.compared.Standing.Check;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
+import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.surroundings.Air;
@@ -14,7 +15,9 @@ import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
+import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.WaterBath;
 
 /** What each surroundings rests on, filled in by reading the tests. */
@@ -165,6 +168,42 @@ final class Standings {
                         List.of("core.scene.SceneTest#bathAndBottleMeetWhereEnthalpySays"),
                         List.of("core.surroundings.SurroundingsRefusalsTest#waterBaths"),
                         List.of("water-cold", "water-cold-stirred", "water-warm")),
+                new Standing(
+                        WaterBath.class,
+                        "with a tap running in",
+                        List.of(PLATE),
+                        List.of(Multipliers.WATER_FILM),
+                        List.of(),
+                        List.of("core.scene.WaterBathGuardTest#endlessInflowIsABoundary"),
+                        List.of("core.scene.WaterBathGuardTest#aDecanterIsWarmedAndHotWaterCautioned"),
+                        List.of("water-inflow")),
+                new Standing(
+                        RunningTap.class,
+                        "over a vessel",
+                        List.of(FallingFilm.HEATED.name()),
+                        List.of(Multipliers.RUNNING_FILM, RunningTap.WETTED_SHARE.name()),
+                        List.of(
+                                new Check(
+                                        "core.correlation.FallingFilmTest#aLongLaminarFilmIsHalfAChannel",
+                                        "R. K. Shah and A. L. London, Laminar Flow Forced Convection in Ducts, 1978"),
+                                new Check(
+                                        "core.surroundings.RunningTapTest#fasterThanTheRefrigerator", COMMON_PRACTICE)),
+                        List.of(
+                                "core.surroundings.RunningTapTest#littleWaterCarriesNoMoreThanItsHeat",
+                                "core.surroundings.RunningTapTest#muchWaterKeepsItsTemperature"),
+                        List.of("core.surroundings.RunningTapTest#refusals"),
+                        List.of("tap")),
+                new Standing(
+                        Stream.class,
+                        "flowing, or a lake",
+                        List.of(CROSSFLOW, PLATE),
+                        List.of(Multipliers.STREAM_FILM, Multipliers.WATER_FILM),
+                        List.of(new Check(
+                                "core.surroundings.StreamTest#anotherLawForTheSameCylinder",
+                                "A. Zukauskas, Adv. Heat Transfer 8 (1972) 93-160")),
+                        List.of("core.surroundings.StreamTest#aStreamWithoutSpeedIsABathWithoutEnd"),
+                        List.of("core.surroundings.StreamTest#refusals"),
+                        List.of("stream", "lake")),
                 new Standing(
                         IceWaterBath.class,
                         "still and stirred",

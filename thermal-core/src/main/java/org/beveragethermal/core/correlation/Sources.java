@@ -50,6 +50,12 @@ final class Sources {
                     + " single spheres, and for flow in packed beds and tube bundles, AIChE J. 18 (1972) 361-371",
             Source.Kind.PUBLISHED);
 
+    static final Source FALLING_FILM = new Source(
+            "wilke-1962",
+            "G. Wilke, Waermeuebergang an Rieselfilme, VDI-Forschungsheft 490, Duesseldorf 1962, in the form of VDI Heat Atlas,"
+                    + " part M3, heat transfer at falling films (coefficients read as quoted in public code, ranges from memory)",
+            Source.Kind.PUBLISHED);
+
     static final Source BOTTLE_COMPUTATION = new Source(
             "bottle-convection-2d",
             "Own axisymmetric Navier-Stokes computation of cooling and warming bottles of 12.5 % vol wine (35 mm radius, 200 mm"

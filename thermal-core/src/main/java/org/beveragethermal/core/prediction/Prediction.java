@@ -392,6 +392,57 @@ public final class Prediction {
         return new TimeToTemperature.Reached(duration(at), sensitivity);
     }
 
+    /**
+     * From when until when the mean temperature is within a range if the vessel is left where it is: the drink is ready when it enters, and
+     * goes too far when it leaves.
+     *
+     * @param low lower end of the range
+     * @param high upper end, not below the lower
+     * @return when it enters and leaves, that it stays, or that it never enters in this run
+     * @throws IllegalArgumentException if a quantity is not a temperature or the ends are out of order
+     */
+    public TimeInRange timeInRange(Quantity<Temperature> low, Quantity<Temperature> high) {
+        return timeInRangeK(
+                SiValues.temperatureK(low, "lower end of the range"),
+                SiValues.temperatureK(high, "upper end of the range"),
+                Part.MEAN,
+                0);
+    }
+
+    /**
+     * From when until when a temperature of the contents is within a range, looked at from a time on.
+     *
+     * @param lowK lower end of the range [K]; 0 for a limit from above alone
+     * @param highK upper end [K], not below the lower; infinite for a limit from below alone
+     * @param part which temperature
+     * @param fromS where to begin [s]
+     * @return when it enters and leaves, counted from the start of the run, that it stays, or that it never enters
+     * @throws IllegalArgumentException if the ends are out of order or the time is not in the run
+     */
+    public TimeInRange timeInRangeK(double lowK, double highK, Part part, double fromS) {
+        if (!(lowK <= highK)) {
+            throw new IllegalArgumentException(
+                    "range from " + lowK + " K to " + highK + " K: expected ends in ascending order");
+        }
+        return new RangeSearch(trajectory, timeS -> temperatureK(part, timeS), lowK, highK).from(fromS);
+    }
+
+    /**
+     * A temperature of the contents.
+     *
+     * @param part which one
+     * @param timeS time since the start [s]
+     * @return temperature [K]
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double temperatureK(Part part, double timeS) {
+        return switch (part) {
+            case MEAN -> meanTemperatureK(timeS);
+            case WARMEST -> Arrays.stream(profileK(timeS)).max().orElseThrow();
+            case COLDEST -> Arrays.stream(profileK(timeS)).min().orElseThrow();
+        };
+    }
+
     private OptionalDouble crossing(double fromS, double targetK) {
         return trajectory.firstCrossing(fromS, t -> meanTemperatureK(t) - targetK);
     }

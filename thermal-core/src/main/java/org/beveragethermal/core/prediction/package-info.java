@@ -10,6 +10,17 @@
  * notes}. A question whose answer can be "no" returns a sealed {@link
  * org.beveragethermal.core.prediction.TimeToTemperature}: reached, reached and then lost, or never reached.
  *
+ * <p><b>Too far.</b> A drink left in something warmer or colder than it should become is ready and later spoiled. {@code timeInRange}
+ * answers with a sealed {@link org.beveragethermal.core.prediction.TimeInRange}: it never enters the range, enters and stays, or leaves it, with
+ * the time between and the rate at which it leaves. It may be asked of the mean or of the warmest or coldest {@link
+ * org.beveragethermal.core.prediction.Part}.
+ *
+ * <pre>{@code
+ * if (prediction.timeInRange(celsius(16), celsius(18)) instanceof TimeInRange.Leaves leaves) {
+ *     Duration takeOutBy = leaves.leftAfter();
+ * }
+ * }</pre>
+ *
  * <p>{@code explainAt} takes a moment apart: resistances in series band by band with their films (for slices which way the film
  * runs, for shells what conducts inside), Biot numbers, the time constant, heat that comes whatever the temperatures, and a {@link
  * org.beveragethermal.core.prediction.HeatAccount} up to then. {@code advice} says which description of the contents is warranted,

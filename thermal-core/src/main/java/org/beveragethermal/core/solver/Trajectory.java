@@ -242,6 +242,66 @@ public final class Trajectory {
         return OptionalDouble.empty();
     }
 
+    /**
+     * When a function of the run is largest.
+     *
+     * <p>Each step is looked at in four parts; around the largest look the turning point is then located to about a millionth of those
+     * parts. A turn that lies wholly between two looks is missed.
+     *
+     * @param fromS where to begin [s]
+     * @param function function of time [s], evaluated between {@code fromS} and the end
+     * @return the time [s], the first of several
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public double timeOfLargest(double fromS, DoubleUnaryOperator function) {
+        leg(fromS);
+        double before = fromS;
+        double best = fromS;
+        double largest = function.applyAsDouble(fromS);
+        double low = fromS;
+        double high = fromS;
+        boolean follows = true;
+        for (Leg leg : legs) {
+            for (int i = 0; i < leg.log().size(); i++) {
+                StepLog.Step step = leg.log().step(i);
+                for (int part = 1; part <= EVENT_SAMPLES; part++) {
+                    double time = Math.min(endS(), step.startS() + step.lengthS() * part / EVENT_SAMPLES);
+                    if (time <= before) {
+                        continue;
+                    }
+                    double value = function.applyAsDouble(time);
+                    high = follows ? time : high;
+                    follows = value > largest;
+                    if (follows) {
+                        largest = value;
+                        best = time;
+                        low = before;
+                        high = time;
+                    }
+                    before = time;
+                }
+            }
+        }
+        double refined = peak(function, low, high);
+        return function.applyAsDouble(refined) > largest ? refined : best;
+    }
+
+    /** Where a function with one peak between two times is largest, by golden section. */
+    private static double peak(DoubleUnaryOperator function, double from, double to) {
+        double low = from;
+        double high = to;
+        for (int i = 0; i < DIP_ITERATIONS; i++) {
+            double left = high - GOLDEN * (high - low);
+            double right = low + GOLDEN * (high - low);
+            if (function.applyAsDouble(left) < function.applyAsDouble(right)) {
+                low = left;
+            } else {
+                high = right;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+
     private static double located(DoubleUnaryOperator function, double from, double to, double lengthS) {
         if (function.applyAsDouble(to) == 0) {
             return to;

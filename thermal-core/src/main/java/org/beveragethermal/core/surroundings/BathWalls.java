@@ -58,9 +58,14 @@ final class BathWalls {
      * diameter, even where only a part of it is wetted.
      */
     static ConvectiveFilm film(WallPatch patch, double wettedHeightM, Fluid water, Agitation agitation) {
-        ConvectiveFilm free = patch.orientation() == Orientation.LYING_WALL
+        return still(patch, wettedHeightM, water)
+                .withStream(agitation.speedMPerS(), patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
+    }
+
+    /** The same in water that nothing moves but its density. */
+    static ConvectiveFilm still(WallPatch patch, double wettedHeightM, Fluid water) {
+        return patch.orientation() == Orientation.LYING_WALL
                 ? ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), water, HorizontalCylinder.CHURCHILL_CHU)
                 : ConvectiveFilm.free(patch.outerAreaM2(), wettedHeightM, water, VerticalPlate.CHURCHILL_CHU);
-        return free.withStream(agitation.speedMPerS(), patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
     }
 }

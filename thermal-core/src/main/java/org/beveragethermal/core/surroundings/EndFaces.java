@@ -8,6 +8,7 @@ import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
@@ -42,6 +43,11 @@ final class EndFaces {
     /** From water to an end below the waterline that is not covered. */
     static Link inWater(
             Node water, WallPatch patch, Occupant vessel, Footing footing, Fluid fluid, Agitation agitation) {
+        return inWater(water, patch, vessel, footing, fluid, agitation.speedMPerS());
+    }
+
+    /** The same in water of a speed along the end [m/s], whether it is a node or does not care what it gives. */
+    static Link inWater(End water, WallPatch patch, Occupant vessel, Footing footing, Fluid fluid, double speedMPerS) {
         if (patch.orientation() == Orientation.END_FACING_DOWN) {
             double hollow = hollow(vessel, patch);
             if (footing.support() == Footing.Support.CONTACT) {
@@ -53,7 +59,7 @@ final class EndFaces {
                 return Link.of(water, "conduction", HeatLaw.conductance(hollow * patch.outerAreaM2()));
             }
         }
-        return Link.of(water, "convection", film(patch, fluid, agitation)).scaledBy(Multipliers.WATER_FILM);
+        return Link.of(water, "convection", film(patch, fluid, speedMPerS)).scaledBy(Multipliers.WATER_FILM);
     }
 
     /**
@@ -70,25 +76,25 @@ final class EndFaces {
         return conduction + radiation;
     }
 
-    private static Film film(WallPatch patch, Fluid fluid, Agitation agitation) {
+    private static Film film(WallPatch patch, Fluid fluid, double speedMPerS) {
         return patch.orientation() == Orientation.END_FACING_SIDEWAYS
                 ? stirred(
                         ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, VerticalPlate.CHURCHILL_CHU),
                         patch,
-                        agitation)
+                        speedMPerS)
                 : LevelFilm.of(
                         patch,
                         patch.orientation() == Orientation.END_FACING_UP,
                         fluid,
                         LiquidFit.of(Water.liquid()).density(),
-                        agitation);
+                        speedMPerS);
     }
 
     /**
      * A film with the stream of a bath along the end. The law is that of the side, on the end's diameter; a laminar layer along a plate
      * of that length, 0.664 √Re Pr^(1/3) (Pohlhausen, from memory), gives 10 to 20 % more at the speeds of a stirred bath.
      */
-    static ConvectiveFilm stirred(ConvectiveFilm film, WallPatch patch, Agitation agitation) {
-        return film.withStream(agitation.speedMPerS(), patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
+    static ConvectiveFilm stirred(ConvectiveFilm film, WallPatch patch, double speedMPerS) {
+        return film.withStream(speedMPerS, patch.diameterM(), CrossflowCylinder.CHURCHILL_BERNSTEIN);
     }
 }

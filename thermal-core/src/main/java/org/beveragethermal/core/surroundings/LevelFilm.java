@@ -36,6 +36,11 @@ record LevelFilm(ConvectiveFilm overturning, ConvectiveFilm resting, SmoothFunct
 
     /** A disc in a liquid, with a stream along it. */
     static LevelFilm of(WallPatch disc, boolean facesUp, Fluid liquid, SmoothFunction density, Agitation agitation) {
+        return of(disc, facesUp, liquid, density, agitation.speedMPerS());
+    }
+
+    /** A disc in a liquid, with a stream of a speed [m/s] along it. */
+    static LevelFilm of(WallPatch disc, boolean facesUp, Fluid liquid, SmoothFunction density, double speedMPerS) {
         double length = disc.diameterM() / 4;
         ConvectiveFilm overturning = ConvectiveFilm.free(
                         disc.outerAreaM2(), length, liquid, HorizontalPlate.UNSTABLE_MCADAMS_BOTH)
@@ -43,8 +48,8 @@ record LevelFilm(ConvectiveFilm overturning, ConvectiveFilm resting, SmoothFunct
         ConvectiveFilm resting = ConvectiveFilm.free(disc.outerAreaM2(), length, liquid, HorizontalPlate.STABLE_MCADAMS)
                 .atLeast(CONDUCTION);
         return new LevelFilm(
-                EndFaces.stirred(overturning, disc, agitation),
-                EndFaces.stirred(resting, disc, agitation),
+                EndFaces.stirred(overturning, disc, speedMPerS),
+                EndFaces.stirred(resting, disc, speedMPerS),
                 density,
                 facesUp);
     }

@@ -20,6 +20,12 @@ public final class Multipliers {
     /** On the film between bath water and a vessel's wall. */
     public static final String WATER_FILM = "water film";
 
+    /** On the film between a stream and a vessel's wall. */
+    public static final String STREAM_FILM = "stream film";
+
+    /** On the heat between a film of water that runs down a vessel and its wall. */
+    public static final String RUNNING_FILM = "running film";
+
     /** On the film between the water of an ice pack and the ice. */
     public static final String ICE_FILM = "ice film";
 

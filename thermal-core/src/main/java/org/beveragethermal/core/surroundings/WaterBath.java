@@ -8,18 +8,28 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 import org.beveragethermal.core.film.Fluid;
+import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.DirectPath;
+import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.units.SiValues;
+import org.beveragethermal.materials.units.VolumetricFlowRate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A finite bath of cold or warm water, well mixed, in a bucket in a room.
  *
  * <p>The bath warms or cools with the vessels in it and with its room (bucket wall, open surface). Evaporation is not modelled
- * yet: above about 40 °C a real bath cools faster. Water from 0.5 °C to 70 °C; mind scalding above about 50 °C. Immutable.
+ * yet: above about 40 °C a real bath cools faster. Under a {@linkplain #withInflow tap that runs into it} it is renewed.
+ *
+ * <p>Water from 0.5 °C to 70 °C. Predictions carry cautions: water above about 50 °C scalds, and glass some 40 K colder than the water
+ * may crack. Immutable.
  */
 public final class WaterBath implements Surroundings {
 
@@ -33,9 +43,25 @@ public final class WaterBath implements Surroundings {
     private final Air room;
     private final Agitation agitation;
     private final Footing footing;
+    private final @Nullable Inflow inflow;
+
+    /** Water that runs into the bath while as much runs off. */
+    private record Inflow(double flowM3PerS, double temperatureK) {
+
+        double kgPerS() {
+            return flowM3PerS * Water.liquid().density(temperatureK);
+        }
+    }
 
     private WaterBath(
-            Bucket bucket, double volumeM3, double temperatureK, Air room, Agitation agitation, Footing footing) {
+            Bucket bucket,
+            double volumeM3,
+            double temperatureK,
+            Air room,
+            Agitation agitation,
+            Footing footing,
+            @Nullable Inflow inflow) {
+        this.inflow = inflow;
         this.bucket = bucket;
         this.volumeM3 = volumeM3;
         this.temperatureK = temperatureK;
@@ -61,7 +87,8 @@ public final class WaterBath implements Surroundings {
                 SiValues.temperatureK(temperature, "bath temperature", COLDEST_K, WARMEST_K),
                 room,
                 Agitation.STILL,
-                Footing.insulating());
+                Footing.insulating(),
+                null);
     }
 
     /**
@@ -71,7 +98,7 @@ public final class WaterBath implements Surroundings {
      * @return a new value
      */
     public WaterBath with(Agitation newAgitation) {
-        return new WaterBath(bucket, volumeM3, temperatureK, room, newAgitation, footing);
+        return new WaterBath(bucket, volumeM3, temperatureK, room, newAgitation, footing, inflow);
     }
 
     /**
@@ -82,7 +109,66 @@ public final class WaterBath implements Surroundings {
      */
     public WaterBath on(Footing newFooting) {
         return new WaterBath(
-                bucket, volumeM3, temperatureK, room, agitation, Objects.requireNonNull(newFooting, "footing"));
+                bucket, volumeM3, temperatureK, room, agitation, Objects.requireNonNull(newFooting, "footing"), inflow);
+    }
+
+    /**
+     * The same bath under a tap that runs into it, while as much water runs off, over the rim or through an outlet at its level.
+     *
+     * <p>What runs in is mixed with the bath at once, and what runs off has the bath's temperature: a real jet beside a bottle is
+     * sooner felt there, and the bath follows the sooner the more of it the tap renews. The tap stirs too; say so by {@link #with(Agitation)}.
+     * The ledger has a mechanism "inflow" for the enthalpy that runs in less that which runs off.
+     *
+     * @param flow 0.5 L/min to 20 L/min
+     * @param inflowTemperature temperature of what runs in, 0.5 °C to 70 °C
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+     */
+    public WaterBath withInflow(Quantity<VolumetricFlowRate> flow, Quantity<Temperature> inflowTemperature) {
+        return new WaterBath(
+                bucket,
+                volumeM3,
+                temperatureK,
+                room,
+                agitation,
+                footing,
+                new Inflow(RunningTap.flowM3PerS(flow), RunningTap.temperatureK(inflowTemperature)));
+    }
+
+    /**
+     * The same bath begun at another temperature.
+     *
+     * @param newTemperature temperature at the start, 0.5 °C to 70 °C
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
+     */
+    public WaterBath startingAt(Quantity<Temperature> newTemperature) {
+        return new WaterBath(
+                bucket,
+                volumeM3,
+                SiValues.temperatureK(newTemperature, "bath temperature", COLDEST_K, WARMEST_K),
+                room,
+                agitation,
+                footing,
+                inflow);
+    }
+
+    /**
+     * Temperature at the start.
+     *
+     * @return temperature [K]
+     */
+    public double temperatureK() {
+        return temperatureK;
+    }
+
+    /**
+     * Where the bath stands.
+     *
+     * @return the room
+     */
+    public Air room() {
+        return room;
     }
 
     /**
@@ -139,9 +225,25 @@ public final class WaterBath implements Surroundings {
         @Override
         public List<Path> paths(List<Occupant> occupants) {
             FillLevel level = level(occupants);
-            return List.of(
-                    BathWalls.side(id + " side wall", water, bath.bucket, level, air, null),
-                    BathWalls.surface(id + " surface", water, bath.bucket, level, air, null));
+            List<Path> paths = new ArrayList<>();
+            paths.add(BathWalls.side(id + " side wall", water, bath.bucket, level, air, null));
+            paths.add(BathWalls.surface(id + " surface", water, bath.bucket, level, air, null));
+            Inflow inflow = bath.inflow;
+            if (inflow != null) {
+                Boundary tap = Boundary.constant(id + " tap", inflow.temperatureK());
+                paths.add(DirectPath.of(id + " inflow", tap, water, "inflow", renewal(inflow.kgPerS())));
+            }
+            return List.copyOf(paths);
+        }
+
+        /** Enthalpy that water brings at one temperature less that which as much water takes away at the other. */
+        private static HeatLaw renewal(double kgPerS) {
+            SmoothFunction enthalpy = LiquidFit.of(Water.liquid()).specificEnthalpy();
+            return (fromK, toK, out) -> {
+                out.watts = kgPerS * (enthalpy.at(fromK) - enthalpy.at(toK));
+                out.perFromKelvin = kgPerS * enthalpy.slope(fromK);
+                out.perToKelvin = -kgPerS * enthalpy.slope(toK);
+            };
         }
 
         @Override
@@ -174,6 +276,10 @@ public final class WaterBath implements Surroundings {
             if (bath.temperatureK > EVAPORATION_MATTERS_K) {
                 notes.add("bath " + id + ": evaporation is not modelled; a bath this warm cools faster than predicted");
             }
+            Inflow inflow = bath.inflow;
+            notes.addAll(HotWater.notes(
+                    "bath " + id,
+                    inflow == null ? bath.temperatureK : Math.max(bath.temperatureK, inflow.temperatureK())));
             return notes;
         }
     }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 /**
- * What a vessel can be put into: air, still or moving, dry or moist; refrigerators and freezers; a water bath; ice and water; ice
- * alone; salted ice; gel packs laid around it.
+ * What a vessel can be put into: air, still or moving, dry or moist; refrigerators and freezers; a water bath; a stream or a
+ * lake; a running tap; ice and water; ice alone; salted ice; gel packs laid around it.
  *
  * <p><b>Problem.</b> Each means of cooling or warming touches some part of a vessel's wall, has a state of its own (a bath
  * warms up, ice melts) and exchanges heat with its room whether or not a vessel is in it.
@@ -91,6 +91,20 @@
  *         .withLoad(joulesPerKelvin(10_000), wattsPerKelvin(20))
  *         .withDoorOpenings(DoorOpenings.of(celsius(22), percent(50), Duration.ofMinutes(5), List.of(Duration.ofMinutes(30))));
  * }</pre>
+ *
+ * <p><b>Water that is renewed.</b> A {@link org.beveragethermal.core.surroundings.Stream} keeps its temperature whatever stands in it (crossflow,
+ * spread 20 %); a {@link org.beveragethermal.core.surroundings.RunningTap} runs down a closed vessel as a film (Wilke, spread 20 %) on a stated
+ * share of its wall, 0.7 ± 0.3 unless said otherwise, which is what its times depend on; a {@link
+ * org.beveragethermal.core.surroundings.WaterBath} may have a tap that runs into it.
+ *
+ * <pre>{@code
+ * Stream brook = Stream.at(celsius(9), metresPerSecond(0.4), centimetres(25), terrace);
+ * RunningTap tap = RunningTap.at(celsius(12), litresPerMinute(6), kitchen).withWettedShare(percent(90));
+ * WaterBath sink = WaterBath.of(bowl, litres(6), celsius(20), kitchen).withInflow(litresPerMinute(3), celsius(12));
+ * }</pre>
+ *
+ * <p>Hot water carries cautions in the notes of a prediction: scalding, and glass that cracks. What a drink does if it is forgotten in a
+ * bath is asked of {@code Prediction.timeInRange} and of {@code BathGuard} in the package of scenes.
  *
  * <p><b>How they attach.</b> A surroundings value opens a {@link org.beveragethermal.core.surroundings.Medium} for one run:
  * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is

@@ -2,7 +2,9 @@
 package org.beveragethermal.core.uncertainty;
 
 import java.util.List;
+import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
+import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.PenetrativeConvection;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.surroundings.Multipliers;
@@ -39,6 +41,8 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.ICE_FILM, ICE_FILM),
                 UncertainInput.factor(Multipliers.PACK_EXCHANGE, PenetrativeConvection.SCATTER),
                 UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT),
-                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM));
+                UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM),
+                UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
+                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()));
     }
 }

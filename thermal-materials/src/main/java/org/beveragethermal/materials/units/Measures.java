@@ -353,6 +353,17 @@ public final class Measures {
     }
 
     /**
+     * What a tap gives: volume per time.
+     *
+     * @param value flow in L/min, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if the number is NaN or infinite
+     */
+    public static Quantity<VolumetricFlowRate> litresPerMinute(double value) {
+        return of(value, ThermalUnits.LITRE_PER_MINUTE);
+    }
+
+    /**
      * A heat capacity.
      *
      * @param value heat capacity in J/K, finite

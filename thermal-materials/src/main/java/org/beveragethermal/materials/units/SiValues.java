@@ -524,6 +524,22 @@ public final class SiValues {
     }
 
     /**
+     * A volumetric flow rate in m³/s, within a range.
+     *
+     * @param q the quantity
+     * @param parameter name of the parameter, for messages
+     * @param low lowest allowed value in m³/s
+     * @param high highest allowed value in m³/s
+     * @return the value in m³/s, within the range
+     * @throws OutOfRangeException if the value is outside the range
+     * @throws IllegalArgumentException if the quantity is null, of another dimension, not finite or not convertible
+     */
+    public static double volumetricFlowM3PerS(
+            Quantity<VolumetricFlowRate> q, String parameter, double low, double high) {
+        return si(q, ThermalUnits.CUBIC_METRE_PER_SECOND, "volumetric flow rate", parameter, low, high, "m³/s");
+    }
+
+    /**
      * A heat transfer coefficient in W/(m² K).
      *
      * @param q the quantity

@@ -51,6 +51,14 @@ public final class ThermalUnits {
     public static final Unit<HeatCapacity> JOULE_PER_KELVIN =
             Units.JOULE.divide(Units.KELVIN).asType(HeatCapacity.class);
 
+    /** m³/s. */
+    public static final Unit<VolumetricFlowRate> CUBIC_METRE_PER_SECOND =
+            Units.CUBIC_METRE.divide(Units.SECOND).asType(VolumetricFlowRate.class);
+
+    /** L/min. */
+    public static final Unit<VolumetricFlowRate> LITRE_PER_MINUTE =
+            Units.LITRE.divide(Units.MINUTE).asType(VolumetricFlowRate.class);
+
     /** J/kg. */
     public static final Unit<SpecificEnthalpy> JOULE_PER_KILOGRAM =
             Units.JOULE.divide(Units.KILOGRAM).asType(SpecificEnthalpy.class);

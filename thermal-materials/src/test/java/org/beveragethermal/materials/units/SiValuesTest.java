@@ -64,6 +64,12 @@ class SiValuesTest {
                         true),
                 Pair.of("gramsPerLitre", Measures::gramsPerLitre, q -> SiValues.concentrationKgPerM3(q, "x"), 1, true),
                 Pair.of("density", Measures::kilogramsPerCubicMetre, q -> SiValues.densityKgPerM3(q, "x"), 1, true),
+                Pair.of(
+                        "litresPerMinute",
+                        Measures::litresPerMinute,
+                        q -> SiValues.volumetricFlowM3PerS(q, "x", 0, Double.MAX_VALUE),
+                        1e-3 / 60,
+                        true),
                 Pair.of("conductance", Measures::wattsPerKelvin, q -> SiValues.conductanceWPerK(q, "x"), 1, true),
                 Pair.of(
                         "coefficient",
