@@ -35,7 +35,8 @@ class DocumentsTest {
                 "thermal-materials/docs/accuracy.md",
                 "thermal-core/docs/accuracy.md",
                 "thermal-core/docs/cases.md",
-                "thermal-core/docs/measured.md"
+                "thermal-core/docs/measured.md",
+                "thermal-core/docs/surroundings.md"
             })
     void accuracyTablesAreThoseOfThisBuild(String name) throws IOException {
         Path root = root();
@@ -52,7 +53,11 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"thermal-core, measured.svg", "thermal-core, measured-in-use.svg"})
+    @CsvSource({
+            "thermal-core, measured.svg",
+            "thermal-core, measured-in-use.svg",
+            "thermal-core, surroundings.svg"
+    })
     void drawingsAreThoseOfThisBuild(String module, String name) throws IOException {
         Path directory = root().resolve(module);
         Path file = directory.resolve("docs").resolve(name);

@@ -14,6 +14,8 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.beveragethermal.core.prediction.Explanation;
@@ -29,6 +31,7 @@ import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.DocumentParts;
 import org.junit.jupiter.api.Test;
 
 /** Scenes, exposures and what predictions answer. */
@@ -192,6 +195,8 @@ class SceneTest {
         StringBuilder table =
                 new StringBuilder("A bottle too tall for its bucket, after 20 and 40 min in stirred ice water:\n");
         double[] neckAt20 = new double[3];
+        String[] ways = {"base only", "neck only", "neck, then base after 15 min"};
+        List<List<String>> rows = new ArrayList<>();
         for (int way = 0; way < 3; way++) {
             IceWaterBath bath = IceWaterBath.in(Bucket.of(millimetres(200), millimetres(220)), ROOM)
                     .ice(kilograms(2.2), millimetres(25), celsius(-5))
@@ -211,20 +216,32 @@ class SceneTest {
                 double[] profile = wine.profileK(minutes * 60);
                 table.append(String.format(
                         Locale.ROOT,
-                        "%-18s %2d min: mean %4.1f, base %4.1f, neck %4.1f °C%n",
-                        new String[] {"base only", "neck only", "neck, then base"}[way],
+                        "%-28s %2d min: mean %4.1f, base %4.1f, neck %4.1f °C%n",
+                        ways[way],
                         minutes,
                         wine.meanTemperatureK(minutes * 60) - ZERO,
                         profile[0] - ZERO,
                         profile[profile.length - 1] - ZERO));
+                rows.add(List.of(
+                        ways[way],
+                        minutes + " min",
+                        celsiusText(wine.meanTemperatureK(minutes * 60)),
+                        celsiusText(profile[0]),
+                        celsiusText(profile[profile.length - 1])));
             }
             double[] profile = wine.profileK(1200);
             neckAt20[way] = profile[profile.length - 1] - ZERO;
         }
         System.out.println(table);
+        DocumentParts.leaveTable(
+                "surroundings-neck-first", List.of("Way", "After", "Mean", "At the base", "In the neck"), rows);
         // Base only leaves the first glass at room temperature; turning over mixes and chills it.
         assertThat(neckAt20[0]).isGreaterThan(21);
         assertThat(neckAt20[2]).isLessThan(18);
+    }
+
+    private static String celsiusText(double temperatureK) {
+        return String.format(Locale.ROOT, "%.1f °C", temperatureK - ZERO);
     }
 
     @Test

@@ -10,6 +10,7 @@ import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.beveragethermal.core.correlation.VerticalPlate;
@@ -39,6 +40,7 @@ import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.DocumentParts;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -92,6 +94,24 @@ class IceTradeTest {
                 : "not within 3 h";
     }
 
+    /** A row of the table of the first minutes: ice alone beside ice and water. */
+    private static List<String> firstMinutes(
+            String vessel, BareIce ice, double waterC, Prediction alone, Prediction both, double wallDiameterM) {
+        double slower = alone.meanTemperatureK(300) - both.meanTemperatureK(300);
+        return List.of(
+                vessel,
+                String.format(Locale.ROOT, "%.0f °C", waterC),
+                String.format(Locale.ROOT, "%.0f %%", 100 * ice.contactFraction(wallDiameterM)),
+                String.format(Locale.ROOT, "%.0f %%", 100 * wettedPart(both)),
+                String.format(Locale.ROOT, "%.1f °C", alone.meanTemperatureK(300) - ZERO),
+                String.format(Locale.ROOT, "%.1f °C", both.meanTemperatureK(300) - ZERO),
+                slower > 0 ? "yes" : "**no**");
+    }
+
+    private static double wettedPart(Prediction prediction) {
+        return prediction.stayAdvice().get(0).stay().wettedPart();
+    }
+
     private static void print(String what, Prediction prediction) {
         System.out.printf(
                 Locale.ROOT,
@@ -107,12 +127,21 @@ class IceTradeTest {
     /** Ice without water is slow because only points touch: said of the first minutes, from room temperature. */
     @Test
     void iceWithoutWaterIsSlowerThanIceAndWaterAtFirst() {
+        List<List<String>> table = new ArrayList<>();
+        double bottleDiameter = 2 * BOTTLE.vessel().profile().maxOuterRadiusM();
         for (double side : new double[] {20, 25, 40}) {
             Prediction alone = cooled(bare(side));
             print("750 mL in 4 kg of ice alone, blocks of " + side + " mm", alone);
             for (double waterC : new double[] {5, 10, 15}) {
                 Prediction both = cooled(iceAndWater(waterC, side));
                 print("750 mL in 4 kg of ice and 4 kg of still water of " + waterC + " °C", both);
+                table.add(firstMinutes(
+                        String.format(Locale.ROOT, "750 mL bottle, blocks of %.0f mm", side),
+                        bare(side),
+                        waterC,
+                        alone,
+                        both,
+                        bottleDiameter));
                 if (waterC <= STOOD) {
                     OutsideChecks.commonPractice(String.format(Locale.ROOT, "ice-alone-slower-%.0f-%.0f", side, waterC))
                             .what(String.format(
@@ -131,9 +160,30 @@ class IceTradeTest {
             }
         }
         // Of a can the order is not asserted: its wall hides neither, and ice colder than 0 °C gains.
-        print("330 mL can in 4 kg of ice alone, blocks of 25 mm", cooled(CAN, bare(25)));
-        print("330 mL can in 4 kg of ice and 4 kg of still water of 5 °C", cooled(CAN, iceAndWater(5, 25)));
-        print("330 mL can in 4 kg of ice and 4 kg of still water of 15 °C", cooled(CAN, iceAndWater(15, 25)));
+        Prediction canAlone = cooled(CAN, bare(25));
+        print("330 mL can in 4 kg of ice alone, blocks of 25 mm", canAlone);
+        for (double waterC : new double[] {5, 15}) {
+            Prediction both = cooled(CAN, iceAndWater(waterC, 25));
+            print("330 mL can in 4 kg of ice and 4 kg of still water of " + waterC + " °C", both);
+            table.add(firstMinutes(
+                    "330 mL can, blocks of 25 mm",
+                    bare(25),
+                    waterC,
+                    canAlone,
+                    both,
+                    2 * CAN.vessel().profile().maxOuterRadiusM()));
+        }
+        DocumentParts.leaveTable(
+                "surroundings-ice-alone",
+                List.of(
+                        "4 kg of ice from 22 °C",
+                        "Water beside it",
+                        "Wall that ice alone touches",
+                        "Wall that water wets",
+                        "Alone, after 5 min",
+                        "With 4 kg of water, after 5 min",
+                        "Slower alone, as the trade says"),
+                table);
         print("750 mL in 4 kg of crushed ice of 6 mm", cooled(BareIce.crushed(BUCKET, kilograms(4), ROOM)));
     }
 
@@ -233,6 +283,7 @@ class IceTradeTest {
         double[] water = new double[3];
         double cube = Ice.density(ZERO) * Math.pow(0.025, 3);
         int[] blocks = {(int) Math.round(1 / cube), 2, 1};
+        List<List<String>> table = new ArrayList<>();
         for (int i = 0; i < blocks.length; i++) {
             double sideMm = 1000 * Math.cbrt(1 / (Ice.density(ZERO) * blocks[i]));
             air[i] = hoursInAir(blocks[i]);
@@ -254,6 +305,23 @@ class IceTradeTest {
                     drained[i],
                     water[i]);
         }
+        for (int i = 0; i < blocks.length; i++) {
+            table.add(List.of(
+                    blocks[i] == 1 ? "one block" : blocks[i] + " blocks",
+                    String.format(Locale.ROOT, "%.0f mm", 1000 * Math.cbrt(1 / (Ice.density(ZERO) * blocks[i]))),
+                    String.format(Locale.ROOT, "%.1f h", air[i]),
+                    String.format(Locale.ROOT, "%.1f h", drained[i]),
+                    String.format(Locale.ROOT, "%.2f h", water[i])));
+        }
+        DocumentParts.leaveTable(
+                "surroundings-blocks",
+                List.of(
+                        "1 kg of ice",
+                        "Side",
+                        "Free in air of 21 °C",
+                        "Drained in a bucket in that air",
+                        "In 6 kg of water of 20 °C"),
+                table);
         OutsideChecks.commonPractice("ice-larger-blocks-last-longer-in-air")
                 .what("time that one block of 1 kg lasts in air over that of 25 mm cubes of 1 kg")
                 .unit("1")

@@ -1,0 +1,57 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.compared;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.RunningTap;
+import org.beveragethermal.core.uncertainty.Draw;
+import org.beveragethermal.core.uncertainty.LawScatter;
+import org.beveragethermal.core.uncertainty.UncertainInput;
+import org.beveragethermal.materials.provenance.Uncertainty;
+
+/**
+ * What is drawn: the factors on the laws, how densely ice lies, and how much of a wall water under a tap covers. Settings and vessel are those stated, so that the interval says what
+ * the laws leave open and nothing else.
+ *
+ * @param solidFraction part of a pile of ice that is ice [-]
+ * @param wettedShare part of the wall under a running tap that the water covers [-]
+ * @param multipliers factor by name of a law
+ */
+record Doubts(double solidFraction, double wettedShare, Map<String, Double> multipliers) {
+
+    private static final UncertainInput PACKING = new UncertainInput(
+            "solid fraction of the pack",
+            IceWaterBath.PACK_SOLID_FRACTION.value(),
+            IceWaterBath.PACK_SOLID_FRACTION.uncertainty());
+
+    private static final UncertainInput WETTED = new UncertainInput(
+            "wetted share under a tap", RunningTap.WETTED_SHARE.value(), RunningTap.WETTED_SHARE.uncertainty());
+
+    /** Contact of ice alone is known to a factor of two either way: a half times two to the power of this. Draws are not negative. */
+    private static final UncertainInput CONTACT =
+            new UncertainInput("contact of ice, power of two", 1, Uncertainty.rectangular(1));
+
+    /** Everything that is drawn. A new one goes to the end, so that the others stay. */
+    static List<UncertainInput> all() {
+        List<UncertainInput> all = new ArrayList<>(LawScatter.all());
+        all.add(PACKING);
+        all.add(CONTACT);
+        all.add(WETTED);
+        return all;
+    }
+
+    static Doubts none() {
+        return new Doubts(PACKING.value(), WETTED.value(), Map.of());
+    }
+
+    static Doubts of(Draw draw) {
+        Map<String, Double> multipliers = new LinkedHashMap<>();
+        LawScatter.all().forEach(law -> multipliers.put(law.name(), draw.value(law.name())));
+        multipliers.putIfAbsent(Multipliers.ICE_CONTACT, 0.5 * Math.pow(2, draw.value(CONTACT.name())));
+        return new Doubts(draw.value(PACKING.name()), draw.value(WETTED.name()), Map.copyOf(multipliers));
+    }
+}

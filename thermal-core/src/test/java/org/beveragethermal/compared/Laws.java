@@ -1,0 +1,134 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.compared;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.beveragethermal.core.correlation.Correlation;
+import org.beveragethermal.core.correlation.CrossflowCylinder;
+import org.beveragethermal.core.correlation.EnclosedLiquid;
+import org.beveragethermal.core.correlation.FallingFilm;
+import org.beveragethermal.core.correlation.FlatPlate;
+import org.beveragethermal.core.correlation.HorizontalPlate;
+import org.beveragethermal.core.correlation.VerticalCylinder;
+import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.surroundings.GelPacks;
+import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.core.uncertainty.LawScatter;
+import org.beveragethermal.materials.provenance.ValidityRange;
+
+/** Laws by the names that explanations give them, with source and range. */
+final class Laws {
+
+    /** Proportions of a bottle; name, source and range of the law do not depend on them. */
+    private static final double SLENDER = 4;
+
+    private static final List<Correlation> PUBLISHED = List.of(
+            VerticalCylinder.popiel(SLENDER),
+            VerticalPlate.CHURCHILL_CHU,
+            CrossflowCylinder.CHURCHILL_BERNSTEIN,
+            HorizontalPlate.STABLE_MCADAMS,
+            HorizontalPlate.UNSTABLE_MCADAMS,
+            HorizontalPlate.UNSTABLE_MCADAMS_LAMINAR,
+            HorizontalPlate.UNSTABLE_MCADAMS_BOTH,
+            FlatPlate.LAMINAR,
+            FallingFilm.HEATED,
+            EnclosedLiquid.COOLING,
+            EnclosedLiquid.WARMING);
+
+    /** Laws that are not correlations of one number: what explanations call them, and what they are. */
+    private static final List<Law> OTHERS = List.of(
+            new Law(
+                    "laminar film along the wall, after Squire and Eckert",
+                    "integral method with the profile of H. B. Squire and E. R. G. Eckert (from memory), one slice at a time",
+                    "laminar film, thinner than a third of the radius",
+                    spread(Multipliers.INSIDE_FILM)),
+            new Law(
+                    "radiation, grey surface in large surroundings",
+                    "Stefan and Boltzmann's law",
+                    "grey surfaces, walls much larger than the vessel",
+                    spread(Multipliers.RADIATION)),
+            new Law(
+                    Law.CONTACT,
+                    "own geometric estimate of blocks beside a round wall, with a film of melt water; see BareIce",
+                    "blocks of 3 mm to 300 mm",
+                    "a factor of two either way"),
+            new Law(
+                    Law.PACK_CONTACT,
+                    "own assumption on contact and gap; layers in series; see GelPacks",
+                    "packs that stay flat",
+                    spread(Multipliers.PACK_CONTACT)),
+            new Law(
+                    Law.CONDENSATION,
+                    "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
+                            + " vapour pressure",
+                    "relative humidity 0 to 100 %",
+                    "10 % beside that of the film"));
+
+    /**
+     * A law in words.
+     *
+     * @param name its name
+     * @param source where it comes from
+     * @param range where it holds
+     * @param spread how sure it is
+     */
+    record Law(String name, String source, String range, String spread) {
+
+        static final String CONTACT = "conduction through melt water where ice touches";
+        static final String PACK_CONTACT = "conduction across gap, bag and half a pack";
+        static final String CONDENSATION = "dew, analogy of heat and mass";
+
+        /** What conducts from the wall to what touches it. */
+        static String contact(Class<? extends Surroundings> kind) {
+            return kind == GelPacks.class ? PACK_CONTACT : CONTACT;
+        }
+
+        private static Law of(Correlation correlation) {
+            return new Law(
+                    correlation.name(),
+                    correlation.source().citation(),
+                    told(correlation.driveRange()) + "; " + told(correlation.prandtlRange()),
+                    percent(correlation.scatter().standardUncertainty(1)));
+        }
+    }
+
+    private Laws() {}
+
+    static Stream<Law> all() {
+        return Stream.concat(PUBLISHED.stream().map(Law::of), OTHERS.stream());
+    }
+
+    static Optional<Law> named(String name) {
+        return all().filter(law -> law.name().equals(name)).findFirst();
+    }
+
+    private static String spread(String multiplier) {
+        return LawScatter.all().stream()
+                .filter(law -> law.name().equals(multiplier))
+                .map(law -> percent(law.standardUncertainty()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String percent(double part) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * part);
+    }
+
+    private static String told(ValidityRange range) {
+        return range.quantity() + " " + number(range.low()) + " to " + number(range.high());
+    }
+
+    private static String number(double value) {
+        if (Double.isInfinite(value)) {
+            return "any";
+        }
+        return value == 0 || (Math.abs(value) >= 0.01 && Math.abs(value) < 1000)
+                ? String.format(Locale.ROOT, "%.3g", value)
+                        .replaceAll("(\\.\\d*?)0+$", "$1")
+                        .replaceAll("\\.$", "")
+                : String.format(Locale.ROOT, "%.0e", value);
+    }
+}
