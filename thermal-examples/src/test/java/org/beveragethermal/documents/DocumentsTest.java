@@ -53,11 +53,7 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-            "thermal-core, measured.svg",
-            "thermal-core, measured-in-use.svg",
-            "thermal-core, surroundings.svg"
-    })
+    @CsvSource({"thermal-core, measured.svg", "thermal-core, measured-in-use.svg", "thermal-core, surroundings.svg"})
     void drawingsAreThoseOfThisBuild(String module, String name) throws IOException {
         Path directory = root().resolve(module);
         Path file = directory.resolve("docs").resolve(name);
