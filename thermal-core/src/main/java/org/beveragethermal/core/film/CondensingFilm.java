@@ -21,8 +21,8 @@ import org.beveragethermal.materials.solid.Ice;
  *
  * <p>with the film's conductance G, the heat capacity c of dry air, the ratio M of the molar masses of water and air, the vapour pressure
  * p_v of the air and p_s of saturation at the surface. The logarithm accounts for the air that moves along with the vapour. The Lewis
- * number is {@value #LEWIS_NUMBER}. Nothing flows at or above the dew point; within a few hundredths of a kelvin below it the drive sets in
- * smoothly. L is the heat of evaporation at the temperature of the surface and, below 0 °C, the heat of sublimation: evaporation and fusion
+ * number is {@value #LEWIS_NUMBER}. Nothing flows at or above the dew point; within a hundredth to a tenth of a kelvin below it the drive
+ * sets in smoothly. L is the heat of evaporation at the temperature of the surface and, below 0 °C, the heat of sublimation: evaporation and fusion
  * at 0 °C together, right within 0.2 % down to −40 °C; the turn takes 0.2 K.
  *
  * <p>The water is taken to run off: the resistance of its film or drops (some 0.1 mm of water conduct 6000 W/(m² K), a thousand
@@ -49,7 +49,7 @@ public final class CondensingFilm implements Film {
     private static final double MOLAR_MASS_RATIO = 0.621945;
     /** Dry air's heat capacity is taken here; it changes by 0.2 % over all temperatures of rooms. */
     private static final double ROOM_K = 293.15;
-    /** Drive [-] over which condensation sets in: a hundredth of a kelvin below a dew point of 20 °C, a seventh below one of −20 °C. */
+    /** Drive [-] over which condensation sets in: a hundredth of a kelvin below a dew point of 20 °C, a tenth below one of −20 °C. */
     private static final double ONSET = 1e-5;
     /** Half the width of the turn from dew to frost [K]. */
     private static final double TURN_K = 0.1;

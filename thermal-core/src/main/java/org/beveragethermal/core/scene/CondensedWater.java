@@ -27,8 +27,13 @@ import org.beveragethermal.core.solver.Trajectory;
  */
 record CondensedWater(double dewKg, double frostKg, double fromS, double toS) {
 
-    /** Surfaces are looked at in the middle of so many parts of the run; the latent heat of water changes by 0.1 % per kelvin. */
+    /**
+     * Surfaces are looked at in the middle of so many parts of each stay, which get longer from the first to the last because most
+     * condenses soon after a move; the latent heat of water changes by 0.1 % per kelvin.
+     */
     private static final int PARTS = 48;
+
+    private static final double GRADING = 3;
 
     private static final double ZERO_CELSIUS_K = 273.15;
     /** Less than this is no drop worth a note [kg]. */
@@ -46,26 +51,47 @@ record CondensedWater(double dewKg, double frostKg, double fromS, double toS) {
         double frost = 0;
         double from = 0;
         double to = 0;
-        for (int part = 0; part < PARTS; part++) {
-            double timeS = run.endS() * (part + 0.5) / PARTS;
+        double[] edges = edges(startsS, run.endS());
+        for (int part = 0; part + 1 < edges.length; part++) {
+            double seconds = edges[part + 1] - edges[part];
+            double timeS = edges[part] + 0.5 * seconds;
             double before = weight;
             for (JunctionPath path : condensing(own, run, timeS)) {
                 PathEvaluation e = evaluated(path, run, timeS);
                 double surfaceK = path.surfaceTemperatureK(e);
-                double watts = path.heatW(e, linkOf(path));
-                double rate = watts / CondensingFilm.latentHeatJPerKg(surfaceK);
-                weight += watts;
-                dew += surfaceK >= ZERO_CELSIUS_K ? rate : 0;
-                frost += surfaceK < ZERO_CELSIUS_K ? rate : 0;
+                double heatOfPart = seconds * path.heatW(e, linkOf(path));
+                double mass = heatOfPart / CondensingFilm.latentHeatJPerKg(surfaceK);
+                weight += heatOfPart;
+                dew += surfaceK >= ZERO_CELSIUS_K ? mass : 0;
+                frost += surfaceK < ZERO_CELSIUS_K ? mass : 0;
             }
             if (weight > before) {
-                from = before == 0 ? run.endS() * part / PARTS : from;
-                to = run.endS() * (part + 1) / PARTS;
+                from = before == 0 ? edges[part] : from;
+                to = edges[part + 1];
             }
         }
         return heat > 0 && weight > 0
                 ? Optional.of(new CondensedWater(heat * dew / weight, heat * frost / weight, from, to))
                 : Optional.empty();
+    }
+
+    /** Edges of the parts of all stays, from the first start to the end of the run. */
+    private static double[] edges(List<Double> startsS, double endS) {
+        List<Double> starts = startsS.stream()
+                .filter(start -> start < endS)
+                .distinct()
+                .sorted()
+                .toList();
+        double[] edges = new double[starts.size() * PARTS + 1];
+        for (int stay = 0; stay < starts.size(); stay++) {
+            double start = starts.get(stay);
+            double length = (stay + 1 < starts.size() ? starts.get(stay + 1) : endS) - start;
+            for (int part = 0; part < PARTS; part++) {
+                edges[stay * PARTS + part] = start + length * Math.pow((double) part / PARTS, GRADING);
+            }
+        }
+        edges[starts.size() * PARTS] = endS;
+        return edges;
     }
 
     /** Junctions of the vessel's own surfaces, each of which begins with a node of the vessel, with moist air. */

@@ -36,7 +36,12 @@ record AirTemperatures(String parameter, double lowK, double highK) {
     /** Straight lines between given points. */
     TimeFunction line(Map<Duration, Quantity<Temperature>> temperatures) {
         SortedMap<Double, Double> points = new TreeMap<>();
-        temperatures.forEach((time, temperature) -> points.put(seconds(time), temperatureK(temperature)));
+        temperatures.forEach((time, temperature) -> {
+            if (points.put(seconds(time), temperatureK(temperature)) != null) {
+                throw new IllegalArgumentException(parameter + " after " + time
+                        + ": there is another less than a millisecond away; expected one temperature for each time");
+            }
+        });
         return TimeFunction.linear(
                 points.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
                 points.values().stream().mapToDouble(Double::doubleValue).toArray());

@@ -28,13 +28,15 @@ import org.jspecify.annotations.Nullable;
  *
  * <p><b>What is not known.</b> The contact fraction (estimated from the blocks unless it is given) and the {@linkplain #assumptions
  * thickness of the melt film} are assumptions of ours; times to a temperature are good to a factor of two. The factor {@link
- * Multipliers#ICE_CONTACT} shows what the contact does to a prediction. A vessel {@linkplain Placement#immersedTo immersed} to a
+ * Multipliers#ICE_CONTACT} shows what the film does to a prediction, a {@linkplain Builder#contact stated contact} what the
+ * fraction does, which is more. A vessel {@linkplain Placement#immersedTo immersed} to a
  * height has ice beside it up to there, and under it; it does not follow ice that sinks, and as a higher pile sinks further, more ice may
  * then bare it sooner.
  *
  * <p><b>What is simplified.</b> Blocks are equal cubes, all ice has one temperature, and no block melts before the mean of the
- * ice is at 0 °C; until then contact, frozen on or dry, conducts as the film will; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall,
- * heat along the vessel's wall to where ice touches it, and moisture of the air are left out; melt water that gathers is one
+ * ice is at 0 °C; until then contact, frozen on or dry, conducts as the film will; the pile sinks evenly and follows up, so that no cavity melts around the vessel; water that runs down a wall
+ * and heat along the vessel's wall to where ice touches it are left out; what condenses from the moist air of a room gives its heat
+ * but not its water; melt water that gathers is one
  * mixed node, so that the clear water that stalls above 4 °C under floating ice is that of {@link IceWaterBath} alone; vessels
  * stand on the floor, which insulates; air above the ice is that of the room, and reaches the four sides of drained blocks that
  * lie apart as well, as far as none lie beside them (own assumption).

@@ -87,7 +87,8 @@ final class BrineInterface {
             Film film) {
         double w = Math.min(STRONGEST, Math.max(0, fraction));
         double low = 0;
-        double high = STRONGEST;
+        // Melting thins the brine at the ice; ice that grows keeps it, as mush does, at the strength of the rest.
+        double high = w;
         double at = w;
         double lowValue = Double.NaN;
         double highValue = Double.NaN;

@@ -32,7 +32,8 @@ final class BrineMeltPath implements Path {
     private static final int SHRINKING = 3;
 
     private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double ICE_HEAT_CAPACITY = 2100;
+    /** Colder than any ice that a bath begins with; keeps trial steps inside the range of the property. */
+    private static final double COLDEST_ICE_K = 223.15;
     /** Laminar free convection: the coefficient grows as side^(−1/4) while a block shrinks, the area falls as side². */
     private static final double AREA_EXPONENT = 1.75;
     /** Below this part of its first side a block fades out. */
@@ -150,7 +151,8 @@ final class BrineMeltPath implements Path {
         double wet = wetPart.at(side) * fade;
         double scale = factor * Math.pow(left, AREA_EXPONENT) * wet;
         double inside = MeltingBlocks.innerConductance(geometry.blocks(), Math.max(0, side), conductivity) * wet;
-        double iceEnthalpy = meltingEnthalpy + ICE_HEAT_CAPACITY * Math.min(0, iceK - ZERO_CELSIUS_K);
+        double iceEnthalpy =
+                iceK < ZERO_CELSIUS_K ? Ice.specificEnthalpy(Math.max(COLDEST_ICE_K, iceK)) : meltingEnthalpy;
         double[] flows = new double[accounts.size()];
         if (!(scale > 0)) {
             return flows;

@@ -12,10 +12,12 @@ import org.beveragethermal.materials.units.SiValues;
 
 /**
  * When the door of an appliance is opened, and what that does to the air inside: it goes a share of the way to the room's temperature
- * at once and recovers with a time constant.
+ * at once and recovers with a time constant. Where the appliance {@linkplain Refrigerator#withLoad feels its load} it is the temperature
+ * to which it is cooled that does so, and the air, with the shelves that go along, follows: less high, and later.
  *
  * <p>How much air is exchanged depends on how long and how wide the door stands open; a share of a half for a door that is opened wide
- * for some ten seconds and a recovery within some minutes are own estimates, no source. Moisture that comes in with the air is left out.
+ * for some ten seconds and a recovery within some minutes are own estimates, no source. The
+ * air keeps its relative humidity, so that there is more vapour in it while it is warm, as if the room's air had brought it.
  *
  * @param timesS times of the openings on the clock of the weather [s], ascending, each ≥ 0
  * @param roomK temperature of the room [K], 233.15 to 353.15

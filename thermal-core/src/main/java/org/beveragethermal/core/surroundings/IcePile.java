@@ -100,13 +100,13 @@ record IcePile(
     }
 
     private Link touching(double areaM2) {
-        return Link.of(ice, "conduction", HeatLaw.conductance(contact.filmCoefficient() * areaM2))
+        return Link.of(ice, "contact", HeatLaw.conductance(contact.filmCoefficient() * areaM2))
                 .scaledBy(Multipliers.ICE_CONTACT);
     }
 
     private List<Link> gaps(double areaM2, double emissivity) {
         return List.of(
-                Link.of(ice, "conduction", HeatLaw.conductance(contact.gapCoefficient() * areaM2)),
+                Link.of(ice, "conduction across gaps", HeatLaw.conductance(contact.gapCoefficient() * areaM2)),
                 Link.of(ice, "radiation", new RadiativeFilm(areaM2, IceContact.exchangeEmissivity(emissivity)))
                         .scaledBy(Multipliers.RADIATION));
     }

@@ -40,7 +40,7 @@ record IneffectiveSaltMedium(String id, Medium bath) implements Medium {
                         Stream.of(
                                 "salted ice " + id
                                         + " is predicted with ineffective salt: it stays on the floor and the bath is one of ice"
-                                        + " and water; stirred, it gets colder, at best as the prediction that is mixed",
+                                        + " and water; stirred, it gets colder, at best as the prediction that is mixed and stirred",
                                 SaltedIce.CAUTION),
                         bath.notes(occupants).stream())
                 .toList();

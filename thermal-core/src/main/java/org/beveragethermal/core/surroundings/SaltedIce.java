@@ -27,7 +27,8 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Two limits.</b> How cold the bath gets depends on how well the salt is mixed in, which nobody measures. {@linkplain
  * SaltEffect#MIXED Mixed}: all salt that dissolves is spread evenly through the water. {@linkplain SaltEffect#INEFFECTIVE Ineffective}: nobody
  * stirs, the salt lies on the floor and the bath is one of ice and water. A prediction says in its notes which of the two it
- * is; what happens lies between.
+ * is; what happens lies between the second and the first with the water stirred. Mixed but {@linkplain Agitation#STILL still} is some
+ * kelvins warmer than that, because plumes of fresh melt water, which stir, are left out.
  *
  * <p><b>What is in it, mixed.</b> Salt dissolves, which takes heat, and lowers the freezing point of the brine; ice melts at the
  * liquidus of the brine that touches it, which its own melt dilutes, and so the brine stays some kelvins warmer than its own
@@ -49,7 +50,7 @@ public final class SaltedIce implements Surroundings {
 
     /** What becomes of the salt. */
     public enum SaltEffect {
-        /** All that dissolves is spread evenly: the coldest that this bath can be. */
+        /** All that dissolves is spread evenly; the coldest that this bath can be where it is stirred too. */
         MIXED,
         /** It lies on the floor: a bath of ice and water. */
         INEFFECTIVE

@@ -19,6 +19,9 @@ public final class LawScatter {
     /** Film on ice blocks: the scatter of the plate and the unknown wetted part; a judgement. */
     private static final Uncertainty ICE_FILM = Uncertainty.normalRelative(0.25);
 
+    /** Conduction where ice alone touches a wall: what a film of melt water of 0.1 mm to 0.9 mm does beside glass; a judgement. */
+    private static final Uncertainty ICE_CONTACT = Uncertainty.rectangularRelative(0.6);
+
     /** Contact of gel packs: what a gap of 0.1 mm to 0.9 mm does beside half a pack; a judgement. */
     private static final Uncertainty PACK_CONTACT = Uncertainty.rectangularRelative(0.6);
 
@@ -28,7 +31,8 @@ public final class LawScatter {
     private LawScatter() {}
 
     /**
-     * Every law that carries a multiplier.
+     * Every law that carries a multiplier. How much of a wall ice alone touches, how densely it lies, what part of a wall runs with tap
+     * water and what is asked of gear are no laws: draw them where the gear is described.
      *
      * @return one input per multiplier, with the scatter of the correlation behind it
      */
@@ -43,6 +47,7 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.PACK_CONTACT, PACK_CONTACT),
                 UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM),
                 UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
-                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()));
+                UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
+                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT));
     }
 }

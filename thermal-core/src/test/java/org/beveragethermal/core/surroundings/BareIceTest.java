@@ -323,7 +323,7 @@ class BareIceTest {
                 .explainAt(Duration.ofMinutes(10))
                 .text();
         System.out.println("Ice alone: " + text);
-        assertThat(text).contains("ice");
+        assertThat(text).contains("contact").contains("gaps");
     }
 
     @Test
