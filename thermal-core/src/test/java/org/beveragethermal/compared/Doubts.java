@@ -48,6 +48,10 @@ record Doubts(double solidFraction, double wettedShare, Map<String, Double> mult
         return new Doubts(PACKING.value(), WETTED.value(), Map.of());
     }
 
+    Doubts with(Map<String, Double> newMultipliers) {
+        return new Doubts(solidFraction, wettedShare, Map.copyOf(newMultipliers));
+    }
+
     static Doubts of(Draw draw) {
         Map<String, Double> multipliers = new LinkedHashMap<>();
         LawScatter.all().forEach(law -> multipliers.put(law.name(), draw.value(law.name())));

@@ -99,6 +99,11 @@ record Outcome(
                 : Double.POSITIVE_INFINITY;
     }
 
+    /** Time with given factors on laws and nothing else drawn [min]. */
+    static double minutes(Case row, Map<String, Double> multipliers) {
+        return minutes(row, bottle(row.run(Doubts.none().with(multipliers))));
+    }
+
     double low() {
         return quantile(TAIL);
     }

@@ -9,10 +9,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.testsupport.Csv;
 import org.beveragethermal.testsupport.DocumentParts;
 
@@ -20,12 +22,13 @@ import org.beveragethermal.testsupport.DocumentParts;
 final class Report {
 
     private static final Set<String> BOTH_WAYS = Set.of("M071", "M072");
+    private static final List<Double> INSIDE_FACTORS = List.of(0.7, 1.0, 1.3);
     private static final String NONE = "**none yet**";
     private static final double MINUTES_PER_HOUR = 60;
     /** Below this tenths of a minute are told [min]. */
     private static final double TENTHS = 19.95;
     /** From here on times are told in hours [min]. */
-    private static final double LONG = 149.5;
+    private static final double LONG = 119.5;
 
     private Report() {}
 
@@ -112,13 +115,13 @@ final class Report {
                 row.words(),
                 number("%.0f", row.task().startC()) + " → "
                         + number("%.0f", row.task().targetC()) + " °C",
-                Double.isInfinite(outcome.median()) ? never(outcome) : time(outcome.median()),
+                Double.isInfinite(outcome.median()) ? never(outcome) : time(outcome.median(), isLong(outcome)),
                 Double.isInfinite(outcome.low())
                         ? "never"
-                        : time(outcome.low()) + " to "
+                        : time(outcome.low(), isLong(outcome)) + " to "
                                 + (Double.isInfinite(outcome.high())
                                         ? "never (" + number("%.0f", 100 * outcome.neverPart()) + " % of the draws)"
-                                        : time(outcome.high())),
+                                        : time(outcome.high(), isLong(outcome))),
                 Double.isInfinite(outcome.high()) ? "no end" : number("%.2f", outcome.high() / outcome.low()),
                 outcome.shares().stream()
                         .map(share -> share.name() + " " + number("%.0f", 100 * share.part()) + " %")
@@ -141,11 +144,38 @@ final class Report {
                 : text + ", then " + number("%.1f", outcome.atEndC()) + " °C)";
     }
 
+    /** Whether the times of a row are told in hours, all in one unit. */
+    private static boolean isLong(Outcome outcome) {
+        return (Double.isInfinite(outcome.high()) ? outcome.low() : outcome.high()) >= LONG;
+    }
+
     static String time(double minutes) {
-        if (minutes >= LONG) {
+        return time(minutes, minutes >= LONG);
+    }
+
+    private static String time(double minutes, boolean inHours) {
+        if (Double.isInfinite(minutes)) {
+            return "never";
+        }
+        if (inHours) {
             return number("%.1f", minutes / MINUTES_PER_HOUR) + " h";
         }
         return number(minutes < TENTHS ? "%.1f" : "%.0f", minutes) + " min";
+    }
+
+    /** What a factor on the film inside does to one setting in air and one in water, both with nothing else drawn. */
+    static void leaveInsideFilm(List<Case> settings) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Case setting : settings) {
+            List<String> row = new ArrayList<>(List.of(setting.words()));
+            for (double factor : INSIDE_FACTORS) {
+                row.add(time(Outcome.minutes(setting, Map.of(Multipliers.INSIDE_FILM, factor))));
+            }
+            rows.add(row);
+        }
+        List<String> head = new ArrayList<>(List.of("Factor on the film inside"));
+        INSIDE_FACTORS.forEach(factor -> head.add(number("%.1f", factor)));
+        DocumentParts.leaveTable("surroundings-inside-film", head, rows);
     }
 
     private static List<List<String>> laws(List<Outcome> outcomes, List<Standing> standings) {
