@@ -49,12 +49,13 @@ final class WallFilm {
     private final WallBuoyancy buoyancy;
     private final SmoothFunction inverseDiffusion;
 
-    /** Heat to the wall over the slice [W/m] and its slopes in core, backing and arriving deficit. */
+    /** Heat to the wall over the slice [W/m] and its slopes in core, backing, arriving deficit and the factor. */
     double heat;
 
     double heatByCore;
     double heatByBacking;
     double heatByArriving;
+    double heatByFactor;
 
     /** Deficit carried on [W/m] and its slopes, also in the core of the slice ahead. */
     double deficit;
@@ -63,12 +64,15 @@ final class WallFilm {
     double deficitByAhead;
     double deficitByBacking;
     double deficitByArriving;
+    double deficitByFactor;
 
     private double gravity;
+    private double factor;
     private double layerHeat;
     private double layerHeatByX;
     private double layerHeatByCore;
     private double layerHeatByArriving;
+    private double layerHeatByFactor;
 
     WallFilm(SmoothFunction conductivity, WallBuoyancy buoyancy, SmoothFunction inverseDiffusion) {
         this.conductivity = conductivity;
@@ -87,6 +91,7 @@ final class WallFilm {
      * @param gravityPart part of gravity that acts along the wall, 1 in an upright vessel
      * @param radiusM its inner radius
      * @param arriving deficit that arrives along the wall [W/m], signed like the heat to the wall
+     * @param lawFactor on the heat that a film takes which starts at this slice in a core of one temperature
      */
     void evaluate(
             double coreK,
@@ -96,7 +101,9 @@ final class WallFilm {
             double heightM,
             double gravityPart,
             double radiusM,
-            double arriving) {
+            double arriving,
+            double lawFactor) {
+        factor = lawFactor;
         gravity = ConvectiveFilm.GRAVITY * gravityPart;
         double sign = coreK >= backingK ? 1 : -1;
         double drop = Math.abs(coreK - backingK);
@@ -114,12 +121,14 @@ final class WallFilm {
         double xByCore = -(sign + byQ * layerHeatByCore + storageByCore) / byX;
         double xByBacking = sign / byX;
         double xByCame = -byQ * layerHeatByArriving / byX;
+        double xByFactor = -byQ * layerHeatByFactor / byX;
         boolean counts = sign * arriving > 0;
         double cameByArriving = counts ? sign : 0;
         heat = sign * q;
         heatByCore = sign * (layerHeatByCore + layerHeatByX * xByCore);
         heatByBacking = sign * layerHeatByX * xByBacking;
         heatByArriving = sign * (layerHeatByArriving + layerHeatByX * xByCame) * cameByArriving;
+        heatByFactor = sign * (layerHeatByFactor + layerHeatByX * xByFactor);
         carryOn(
                 coreK,
                 aheadK,
@@ -130,6 +139,7 @@ final class WallFilm {
                 xByCore,
                 xByBacking,
                 xByCame,
+                xByFactor,
                 cameByArriving,
                 arriving,
                 heightM / radiusM);
@@ -145,6 +155,7 @@ final class WallFilm {
             double xByCore,
             double xByBacking,
             double xByCame,
+            double xByFactor,
             double cameByArriving,
             double arriving,
             double slenderness) {
@@ -168,6 +179,7 @@ final class WallFilm {
         deficitByAhead = -byRatio / thinned;
         deficitByBacking = sign * byX * xByBacking - byDrop;
         deficitByArriving = sign * (1 / divisor + part * layerHeatByArriving + byX * xByCame) * cameByArriving;
+        deficitByFactor = sign * (part * layerHeatByFactor + byX * xByFactor);
         if (sign * arriving < 0) {
             carryAgainst(coreK, aheadK, -sign, corner, arriving);
         }
@@ -231,7 +243,7 @@ final class WallFilm {
         double b = Math.max(buoyancy.drive, SMALLEST_BUOYANCY);
         double bByWall = buoyancy.driveBySurface;
         double bByCore = bByWall + buoyancy.driveByCore;
-        double c = Math.pow(k * x, 4.0 / 3) * Math.cbrt(gravity * b * inverse / 16);
+        double c = Math.pow(factor * k * x, 4.0 / 3) * Math.cbrt(gravity * b * inverse / 16);
         double filmRelative = (4.0 / 3) * kSlope / k + inverseSlope / inverse / 3;
         double cByX = c * (4.0 / 3 / x - sign * bByWall / (3 * b) - 0.5 * sign * filmRelative);
         double cByCore = c * (bByCore / (3 * b) + filmRelative);
@@ -252,6 +264,7 @@ final class WallFilm {
         layerHeatByX = flowShare * flowByC * cByX + conductionShare * conductionByX;
         layerHeatByCore = flowShare * flowByC * cByCore + conductionShare * conductionByCore;
         layerHeatByArriving = flowShare * flowByCame;
+        layerHeatByFactor = flowShare * flowByC * c * (4.0 / 3) / factor;
     }
 
     private static double cube(double x) {

@@ -13,6 +13,7 @@ import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
+import org.beveragethermal.core.surroundings.Multipliers;
 
 /**
  * The film along the whole wall of a stratified liquid: one path with an end for each slice and each piece of wall.
@@ -69,7 +70,7 @@ final class WallFilmPath implements Path, SliceFilms {
 
     @Override
     public List<String> multipliers() {
-        return List.of();
+        return List.of(Multipliers.INSIDE_FILM);
     }
 
     @Override
@@ -79,8 +80,14 @@ final class WallFilmPath implements Path, SliceFilms {
             clear(e, account);
         }
         Workspace workspace = e.workspace(Workspace.class, this::newWorkspace);
+        Arrays.fill(workspace.byFactor, 0);
         march(e, workspace, true);
         march(e, workspace, false);
+        if (e.wantsDerivatives()) {
+            for (int account = 0; account < accounts.size(); account++) {
+                e.flowByMultiplier(account, 0, workspace.byFactor[account]);
+            }
+        }
     }
 
     @Override
@@ -160,12 +167,15 @@ final class WallFilmPath implements Path, SliceFilms {
         private final double[] carriedBy;
 
         private final double[] next;
+        /** Derivative of every account in the factor on the law. */
+        private final double[] byFactor;
 
         Workspace(WallBuoyancy buoyancy, WallFilm film, int slices) {
             this.buoyancy = buoyancy;
             this.film = film;
             carriedBy = new double[2 * slices];
             next = new double[2 * slices];
+            byFactor = new double[2 * slices - 1];
         }
     }
 
@@ -188,6 +198,7 @@ final class WallFilmPath implements Path, SliceFilms {
         double[] carriedBy = workspace.carriedBy;
         double[] next = workspace.next;
         double carried = 0;
+        double carriedByFactor = 0;
         Arrays.fill(carriedBy, 0);
         for (int step = 0; step < n; step++) {
             int i = downwards ? n - 1 - step : step;
@@ -201,6 +212,7 @@ final class WallFilmPath implements Path, SliceFilms {
             double part = downwards ? down : 1 - down;
             if (part == 0) {
                 carried = 0;
+                carriedByFactor = 0;
                 Arrays.fill(carriedBy, 0);
                 continue;
             }
@@ -215,8 +227,10 @@ final class WallFilmPath implements Path, SliceFilms {
                     slice.run().lengthM(),
                     slice.gravityPart(),
                     slice.run().radiusM(),
-                    carried / circumference);
+                    carried / circumference,
+                    e.multiplier(0));
             e.flow(i, e.flowOf(i) + part * circumference * film.heat);
+            workspace.byFactor[i] += part * (circumference * film.heatByFactor + film.heatByArriving * carriedByFactor);
             if (e.wantsDerivatives()) {
                 for (int j = 0; j < 2 * n; j++) {
                     addByTemperature(e, i, j, part * film.heatByArriving * carriedBy[j]);
@@ -236,6 +250,8 @@ final class WallFilmPath implements Path, SliceFilms {
             next[ahead] += part * circumference * film.deficitByAhead;
             next[n + i] += part * circumference * film.deficitByBacking + byPart * partByBacking;
             carried = part * circumference * film.deficit;
+            carriedByFactor = part * (circumference * film.deficitByFactor + film.deficitByArriving * carriedByFactor);
+            workspace.byFactor[n + Math.min(i, ahead)] += turn * carriedByFactor;
             System.arraycopy(next, 0, carriedBy, 0, 2 * n);
             flowOn(e, Math.min(i, ahead), turn, carried, carriedBy);
         }

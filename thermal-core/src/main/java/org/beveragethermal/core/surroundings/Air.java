@@ -2,8 +2,11 @@
 package org.beveragethermal.core.surroundings;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -191,6 +194,15 @@ public final class Air implements Surroundings {
     /** The same walls around air of another temperature. */
     Air withAir(TimeFunction newAirK) {
         return new Air(newAirK, wallsK, state, footing);
+    }
+
+    /** The coldest that air or walls are at the start and at the points of a log [K]; a swing counts as it is at the start. */
+    double coldestK() {
+        return Stream.of(airK, wallsK)
+                .flatMapToDouble(of -> DoubleStream.concat(DoubleStream.of(0), Arrays.stream(of.knots()))
+                        .map(of::at))
+                .min()
+                .orElseThrow();
     }
 
     /**

@@ -71,6 +71,7 @@ public final class SaltedIce implements Surroundings {
             new Constant("time constant of dissolving salt", 120, "s", Uncertainty.rectangular(80), OWN);
 
     private static final ValidityRange DISSOLVING = new ValidityRange("time of dissolving", 5, 36_000, "s");
+    private static final double HOTTEST_ROOM_K = 353.15;
     private static final double MOST_KG = 2000;
     private static final double MOST_SALT_PER_ICE = 2;
     private static final double WARMEST_WATER_K = 313.15;
@@ -374,8 +375,8 @@ public final class SaltedIce implements Surroundings {
          *
          * @return the bath
          * @throws IllegalStateException if ice, water or salt was not given
-         * @throws org.beveragethermal.materials.units.OutOfRangeException if there is too little water or too much salt, or ice,
-         *     water and salt do not fit into the bucket
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if there is too little water or too much salt, ice,
+         *     water and salt do not fit into the bucket, or the room is colder than −21.1 °C
          */
         public SaltedIce build() {
             Double mass = saltKg;
@@ -384,6 +385,8 @@ public final class SaltedIce implements Surroundings {
             }
             SaltedIce bath = new SaltedIce(plain.buildThatMayFreeze(), room, mass, dissolvingS, effect);
             bath.requireLiquid();
+            new ValidityRange("temperature of the room of salted ice", Brine.EUTECTIC_K, HOTTEST_ROOM_K, "K")
+                    .require(room.coldestK(), "salt that freezes out with the ice is not described");
             new ValidityRange("mass of salt", 0, MOST_SALT_PER_ICE * iceKg, "kg")
                     .require(mass, "at most twice the ice");
             double volume = PileGeometry.volumeM3(

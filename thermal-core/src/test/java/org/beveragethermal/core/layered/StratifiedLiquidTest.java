@@ -347,6 +347,31 @@ class StratifiedLiquidTest {
                     temperatures[n + i] = ZERO + 22 * random.nextDouble();
                 }
                 assertDerivatives(film, temperatures);
+                assertSlopeInFactor(film, temperatures);
+            }
+        }
+    }
+
+    private static PathEvaluation withFactor(Path film, double[] temperatures, double factor) {
+        PathEvaluation e = new PathEvaluation(film);
+        e.setMultiplier(0, factor);
+        e.evaluate(film, 0, temperatures);
+        return e;
+    }
+
+    /** The slope in the factor on the law, at one and elsewhere. */
+    private static void assertSlopeInFactor(Path film, double[] temperatures) {
+        for (double factor : new double[] {0.7, 1, 1.3}) {
+            PathEvaluation at = withFactor(film, temperatures, factor);
+            PathEvaluation above = withFactor(film, temperatures, factor + 1e-5);
+            PathEvaluation below = withFactor(film, temperatures, factor - 1e-5);
+            double scale = 0;
+            for (int a = 0; a < film.accounts().size(); a++) {
+                scale = Math.max(scale, Math.abs(at.flowOf(a)));
+            }
+            for (int a = 0; a < film.accounts().size(); a++) {
+                double numeric = (above.flowOf(a) - below.flowOf(a)) / 2e-5;
+                assertThat(at.multiplierDerivativeOf(a, 0)).as("account " + a).isCloseTo(numeric, within(1e-4 * scale));
             }
         }
     }

@@ -14,6 +14,7 @@ import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKe
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -273,7 +274,11 @@ class SaltedIceTest {
             assertThat(film * (brineK - flows.surfaceK()))
                     .isCloseTo(flows.melt() * latent + inside * (flows.surfaceK() - iceK), within(1e-9 * scale));
             double salt = film / 3600 * Math.pow(250, -2.0 / 3) * (w - flows.surfaceFraction());
-            assertThat(salt).isCloseTo(flows.melt() * flows.surfaceFraction(), within(1e-9));
+            if (flows.melt() > 0) {
+                assertThat(salt).isCloseTo(flows.melt() * flows.surfaceFraction(), within(1e-9));
+            } else {
+                assertThat(flows.surfaceFraction()).isEqualTo(w);
+            }
             assertThat(flows.surfaceK()).isEqualTo(surface.liquidusK(flows.surfaceFraction()));
         }
         // Fresh water: ice melts at 0 °C.
@@ -285,6 +290,39 @@ class SaltedIceTest {
                 surface.solve(ZERO - 5, 0.15, 3600, ZERO - 7, Ice.specificEnthalpy(ZERO - 7), 0, (a, b) -> 10);
         double available = ZERO - 5 - Brine.freezingTemperatureK(0.15);
         assertThat(ZERO - 5 - diluted.surfaceK()).isBetween(0.1 * available, 0.5 * available);
+    }
+
+    @Test
+    void coldIceFreezesBrineAndDoesNotChillItBelowItsLiquidus() {
+        for (double iceC : new double[] {-18, -25}) {
+            SaltedIce bath = SaltedIce.in(BUCKET, ROOM)
+                    .ice(kilograms(4), millimetres(25), celsius(iceC))
+                    .water(kilograms(2), celsius(0))
+                    .salt(kilograms(0.1))
+                    .build();
+            ScenePrediction run = run(bath, Duration.ofMinutes(20));
+            for (int s = 30; s <= 1200; s += 30) {
+                Duration time = Duration.ofSeconds(s);
+                double salt = run.dissolvedSaltKg("bath", time);
+                double water =
+                        run.gearMassKg("bath", time) - run.iceKg("bath", time) - run.undissolvedSaltKg("bath", time);
+                double brineK = Objects.requireNonNull(
+                        run.gearTemperaturesK("bath", time).get("brine"));
+                assertThat(brineK).isGreaterThan(Brine.freezingTemperatureK(salt / water) - 0.1);
+            }
+        }
+    }
+
+    @Test
+    void roomsBelowTheEutecticAreRefused() {
+        Air polar = Air.at(celsius(-25));
+        assertThatThrownBy(() -> SaltedIce.in(BUCKET, polar)
+                        .ice(kilograms(2), millimetres(25), celsius(-5))
+                        .water(kilograms(2), celsius(5))
+                        .salt(kilograms(0.4))
+                        .build())
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("room of salted ice");
     }
 
     @Test
