@@ -89,7 +89,7 @@ record Case(
         /** As in a bath, with ice whose amount is asked for. */
         ICE(8, Duration.ofMinutes(40), 80),
         /** Ice alone, which takes many steps to follow once the bottle is cold. */
-        ALONE(8, Duration.ofMinutes(25), 80),
+        ALONE(8, Duration.ofMinutes(40), 80),
         /** As with ice, no longer than until the drink begins to freeze at the wall. */
         SALT(8, Duration.ofMinutes(12), 80);
 

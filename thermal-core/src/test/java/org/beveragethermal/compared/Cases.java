@@ -35,6 +35,7 @@ import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.materials.vessel.Vessels;
 
 /** The settings of the table: typical ones of our own choice, none of them measured. */
 final class Cases {
@@ -239,9 +240,15 @@ final class Cases {
     }
 
     private static BareIce.Builder alone(double sideMm, double iceC, Doubts doubts) {
-        return BareIce.in(DEEP, ROOM)
+        BareIce.Builder estimated = BareIce.in(DEEP, ROOM)
                 .ice(kilograms(4), millimetres(sideMm), celsius(iceC))
                 .solidFraction(doubts.solidFraction());
+        double touched = estimated
+                .build()
+                .contactFraction(2 * Vessels.highShouldered750().profile().maxOuterRadiusM());
+        return doubts.contact() == 1
+                ? estimated
+                : estimated.contact(percent(100 * Math.min(1, doubts.contact() * touched)));
     }
 
     private static SaltedIce salted(SaltedIce.SaltEffect effect, Doubts doubts) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.beveragethermal.core.surroundings.IceWaterBath;
-import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.core.uncertainty.LawScatter;
@@ -19,9 +18,10 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  *
  * @param solidFraction part of a pile of ice that is ice [-]
  * @param wettedShare part of the wall under a running tap that the water covers [-]
+ * @param contact factor on the part of a wall that ice alone touches, before that reaches the whole [-]
  * @param multipliers factor by name of a law
  */
-record Doubts(double solidFraction, double wettedShare, Map<String, Double> multipliers) {
+record Doubts(double solidFraction, double wettedShare, double contact, Map<String, Double> multipliers) {
 
     private static final UncertainInput PACKING = new UncertainInput(
             "solid fraction of the pack",
@@ -31,9 +31,9 @@ record Doubts(double solidFraction, double wettedShare, Map<String, Double> mult
     private static final UncertainInput WETTED = new UncertainInput(
             "wetted share under a tap", RunningTap.WETTED_SHARE.value(), RunningTap.WETTED_SHARE.uncertainty());
 
-    /** Contact of ice alone is known to a factor of two either way: a half times two to the power of this. Draws are not negative. */
+    /** The part of a wall that ice alone touches is known to a factor of two either way: a half times two to the power of this. Draws are not negative. */
     private static final UncertainInput CONTACT =
-            new UncertainInput("contact of ice, power of two", 1, Uncertainty.rectangular(1));
+            new UncertainInput("part of a wall that ice alone touches, power of two", 1, Uncertainty.rectangular(1));
 
     /** Everything that is drawn. A new one goes to the end, so that the others stay. */
     static List<UncertainInput> all() {
@@ -45,17 +45,20 @@ record Doubts(double solidFraction, double wettedShare, Map<String, Double> mult
     }
 
     static Doubts none() {
-        return new Doubts(PACKING.value(), WETTED.value(), Map.of());
+        return new Doubts(PACKING.value(), WETTED.value(), 1, Map.of());
     }
 
     Doubts with(Map<String, Double> newMultipliers) {
-        return new Doubts(solidFraction, wettedShare, Map.copyOf(newMultipliers));
+        return new Doubts(solidFraction, wettedShare, contact, Map.copyOf(newMultipliers));
     }
 
     static Doubts of(Draw draw) {
         Map<String, Double> multipliers = new LinkedHashMap<>();
         LawScatter.all().forEach(law -> multipliers.put(law.name(), draw.value(law.name())));
-        multipliers.putIfAbsent(Multipliers.ICE_CONTACT, 0.5 * Math.pow(2, draw.value(CONTACT.name())));
-        return new Doubts(draw.value(PACKING.name()), draw.value(WETTED.name()), Map.copyOf(multipliers));
+        return new Doubts(
+                draw.value(PACKING.name()),
+                draw.value(WETTED.name()),
+                0.5 * Math.pow(2, draw.value(CONTACT.name())),
+                Map.copyOf(multipliers));
     }
 }

@@ -160,7 +160,10 @@ record Outcome(
     }
 
     private static String law(Resistance part, String contact) {
-        return part.law().isEmpty() && part.name().endsWith("conduction") ? contact : part.law();
+        return part.law().isEmpty()
+                        && (part.name().endsWith("conduction") || part.name().endsWith("contact"))
+                ? contact
+                : part.law();
     }
 
     /** Laws side by side that carry enough to be told. */

@@ -173,7 +173,8 @@ final class Standings {
                         "with a tap running in",
                         List.of(PLATE),
                         List.of(Multipliers.WATER_FILM),
-                        List.of(),
+                        List.of(new Check(
+                                "core.scene.WaterBathGuardTest#endlessInflowIsABoundary", "closed form: stirred tank")),
                         List.of("core.scene.WaterBathGuardTest#endlessInflowIsABoundary"),
                         List.of("core.scene.WaterBathGuardTest#aDecanterIsWarmedAndHotWaterCautioned"),
                         List.of("water-inflow")),

@@ -28,6 +28,7 @@ import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /** Warm and cold baths, taps that run into them, and drinks that are forgotten in them. */
@@ -79,6 +80,14 @@ class WaterBathGuardTest {
                 .predict(Duration.ofHours(1));
         assertThat(run.gearTemperaturesK("bath", Duration.ofHours(1)).getOrDefault("water", Double.NaN))
                 .isCloseTo(ZERO + 12, within(0.05));
+        // What comes in replaces what is there: a third of a litre a second through two litres, for one time constant.
+        double afterS = 6;
+        OutsideChecks.published("bath-inflow", "closed form: stirred tank, T = T_in + (T_0 − T_in) exp(−t V̇/V)")
+                .what("bath of 2 L at 20 °C, 20 L/min at 12 °C running in, after 6 s; bottle and room may add 0.3 K")
+                .unit("°C")
+                .expected(12 + 8 * Math.exp(-afterS * 20 / 60 / 2))
+                .within(0.3)
+                .check(run.gearTemperaturesK("bath", Duration.ofSeconds(6)).getOrDefault("water", Double.NaN) - ZERO);
     }
 
     @Test
