@@ -69,6 +69,12 @@
  * double water = glass.predict(Duration.ofMinutes(20)).vessel("glass").waterAddedKg(600);
  * }</pre>
  *
+ * <p><b>Forgotten in a bath.</b> {@link org.beveragethermal.core.scene.BathGuard} finds how warm a bath may be at the start so that a drink
+ * never passes a limit in it; {@code Prediction.timeInRange} tells when a drink that is left must be taken out.
+ *
+ * <p><b>Tending.</b> Ice and water are added to baths, water is poured off and baths are stirred at stated times: {@code topUpIce}, {@code
+ * topUpWater}, {@code pourOff} and {@code stir} of the builder. The ledger books what that brings and takes.
+ *
  * <p><b>Radial contents that move a little.</b> {@link org.beveragethermal.core.scene.VesselModel#withConductivityFactor} lets
  * shells conduct better than the liquid at rest, {@link org.beveragethermal.core.scene.VesselModel#mixed} takes contents as one
  * node up to the wall.
