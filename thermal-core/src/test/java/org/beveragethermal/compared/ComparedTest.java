@@ -23,10 +23,12 @@ import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.testsupport.DocumentParts;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 
 /** Runs every setting, checks that no surroundings is left out, and leaves the tables and the drawing of {@code docs/surroundings.md}. */
+@Tag("ensemble")
 final class ComparedTest {
 
     private static final Set<String> INSIDE_SHOWN = Set.of("fridge-still", "stream");

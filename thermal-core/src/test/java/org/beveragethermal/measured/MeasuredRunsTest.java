@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.beveragethermal.core.uncertainty.Ensemble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
  * <p>What the document asks for is reported there, reached or not. Here only that holds which a sound model cannot miss: every row is
  * accounted for, equal runs agree to the last bit, and no figure of the summary is far from what it may be.
  */
+@Tag("ensemble")
 final class MeasuredRunsTest {
 
     /**
