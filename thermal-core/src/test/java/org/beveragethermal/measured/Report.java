@@ -155,7 +155,19 @@ final class Report {
                 false));
         figures.add(
                 error(summary, "of all rows about a time, those that end at never included", Summary::saysWhen, false));
+        figures.add(plainError(summary, "in air, of all rows", Summary::isInAir));
+        figures.add(plainError(summary, "in ice and water, of all rows", Summary::isInIceWater));
         return figures;
+    }
+
+    /** An error for which nothing is asked. */
+    private static List<String> plainError(Summary summary, String name, Predicate<Comparison> which) {
+        return List.of(
+                "median of abs(ln(predicted/measured)), times or excesses, " + name,
+                ratio(summary.medianLogarithmicError(which)),
+                "",
+                Long.toString(summary.count(which)),
+                "");
     }
 
     private static List<String> coverage(Summary summary, String name, Predicate<Comparison> which) {
