@@ -97,7 +97,8 @@ final class IceBathProperties {
             @ForAll @DoubleRange(min = -30, max = 0) double iceC,
             @ForAll @DoubleRange(min = 0.12, max = 0.8) double waterPerIce,
             @ForAll @DoubleRange(min = 0.05, max = 1) double saltPerIce,
-            @ForAll @DoubleRange(min = -30, max = 35) double roomC) {
+            @ForAll @DoubleRange(min = -21, max = 35) double roomC) {
+        // Rooms below the eutectic are refused.
         SaltedIce bath = SaltedIce.in(BUCKET, Air.at(celsius(roomC)))
                 .ice(kilograms(iceKg), millimetres(sideMm), celsius(iceC))
                 .water(kilograms(iceKg * waterPerIce), celsius(5))
