@@ -62,7 +62,8 @@ class ValidExtremesTest {
                 "\"massKilograms\": 5|\"massKilograms\": 0.1",
                 "\"massKilograms\": 5|\"massKilograms\": 500",
                 "\"blockSideMillimetres\": 30|\"blockSideMillimetres\": 5",
-                "\"blockSideMillimetres\": 30|\"blockSideMillimetres\": 200",
+                // The largest cube that passes the mouth of the bucket, by the diagonal of its face.
+                "\"blockSideMillimetres\": 30|\"blockSideMillimetres\": 141",
                 "\"temperatureCelsius\": -10|\"temperatureCelsius\": -30",
                 "\"temperatureCelsius\": -10|\"temperatureCelsius\": 0",
                 "\"fillingWaterTemperatureCelsius\": 15|\"fillingWaterTemperatureCelsius\": 0",
