@@ -15,6 +15,7 @@ import org.beveragethermal.core.prediction.Resistance;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.uncertainty.Ensemble;
+import org.beveragethermal.testsupport.Band;
 
 /**
  * What a surroundings does to the bottle.
@@ -35,7 +36,6 @@ record Outcome(
         OptionalDouble iceMeltedKg) {
 
     static final double PROBABILITY = 0.9;
-    private static final double TAIL = 0.5 * (1 - PROBABILITY);
     /** A law that carries less of what lies side by side is not told. */
     private static final double LEAST_PART = 0.25;
 
@@ -105,20 +105,19 @@ record Outcome(
     }
 
     double low() {
-        return quantile(TAIL);
+        return band().low();
     }
 
     double median() {
-        return quantile(0.5);
+        return band().median();
     }
 
     double high() {
-        return quantile(1 - TAIL);
+        return band().high();
     }
 
-    /** Nearest member: draws that never reach a temperature have no value to interpolate. */
-    private double quantile(double part) {
-        return minutes.get((int) Math.round(part * (minutes.size() - 1)));
+    private Band band() {
+        return Band.of(minutes.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /** Part of the draws that never get there [-]. */

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.core.uncertainty.Ensemble;
+import org.beveragethermal.testsupport.Band;
 
 /**
  * A row beside its prediction: minutes for rows about a time, the part of the excess that is left for rows about a temperature.

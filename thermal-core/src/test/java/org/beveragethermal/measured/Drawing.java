@@ -4,6 +4,7 @@ package org.beveragethermal.measured;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.beveragethermal.testsupport.Svg;
 
 /** Predicted intervals over measured values, one bar per row on a logarithmic axis, as SVG. */
 final class Drawing {
@@ -32,78 +33,42 @@ final class Drawing {
                 .sorted(Comparator.comparing(c -> c.run().setting().means()))
                 .toList();
         double bottom = TOP + ROW * drawn.size();
-        StringBuilder svg = new StringBuilder(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" font-family=\"sans-serif\""
-                        + " font-size=\"11\">\n<title>Predicted over measured</title>\n"
-                        + "<rect width=\"100%%\" height=\"100%%\" fill=\"#ffffff\"/>\n",
-                WIDTH,
-                bottom + 20));
-        text(svg, 10, 18, "start", "#222222", "Predicted ÷ measured: 90 % interval (bar) and median (dot)");
-        text(svg, 10, 34, "start", INSIDE, "measured value inside the interval");
-        text(svg, 210, 34, "start", OUTSIDE, "outside");
+        Svg svg = new Svg("Predicted over measured", WIDTH, bottom + 20, 11);
+        svg.words(10, 18, "start", "#222222", "Predicted ÷ measured: 90 % interval (bar) and median (dot)");
+        svg.words(10, 34, "start", INSIDE, "open dot: measured value inside the interval");
+        svg.words(260, 34, "start", OUTSIDE, "full dot: outside");
         for (double tick : TICKS) {
-            line(svg, x(tick), TOP - 6, x(tick), bottom, tick == 1.0 ? "#222222" : "#cccccc", 1);
-            text(svg, x(tick), TOP - 10, "middle", "#222222", String.format(Locale.ROOT, "%.1f", tick));
+            svg.line(x(tick), TOP - 6, x(tick), bottom, tick == 1.0 ? "#222222" : "#cccccc", 1);
+            svg.words(x(tick), TOP - 10, "middle", "#222222", String.format(Locale.ROOT, "%.1f", tick));
         }
         double y = TOP + 0.5 * ROW;
         for (Comparison c : drawn) {
             bar(svg, c, y);
             y += ROW;
         }
-        return svg.append("</svg>\n").toString();
+        return svg.toString();
     }
 
-    private static void bar(StringBuilder svg, Comparison c, double y) {
+    private static void bar(Svg svg, Comparison c, double y) {
         String colour = c.isInside() ? INSIDE : OUTSIDE;
         String what = c.isTime()
                 ? "min to " + c.row().endC() + " °C"
                 : "excess after " + c.row().minutes() + " min";
         String label = c.row().id() + "  " + c.run().setting().means().label() + ", " + what;
-        text(svg, 10, y + 4, "start", "#222222", label);
+        svg.words(10, y + 4, "start", "#222222", label);
         if (Double.isInfinite(c.predicted().low())) {
-            text(svg, AXIS_RIGHT - 4, y + 4, "end", colour, "never");
+            svg.words(AXIS_RIGHT - 4, y + 4, "end", colour, "never");
             return;
         }
-        line(svg, x(c.predicted().low() / c.measured()), y, x(c.predicted().high() / c.measured()), y, colour, 5);
+        svg.line(x(c.predicted().low() / c.measured()), y, x(c.predicted().high() / c.measured()), y, colour, 5);
         double middle = c.predicted().median() / c.measured();
         if (middle >= LEAST && middle <= MOST) {
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"2\"/>\n",
-                    x(middle),
-                    y,
-                    colour));
+            svg.dot(x(middle), y, 4, c.isInside() ? "#ffffff" : colour, colour, 2);
         }
     }
 
     private static double x(double ratio) {
         double shown = Math.min(MOST, Math.max(LEAST, ratio));
         return AXIS_LEFT + (AXIS_RIGHT - AXIS_LEFT) * Math.log(shown / LEAST) / Math.log(MOST / LEAST);
-    }
-
-    private static void line(
-            StringBuilder svg, double x1, double y1, double x2, double y2, String colour, double width) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%.0f\"/>\n",
-                x1,
-                y1,
-                x2,
-                y2,
-                colour,
-                width));
-    }
-
-    private static void text(StringBuilder svg, double x, double y, String anchor, String colour, String text) {
-        String escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" fill=\"%s\">%s</text>\n",
-                x,
-                y,
-                anchor,
-                colour,
-                escaped));
     }
 }

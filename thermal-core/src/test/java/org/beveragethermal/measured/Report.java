@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.UncertainInput;
 import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.testsupport.Band;
 import org.beveragethermal.testsupport.DocumentParts;
 
 /** The tables of the document about measured runs. */

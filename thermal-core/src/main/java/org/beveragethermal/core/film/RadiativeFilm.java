@@ -27,6 +27,17 @@ public record RadiativeFilm(double areaM2, double emissivity) implements Film {
         }
     }
 
+    /**
+     * Emissivity that stands for two grey surfaces that face each other closely: 1/(1/ε₁ + 1/ε₂ − 1), large parallel planes.
+     *
+     * @param one emissivity of one [-], 0 to 1
+     * @param other emissivity of the other [-], 0 to 1
+     * @return emissivity of the pair [-], 0 if either is 0
+     */
+    public static double facing(double one, double other) {
+        return one == 0 || other == 0 ? 0 : 1 / (1 / one + 1 / other - 1);
+    }
+
     @Override
     public void evaluate(double surroundingsK, double wallK, HeatFlow out) {
         double c = areaM2 * emissivity * Radiation.STEFAN_BOLTZMANN;

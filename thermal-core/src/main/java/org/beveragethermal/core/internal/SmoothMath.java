@@ -64,4 +64,29 @@ public final class SmoothMath {
         double t = Math.min(1, Math.max(0, x));
         return 6 * t * (1 - t);
     }
+
+    /**
+     * The positive part of a number with a rounded corner that lies above 0, so that it is exactly 0 up to there.
+     *
+     * @param x argument
+     * @param corner width of the corner, > 0
+     * @return 0 up to 0, x²/(2 corner) within the corner, x − corner/2 beyond
+     */
+    public static double rising(double x, double corner) {
+        if (x <= 0) {
+            return 0;
+        }
+        return x < corner ? 0.5 * x * x / corner : x - 0.5 * corner;
+    }
+
+    /**
+     * Slope of {@link #rising}.
+     *
+     * @param x argument
+     * @param corner width of the corner, > 0
+     * @return slope, 0 to 1
+     */
+    public static double risingSlope(double x, double corner) {
+        return Math.min(1, Math.max(0, x / corner));
+    }
 }

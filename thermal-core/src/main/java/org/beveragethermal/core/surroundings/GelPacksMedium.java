@@ -80,22 +80,17 @@ final class GelPacksMedium implements Medium {
                     .as(touched));
         }
         if (1 - touched > LEAST_PART) {
-            WallPatch rest = new WallPatch(
-                    patch.lowM(),
-                    patch.highM(),
-                    (1 - touched) * patch.outerAreaM2(),
-                    patch.diameterM(),
-                    patch.emissivity(),
-                    patch.orientation());
-            air.faces(rest, vessel, occupants).forEach(face -> faces.add(face.as(1 - touched)));
+            double rest = 1 - touched;
+            air.faces(patch.part(rest), vessel, occupants).forEach(face -> faces.add(face.as(rest)));
         }
         return faces;
     }
 
     private Link touching(double areaM2, double emissivity) {
         double bag = gear.material().thawed().emissivity().value();
-        double exchange = emissivity == 0 || bag == 0 ? 0 : 1 / (1 / emissivity + 1 / bag - 1);
-        double radiation = new RadiativeFilm(1, exchange).describe(GAP_K, GAP_K).coefficient();
+        double radiation = new RadiativeFilm(1, RadiativeFilm.facing(emissivity, bag))
+                .describe(GAP_K, GAP_K)
+                .coefficient();
         double gap = DryAir.thermalConductivity(GAP_K) / gear.gapM() + radiation;
         return Link.of(packs, "conduction", from(areaM2, GelPacks.BAG.value() + 1 / gap))
                 .scaledBy(Multipliers.PACK_CONTACT);

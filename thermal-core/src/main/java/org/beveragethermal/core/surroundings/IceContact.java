@@ -2,6 +2,7 @@
 package org.beveragethermal.core.surroundings;
 
 import java.util.List;
+import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.provenance.Constant;
@@ -94,6 +95,6 @@ final class IceContact {
 
     /** Emissivity of a wall and the ice that faces it across the gaps, as between parallel planes. */
     static double exchangeEmissivity(double wallEmissivity) {
-        return wallEmissivity == 0 ? 0 : 1 / (1 / wallEmissivity + 1 / ICE_EMISSIVITY - 1);
+        return RadiativeFilm.facing(wallEmissivity, ICE_EMISSIVITY);
     }
 }

@@ -138,7 +138,7 @@ record PileGeometry(
 
     private double besideIce(double side, double lowM, double highM) {
         double above = below(pileM(side), lowM, highM) - below(liquidM(side), lowM, highM);
-        return rising(above, CORNER) / (1 - 0.5 * CORNER);
+        return SmoothMath.rising(above, CORNER) / (1 - 0.5 * CORNER);
     }
 
     /**
@@ -175,15 +175,7 @@ record PileGeometry(
     private double below(double levelM, double lowM, double highM) {
         double height = Math.max(highM - lowM, PASSING_PART * level.depthM());
         double x = Math.min(1, Math.max(0, (levelM - lowM) / height));
-        return (rising(x, CORNER) - rising(x - (1 - CORNER), CORNER)) / (1 - CORNER);
-    }
-
-    /** Zero below 0, then x with a rounded corner: x²/(2 w), from w on x − w/2. */
-    private static double rising(double x, double width) {
-        if (x <= 0) {
-            return 0;
-        }
-        return x < width ? 0.5 * x * x / width : x - 0.5 * width;
+        return (SmoothMath.rising(x, CORNER) - SmoothMath.rising(x - (1 - CORNER), CORNER)) / (1 - CORNER);
     }
 
     /** Slopes are differences: they decide the length of steps, never a balance. */

@@ -70,23 +70,12 @@ final class RunningTapMedium implements Medium {
                 new RunningFilm(share * patch.outerAreaM2(), sheet(vessel, patch.diameterM(), occupants.size()), fluid);
         List<Face> faces = new ArrayList<>();
         Link link = Link.of(water, "convection", film).scaledBy(Multipliers.RUNNING_FILM);
-        faces.add(new Face("running water", List.of(link), null, share));
+        faces.add(Face.whole("running water", List.of(link)).as(share));
         if (share < 1) {
-            for (Face dry : air.faces(part(patch, 1 - share), vessel, occupants)) {
-                faces.add(new Face(dry.name(), dry.links(), null, 1 - share));
-            }
+            double dry = 1 - share;
+            air.faces(patch.part(dry), vessel, occupants).forEach(face -> faces.add(face.as(dry)));
         }
         return faces;
-    }
-
-    private static WallPatch part(WallPatch patch, double part) {
-        return new WallPatch(
-                patch.lowM(),
-                patch.highM(),
-                part * patch.outerAreaM2(),
-                patch.diameterM(),
-                patch.emissivity(),
-                patch.orientation());
     }
 
     /** The water on one of so many vessels; layers around the wall widen it. */

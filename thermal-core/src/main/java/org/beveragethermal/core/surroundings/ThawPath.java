@@ -80,9 +80,8 @@ final class ThawPath implements Path {
         double first = geometry.sideM();
         double fade = SmoothMath.fade(side / (FADE_PART * first));
         double fadeBySide = SmoothMath.fadeSlope(side / (FADE_PART * first)) / (FADE_PART * first);
-        double drive =
-                surplus <= 0 ? 0 : surplus < CORNER_K ? 0.5 * surplus * surplus / CORNER_K : surplus - 0.5 * CORNER_K;
-        double driveByIce = Math.min(1, Math.max(0, surplus / CORNER_K));
+        double drive = SmoothMath.rising(surplus, CORNER_K);
+        double driveByIce = SmoothMath.risingSlope(surplus, CORNER_K);
         // Melt over side² stays finite to the end: the side falls by melt / (3 n ρ side²).
         double perSquare = kgPerKelvinSecond / (first * first);
         double rate = perSquare * fade * drive;

@@ -35,4 +35,9 @@ public record WallPatch(
     public double middleM() {
         return 0.5 * (lowM + highM);
     }
+
+    /** A patch that is alike but for its area, of which it has a part [-]. */
+    WallPatch part(double part) {
+        return new WallPatch(lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation);
+    }
 }

@@ -171,6 +171,10 @@ class WaterBathGuardTest {
         assertThat(mixing - ZERO).isCloseTo(18 + (0.74 * 4.3 + 0.5 * 0.84) * 10 / (6 * 4.18), within(0.2));
         assertThat(upTo.startK()).isBetween(mixing - 0.05, mixing + 1);
         assertThat(upTo.extremeK()).isBetween(ZERO + 17.95, ZERO + 18);
+        // In slices the warmest is warmest when all are, at the end, so that watching it allows as much.
+        HarmlessBath.UpTo watched = (HarmlessBath.UpTo)
+                guard.watching(VesselModel.axial(4), Part.WARMEST).warmest(celsius(18));
+        assertThat(watched.startK()).isCloseTo(upTo.startK(), within(0.1));
         // A degree warmer is too warm.
         Prediction worse = warmed(closed.startingAt(celsius(upTo.startK() - ZERO + 1)), Duration.ofHours(20));
         assertThat(worse.timeInRangeK(0, ZERO + 18, Part.MEAN, 0)).isInstanceOf(Leaves.class);

@@ -58,6 +58,60 @@ final class IceBathProperties {
         return iceKg * (1 - 2.1 * iceC / 333) + 1e-6;
     }
 
+    @Property(tries = 100, seed = "20261125")
+    void bareIceKeepsItsWater(
+            @ForAll @DoubleRange(min = 0.05, max = 5) double iceKg,
+            @ForAll @DoubleRange(min = 4, max = 60) double sideMm,
+            @ForAll @DoubleRange(min = -30, max = 0) double iceC,
+            @ForAll @DoubleRange(min = 0, max = 40) double roomC,
+            @ForAll boolean drained) {
+        BareIce.Builder builder =
+                BareIce.in(BUCKET, Air.at(celsius(roomC))).ice(kilograms(iceKg), millimetres(sideMm), celsius(iceC));
+        ScenePrediction run = run(drained ? builder.drained().build() : builder.build());
+        double left = iceKg;
+        for (int minutes = 0; minutes <= MINUTES; minutes += 10) {
+            Duration time = Duration.ofMinutes(minutes);
+            assertThat(run.gearMassKg("bath", time)).isCloseTo(iceKg, within(1e-4 * Math.max(1, iceKg)));
+            double ice = run.iceKg("bath", time);
+            assertThat(ice).isBetween(0.0, left + 1e-6);
+            left = ice;
+            assertThat(run.vessel("wine").meanTemperatureK(60.0 * minutes))
+                    .isBetween(ZERO + iceC - 0.01, ZERO + Math.max(22, roomC) + 0.01);
+        }
+        assertThat(run.ledger().closure()).isLessThan(1e-9);
+    }
+
+    @Property(tries = 100, seed = "20261126")
+    void saltedIceKeepsItsWaterAndItsSalt(
+            @ForAll @DoubleRange(min = 0.2, max = 4) double iceKg,
+            @ForAll @DoubleRange(min = 5, max = 50) double sideMm,
+            @ForAll @DoubleRange(min = -20, max = 0) double iceC,
+            @ForAll @DoubleRange(min = 0.12, max = 1) double waterPerIce,
+            @ForAll @DoubleRange(min = 0, max = 30) double waterC,
+            @ForAll @DoubleRange(min = 0, max = 0.5) double saltPerIce,
+            @ForAll @DoubleRange(min = 0, max = 0.3) double speed) {
+        SaltedIce bath = SaltedIce.in(BUCKET, Air.at(celsius(21)))
+                .ice(kilograms(iceKg), millimetres(sideMm), celsius(iceC))
+                .water(kilograms(iceKg * waterPerIce), celsius(waterC))
+                .salt(kilograms(iceKg * saltPerIce))
+                .agitation(Agitation.stirred(metresPerSecond(speed)))
+                .build();
+        ScenePrediction run = run(bath);
+        double total = iceKg * (1 + waterPerIce);
+        double salt = iceKg * saltPerIce;
+        for (int minutes = 0; minutes <= MINUTES; minutes += 10) {
+            Duration time = Duration.ofMinutes(minutes);
+            assertThat(run.gearMassKg("bath", time)).isCloseTo(total, within(2e-4 * Math.max(1, total)));
+            assertThat(run.iceKg("bath", time)).isBetween(0.0, total);
+            double dissolved = run.dissolvedSaltKg("bath", time);
+            assertThat(dissolved + run.undissolvedSaltKg("bath", time)).isCloseTo(salt, within(1e-5));
+            assertThat(dissolved).isLessThanOrEqualTo(bath.dissolvableKg() + 1e-3 * total);
+            double brineK = run.gearTemperaturesK("bath", time).getOrDefault("brine", Double.NaN);
+            assertThat(brineK).isBetween(Math.min(Brine.EUTECTIC_K, ZERO + iceC) - 0.01, ZERO + 30.0);
+        }
+        assertThat(run.ledger().closure()).isLessThan(1e-9);
+    }
+
     @Property(tries = 60, seed = "20261201")
     void iceAndWaterKeepTheirWater(
             @ForAll @DoubleRange(min = 0.05, max = 4) double iceKg,

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.measured;
+package org.beveragethermal.testsupport;
 
 import java.util.Arrays;
 
@@ -10,7 +10,7 @@ import java.util.Arrays;
  * @param median middle
  * @param high upper end; infinite if a temperature is never reached there
  */
-record Band(double low, double median, double high) {
+public record Band(double low, double median, double high) {
 
     private static final double TAIL = 0.05;
 
@@ -18,8 +18,9 @@ record Band(double low, double median, double high) {
      * The band of a sample.
      *
      * @param sample at least one value, infinite for never; not modified
+     * @return its band
      */
-    static Band of(double[] sample) {
+    public static Band of(double[] sample) {
         double[] sorted = sample.clone();
         Arrays.sort(sorted);
         return new Band(quantile(sorted, TAIL), quantile(sorted, 0.5), quantile(sorted, 1 - TAIL));
