@@ -195,13 +195,13 @@ final class Conditions {
      */
     static List<UncertainInput> all() {
         return Stream.of(
-                        LawScatter.all().stream().filter(Conditions::isFirst),
+                        laws().filter(Conditions::isFirst),
                         FIRST.stream(),
                         WITH_ICE_AND_OUTDOORS.stream(),
                         OF_APPLIANCES_AND_ROOMS.stream(),
                         OF_HUMID_PLACES.stream(),
                         OF_TAPS_AND_PACKS.stream(),
-                        LawScatter.all().stream().filter(law -> !isFirst(law)))
+                        laws().filter(law -> !isFirst(law)))
                 .flatMap(inputs -> inputs)
                 .toList();
     }
@@ -215,9 +215,14 @@ final class Conditions {
         return FIRST_LAWS.contains(law.name());
     }
 
+    /** The film of melt water where ice alone touches is drawn by its thickness, so that the factor on it would count it twice. */
+    private static Stream<UncertainInput> laws() {
+        return LawScatter.all().stream().filter(law -> !law.name().equals(Multipliers.ICE_CONTACT));
+    }
+
     /** The factors on laws. */
     static Map<String, Double> multipliers(Draw draw) {
-        return LawScatter.all().stream().collect(Collectors.toMap(UncertainInput::name, law -> draw.value(law.name())));
+        return laws().collect(Collectors.toMap(UncertainInput::name, law -> draw.value(law.name())));
     }
 
     static double in(Draw draw, UncertainInput input) {
