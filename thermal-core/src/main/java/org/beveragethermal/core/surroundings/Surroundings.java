@@ -6,8 +6,7 @@ package org.beveragethermal.core.surroundings;
  *
  * <p>Immutable values without identity: the same value under two ids in a scene is two pieces of gear.
  */
-public sealed interface Surroundings
-        permits Air, Refrigerator, Freezer, WaterBath, Stream, RunningTap, IceWaterBath, BareIce, SaltedIce, GelPacks {
+public interface Surroundings {
 
     /**
      * Opens a piece of gear for one run; called by scenes.
