@@ -50,8 +50,14 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
         this(name, links, share, 1);
     }
 
-    /** The same face as a fixed part of a patch; its links are for that part already. */
-    Face as(double fixedPart) {
+    /**
+     * The same face as a fixed part of a patch, for gear that touches the rest otherwise.
+     *
+     * @param fixedPart part of the patch [-], above 0, at most 1; the links are for that part already
+     * @return a new face
+     * @throws IllegalArgumentException if the part is not above 0 and at most 1
+     */
+    public Face as(double fixedPart) {
         return new Face(name, links, share, fixedPart);
     }
 

@@ -9,7 +9,7 @@ import org.beveragethermal.core.network.Path;
 /**
  * A piece of gear in one run: its nodes, its paths to the room and its links to the walls of the vessels in it.
  *
- * <p>Unsettled; for use by scenes.
+ * <p>Called by scenes; implemented by kinds of surroundings, those of this package and your own. Unsettled.
  */
 public interface Medium {
 

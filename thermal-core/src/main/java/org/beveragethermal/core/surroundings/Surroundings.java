@@ -5,6 +5,10 @@ package org.beveragethermal.core.surroundings;
  * Something a vessel can be put into.
  *
  * <p>Immutable values without identity: the same value under two ids in a scene is two pieces of gear.
+ *
+ * <p><b>Your own.</b> Implement this and {@link Medium}; a scene treats it as it does the kinds of this package. The class {@code
+ * StoneTrough} of thermal-examples is a worked example. What {@link #open} returns belongs to one run and may hold nodes; the value itself
+ * must not. Unsettled: the interface may change in the next version.
  */
 public interface Surroundings {
 

@@ -36,8 +36,13 @@ public record WallPatch(
         return 0.5 * (lowM + highM);
     }
 
-    /** A patch that is alike but for its area, of which it has a part [-]. */
-    WallPatch part(double part) {
+    /**
+     * A patch that is alike but for its area, to ask another medium what touches the rest.
+     *
+     * @param part part of the area that it has [-], 0 to 1
+     * @return a new patch
+     */
+    public WallPatch part(double part) {
         return new WallPatch(lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation);
     }
 }

@@ -107,8 +107,9 @@
  * bath is asked of {@code Prediction.timeInRange} and of {@code BathGuard} in the package of scenes.
  *
  * <p><b>How they attach.</b> A surroundings value opens a {@link org.beveragethermal.core.surroundings.Medium} for one run:
- * nodes of its own, paths to its room, and links for each patch of wall that touches it. This interface is unsettled and is
- * not meant to be implemented outside the library yet.
+ * nodes of its own, paths to its room, and links for each patch of wall that touches it. You may write your own:
+ * implement {@link org.beveragethermal.core.surroundings.Surroundings} and {@code Medium}, as the class {@code StoneTrough} of
+ * thermal-examples does. The interface is unsettled and may change in the next version.
  *
  * <p><b>Not in here yet.</b> Topping up salted ice and water baths, evaporation, sun, wet wraps, soil.
  */
