@@ -75,7 +75,7 @@ class WetWrapTest {
     }
 
     private static double wineC(ScenePrediction run, Duration time) {
-        return run.vessel("wine").meanTemperatureK(time.toSeconds()) - ZERO;
+        return run.vessel("wine").meanTemperatureK((double) time.toSeconds()) - ZERO;
     }
 
     private static double wrapC(ScenePrediction run, Duration time) {
@@ -390,7 +390,7 @@ class WetWrapTest {
                         .build()
                         .predict(time)
                         .vessel("wine")
-                        .meanTemperatureK(time.toSeconds())
+                        .meanTemperatureK((double) time.toSeconds())
                 - ZERO;
         assertThat(layered).isCloseTo(lumped, within(1.5));
     }
