@@ -1,16 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.film;
 
-import java.util.Objects;
-import java.util.Optional;
-import org.beveragethermal.core.internal.ChebyshevFit;
 import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.HeatFlow;
-import org.beveragethermal.core.network.SmoothFunction;
-import org.beveragethermal.materials.air.DryAir;
-import org.beveragethermal.materials.air.MoistAir;
-import org.beveragethermal.materials.provenance.ValidityRange;
-import org.beveragethermal.materials.solid.Ice;
 
 /**
  * Latent heat that moist air gives to a surface colder than its dew point: dew above 0 °C, frost below.
@@ -43,33 +35,13 @@ public final class CondensingFilm implements Film {
     /** Ledger account of the latent heat. */
     public static final String MECHANISM = "condensation";
 
-    private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double BOILING_K = 373.15;
-    /** Molar mass of water over that of dry air, as in ASHRAE Handbook of Fundamentals 2017, ch. 1. */
-    private static final double MOLAR_MASS_RATIO = 0.621945;
-    /** Dry air's heat capacity is taken here; it changes by 0.2 % over all temperatures of rooms. */
-    private static final double ROOM_K = 293.15;
     /** Drive [-] over which condensation sets in: a hundredth of a kelvin below a dew point of 20 °C, a tenth below one of −20 °C. */
     private static final double ONSET = 1e-5;
-    /** Half the width of the turn from dew to frost [K]. */
-    private static final double TURN_K = 0.1;
 
-    private static final ValidityRange HUMIDITY = new ValidityRange("relative humidity", 0, 1, "1");
-    private static final ValidityRange PRESSURE = new ValidityRange("air pressure", 5e4, 2e5, "Pa");
-    private static final SmoothFunction EVAPORATION =
-            ChebyshevFit.clamped(MoistAir::latentHeatOfEvaporation, ZERO_CELSIUS_K, BOILING_K, 1e-7);
+    private final VapourTransfer transfer;
 
-    private final ConvectiveFilm film;
-    private final double relativeHumidity;
-    private final double pressurePa;
-    private final double kilogramsPerJoulePerKelvin;
-
-    private CondensingFilm(ConvectiveFilm film, double relativeHumidity, double pressurePa) {
-        this.film = Objects.requireNonNull(film, "film");
-        this.relativeHumidity = HUMIDITY.require(relativeHumidity, "moist air");
-        this.pressurePa = PRESSURE.require(pressurePa, "moist air");
-        this.kilogramsPerJoulePerKelvin =
-                MOLAR_MASS_RATIO / (DryAir.specificHeatCapacity(ROOM_K) * Math.pow(LEWIS_NUMBER, 2.0 / 3));
+    private CondensingFilm(VapourTransfer transfer) {
+        this.transfer = transfer;
     }
 
     /**
@@ -82,7 +54,7 @@ public final class CondensingFilm implements Film {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
      */
     public static CondensingFilm of(ConvectiveFilm film, double relativeHumidity, double pressurePa) {
-        return new CondensingFilm(film, relativeHumidity, pressurePa);
+        return new CondensingFilm(new VapourTransfer(film, relativeHumidity, pressurePa, 1));
     }
 
     /**
@@ -97,68 +69,36 @@ public final class CondensingFilm implements Film {
             throw new IllegalArgumentException(
                     "surface at " + surfaceK + " K: expected a finite temperature above 0 K");
         }
-        return latentHeat(surfaceK);
-    }
-
-    private static double latentHeat(double surfaceK) {
-        return EVAPORATION.at(surfaceK)
-                + SmoothMath.fade(frost(surfaceK)) * Ice.latentHeatOfFusion().value();
-    }
-
-    /** Where between dew (0) and frost (1), before rounding. */
-    private static double frost(double surfaceK) {
-        return 0.5 * (1 + (ZERO_CELSIUS_K - surfaceK) / TURN_K);
-    }
-
-    private static double latentHeatSlope(double surfaceK) {
-        return EVAPORATION.slope(surfaceK)
-                - SmoothMath.fadeSlope(frost(surfaceK))
-                        * 0.5
-                        / TURN_K
-                        * Ice.latentHeatOfFusion().value();
+        return VapourTransfer.latentHeat(surfaceK);
     }
 
     @Override
     public void evaluate(double airK, double surfaceK, HeatFlow out) {
-        double vapour = relativeHumidity * Saturation.pressurePa(airK);
-        double atSurface = Saturation.pressurePa(surfaceK);
-        if (atSurface >= vapour || vapour >= pressurePa) {
+        HeatFlow drive = new HeatFlow();
+        transfer.drive(airK, surfaceK, drive);
+        if (drive.watts <= 0) {
             out.watts = 0;
             out.perFromKelvin = 0;
             out.perToKelvin = 0;
             return;
         }
-        double drive = Math.log((pressurePa - atSurface) / (pressurePa - vapour));
-        double byAir = vapour * Saturation.logarithmicSlope(airK) / (pressurePa - vapour);
-        double bySurface = -atSurface * Saturation.logarithmicSlope(surfaceK) / (pressurePa - atSurface);
-        double part = SmoothMath.fade(drive / ONSET);
-        double onset = part + drive * SmoothMath.fadeSlope(drive / ONSET) / ONSET;
-        double effective = drive * part;
-        double latent = latentHeat(surfaceK);
-        film.conductance(airK, surfaceK, out);
-        double conductance = out.watts;
-        out.watts = kilogramsPerJoulePerKelvin * latent * conductance * effective;
-        out.perFromKelvin =
-                kilogramsPerJoulePerKelvin * latent * (out.perFromKelvin * effective + conductance * onset * byAir);
-        out.perToKelvin = kilogramsPerJoulePerKelvin
-                * (latent * (out.perToKelvin * effective + conductance * onset * bySurface)
-                        + latentHeatSlope(surfaceK) * conductance * effective);
+        double part = SmoothMath.fade(drive.watts / ONSET);
+        double onset = part + drive.watts * SmoothMath.fadeSlope(drive.watts / ONSET) / ONSET;
+        drive.watts *= part;
+        drive.perFromKelvin *= onset;
+        drive.perToKelvin *= onset;
+        transfer.mass(airK, surfaceK, drive, out);
+        VapourTransfer.intoHeat(surfaceK, out);
     }
 
     @Override
     public FilmState describe(double airK, double surfaceK) {
-        HeatFlow flow = new HeatFlow();
-        film.conductance(airK, surfaceK, flow);
-        double conductance = flow.watts;
-        evaluate(airK, surfaceK, flow);
-        double difference = airK - surfaceK;
-        double relative = difference == 0 || conductance == 0 ? 0 : flow.watts / (conductance * difference);
-        return new FilmState(
-                relative * film.describe(airK, surfaceK).coefficient(),
-                0,
-                0,
-                0,
-                surfaceK < ZERO_CELSIUS_K ? "frost, analogy of heat and mass" : "dew, analogy of heat and mass",
-                Optional.empty());
+        return transfer.describe(
+                this,
+                airK,
+                surfaceK,
+                surfaceK < VapourTransfer.ZERO_CELSIUS_K
+                        ? "frost, analogy of heat and mass"
+                        : "dew, analogy of heat and mass");
     }
 }

@@ -227,15 +227,32 @@ public final class ConvectiveFilm implements Film {
         double raByWall = groupPerBuoyancy * out.perToKelvin + raByFilm;
         double pr = fluid.prandtl().at(film);
         double prByEach = 0.5 * fluid.prandtl().slope(film);
-        NusseltLaw law = (difference >= 0 ? bulkWarmer : bulkColder).law();
+        double lighter = difference >= 0 ? 1 : 0;
+        double lighterByBulk = 0;
+        double lighterByWall = 0;
+        if (fluid.buoyancy().hasOtherCauses()) {
+            fluid.buoyancy().lighterBulk(bulkK, wallK, out);
+            lighter = out.watts;
+            lighterByBulk = out.perFromKelvin;
+            lighterByWall = out.perToKelvin;
+        }
+        NusseltLaw law = (lighter > 0 ? bulkWarmer : bulkColder).law();
         double nu = law.nusselt(ra, pr);
         double nuByRa = law.byDrive(ra, pr);
         double nuByPr = law.byPrandtl(ra, pr) * prByEach;
+        double nuByLighter = 0;
+        if (lighter > 0 && lighter < 1) {
+            NusseltLaw other = bulkColder.law();
+            nuByLighter = nu - other.nusselt(ra, pr);
+            nu -= (1 - lighter) * nuByLighter;
+            nuByRa = lighter * nuByRa + (1 - lighter) * other.byDrive(ra, pr);
+            nuByPr = lighter * nuByPr + (1 - lighter) * other.byPrandtl(ra, pr) * prByEach;
+        }
         double k = fluid.conductivity().at(film);
         double kByEach = 0.5 * fluid.conductivity().slope(film);
         double h = k * nu / lengthM;
-        double hByBulk = (kByEach * nu + k * (nuByRa * raByBulk + nuByPr)) / lengthM;
-        double hByWall = (kByEach * nu + k * (nuByRa * raByWall + nuByPr)) / lengthM;
+        double hByBulk = (kByEach * nu + k * (nuByRa * raByBulk + nuByPr + nuByLighter * lighterByBulk)) / lengthM;
+        double hByWall = (kByEach * nu + k * (nuByRa * raByWall + nuByPr + nuByLighter * lighterByWall)) / lengthM;
         double floor = k * conductionNusselt / lengthM;
         double floorByEach = kByEach * conductionNusselt / lengthM;
         double forced = forcedCoefficient == null ? 0 : forcedCoefficient.at(film);
@@ -265,7 +282,8 @@ public final class ConvectiveFilm implements Film {
                 GRAVITY * lengthM * lengthM * lengthM * fluid.inverseDiffusion().at(film) * flow.watts;
         double pr = fluid.prandtl().at(film);
         double k = fluid.conductivity().at(film);
-        Correlation law = bulkK >= wallK ? bulkWarmer : bulkColder;
+        fluid.buoyancy().lighterBulk(bulkK, wallK, flow);
+        Correlation law = flow.watts > 0.5 ? bulkWarmer : bulkColder;
         double free = k / lengthM * law.law().nusselt(Math.max(ra, SMALLEST_RAYLEIGH), pr);
         double forced = forcedCoefficient == null ? 0 : forcedCoefficient.at(film);
         double total = fourthPowerSum(free, k * conductionNusselt / lengthM, forced);

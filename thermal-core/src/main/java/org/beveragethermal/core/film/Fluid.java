@@ -89,6 +89,28 @@ public final class Fluid {
                 WARMEST_AIR_K);
     }
 
+    /**
+     * Air whose free convection feels that moist air is lighter, at a surface that keeps wet: vapour saturated at the surface, of a given
+     * humidity in the bulk. All other properties are those of dry air; at 60 °C saturation changes them by about 5 %.
+     *
+     * @param pressurePa pressure [Pa], 50 kPa to 200 kPa
+     * @param relativeHumidity of the bulk: vapour pressure over that of saturation, over ice below 0.01 °C, 0 to 1
+     * @param waterActivity vapour pressure at the surface over that of saturation, above 0, at most 1
+     * @return what films need
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
+     */
+    public static Fluid moistAir(double pressurePa, double relativeHumidity, double waterActivity) {
+        Fluid dry = air(pressurePa);
+        return new Fluid(
+                dry.conductivity,
+                dry.inverseDiffusion,
+                dry.prandtl,
+                dry.kinematicViscosity,
+                MoistBuoyancy.of(pressurePa, relativeHumidity, waterActivity),
+                dry.coldestK,
+                dry.warmestK);
+    }
+
     /** Lowest temperature at which the properties still change [K]. */
     double coldestK() {
         return coldestK;

@@ -16,7 +16,8 @@
  * }</pre>
  *
  * <p>{@link org.beveragethermal.core.film.CondensingFilm} adds what moist air gives to a surface below its dew point through the same
- * film.
+ * film; {@link org.beveragethermal.core.film.EvaporatingFilm} is the same law at a surface that is kept wet, both ways, with the mass of
+ * water that goes.
  *
  * <p>A {@link org.beveragethermal.core.film.Film} also describes itself: coefficient, Nusselt, Rayleigh and Prandtl number, which
  * law decides and whether it is used outside its published range.

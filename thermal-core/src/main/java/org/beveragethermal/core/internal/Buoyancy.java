@@ -21,6 +21,28 @@ public interface Buoyancy {
     void evaluate(double bulkK, double wallK, HeatFlow out);
 
     /**
+     * Whether something else than temperature, such as vapour, has a part in which side is lighter.
+     *
+     * @return true if {@link #lighterBulk} says more than which side is warmer
+     */
+    default boolean hasOtherCauses() {
+        return false;
+    }
+
+    /**
+     * Whether the bulk is lighter than the fluid at the wall, rounded where they weigh about the same.
+     *
+     * @param bulkK temperature of the bulk [K]
+     * @param wallK temperature of the wall [K]
+     * @param out receives 1 if it is lighter, 0 if it is heavier, or something between as {@code watts}, and its slopes [1/K]
+     */
+    default void lighterBulk(double bulkK, double wallK, HeatFlow out) {
+        out.watts = bulkK >= wallK ? 1 : 0;
+        out.perFromKelvin = 0;
+        out.perToKelvin = 0;
+    }
+
+    /**
      * An ideal gas: |ΔT| over the film temperature.
      *
      * @return the drive

@@ -12,6 +12,7 @@ import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.CondensingFilm;
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.EvaporatingFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.Boundary;
@@ -38,6 +39,8 @@ final class AirMedium implements Medium {
     private final List<Node> nodes;
     private final List<Path> paths;
     private final List<String> notes;
+    /** Activity of the water on all surfaces; 0 where they are dry until dew settles. */
+    private final double waterActivity;
 
     /**
      * What vessels exchange heat with.
@@ -60,18 +63,45 @@ final class AirMedium implements Medium {
 
     /** Air with a state of its own. */
     AirMedium(Ends ends, Air.AirState state, Footing footing, List<Node> nodes, List<Path> paths, List<String> notes) {
+        this(ends, state, Fluid.air(state.pressurePa()), footing, nodes, paths, notes, 0);
+    }
+
+    private AirMedium(
+            Ends ends,
+            Air.AirState state,
+            Fluid fluid,
+            Footing footing,
+            List<Node> nodes,
+            List<Path> paths,
+            List<String> notes,
+            double waterActivity) {
         this.ends = ends;
         this.state = state;
-        this.fluid = Fluid.air(state.pressurePa());
+        this.fluid = fluid;
         this.footing = footing;
         this.nodes = List.copyOf(nodes);
         this.paths = List.copyOf(paths);
         this.notes = List.copyOf(notes);
+        this.waterActivity = waterActivity;
     }
 
     /** The same air with something to say to the user. */
     AirMedium saying(List<String> newNotes) {
-        return new AirMedium(ends, state, footing, nodes, paths, newNotes);
+        return new AirMedium(ends, state, fluid, footing, nodes, paths, newNotes, waterActivity);
+    }
+
+    /**
+     * The same air at surfaces that are kept wet, as far as its humidity is stated: what they are linked by evaporates or takes up vapour,
+     * and feels that moist air is lighter.
+     */
+    AirMedium atWetSurfaces(double activity) {
+        Fluid moist = Fluid.moistAir(state.pressurePa(), state.relativeHumidity(), activity);
+        return new AirMedium(
+                ends, state, state.relativeHumidity() > 0 ? moist : fluid, footing, nodes, paths, notes, activity);
+    }
+
+    Air.AirState state() {
+        return state;
     }
 
     @Override
@@ -95,7 +125,7 @@ final class AirMedium implements Medium {
             return end(patch);
         }
         if (patch.orientation() == Orientation.LYING_WALL) {
-            return List.of(Face.whole("air", lying(patch)));
+            return List.of(Face.whole("air", lying(patch.outerAreaM2(), patch.diameterM(), patch.emissivity())));
         }
         return List.of(Face.whole(
                 "air", upright(patch.outerAreaM2(), vessel.heightM(), patch.diameterM(), patch.emissivity())));
@@ -133,10 +163,9 @@ final class AirMedium implements Medium {
     }
 
     /** Convection and radiation to a strip of a lying cylinder: the mean of its circumference, on its diameter. */
-    private List<Link> lying(WallPatch patch) {
-        ConvectiveFilm film =
-                ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, HorizontalCylinder.CHURCHILL_CHU);
-        return links(across(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity());
+    List<Link> lying(double areaM2, double diameterM, double emissivity) {
+        ConvectiveFilm film = ConvectiveFilm.free(areaM2, diameterM, fluid, HorizontalCylinder.CHURCHILL_CHU);
+        return links(across(film, diameterM), areaM2, emissivity);
     }
 
     /** Convection and radiation to a level surface that faces up. */
@@ -163,11 +192,21 @@ final class AirMedium implements Medium {
         links.add(Link.of(ends.walls(), "radiation", new RadiativeFilm(areaM2, emissivity))
                 .scaledBy(Multipliers.RADIATION));
         if (state.relativeHumidity() > 0) {
-            CondensingFilm condensing = CondensingFilm.of(film, state.relativeHumidity(), state.pressurePa());
-            links.add(
-                    Link.of(ends.vapour(), CondensingFilm.MECHANISM, condensing).scaledBy(Multipliers.AIR_FILM));
+            links.add(vapour(film).scaledBy(Multipliers.AIR_FILM));
         }
         return links;
+    }
+
+    private Link vapour(ConvectiveFilm film) {
+        return waterActivity > 0
+                ? Link.of(
+                        ends.vapour(),
+                        EvaporatingFilm.MECHANISM,
+                        EvaporatingFilm.of(film, state.relativeHumidity(), state.pressurePa(), waterActivity))
+                : Link.of(
+                        ends.vapour(),
+                        CondensingFilm.MECHANISM,
+                        CondensingFilm.of(film, state.relativeHumidity(), state.pressurePa()));
     }
 
     @Override

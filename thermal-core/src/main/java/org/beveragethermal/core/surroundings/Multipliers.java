@@ -41,5 +41,8 @@ public final class Multipliers {
     /** On the film between a drink and ice, stones or other pieces in it. */
     public static final String INSERT_FILM = "insert film";
 
+    /** On the conduction between a vessel's wall and the wet or dry wrap around it: gap and the wrap itself. */
+    public static final String WRAP_CONTACT = "wrap contact";
+
     private Multipliers() {}
 }

@@ -25,6 +25,9 @@ public final class LawScatter {
     /** Contact of gel packs: what a gap of 0.1 mm to 0.9 mm does beside half a pack; a judgement. */
     private static final Uncertainty PACK_CONTACT = Uncertainty.rectangularRelative(0.6);
 
+    /** A wrap against a wall: what a gap of 0.05 mm to 0.5 mm and a conductivity known to 40 % do; a judgement. */
+    private static final Uncertainty WRAP_CONTACT = Uncertainty.rectangularRelative(0.6);
+
     /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
     private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
 
@@ -48,6 +51,7 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM),
                 UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
                 UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
-                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT));
+                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT),
+                UncertainInput.factor(Multipliers.WRAP_CONTACT, WRAP_CONTACT));
     }
 }

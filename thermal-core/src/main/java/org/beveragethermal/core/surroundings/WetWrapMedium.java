@@ -1,0 +1,184 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.surroundings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.Path;
+import org.beveragethermal.materials.vessel.Profile;
+
+/** A wet wrap in one run: one node, or one below and one above the height to which a dish feeds it. */
+final class WetWrapMedium implements Medium {
+
+    /** A face of a patch smaller than this part of it is left out. */
+    private static final double LEAST_PART = 1e-9;
+
+    private static final double PURE = 1;
+
+    private final String id;
+    private final WetWrap gear;
+    private final AirMedium around;
+    private final AirMedium atWrap;
+    private final List<Band> bands = new ArrayList<>();
+
+    /** A part of the wrap, from one height to another above the end on which the vessel stands. */
+    private record Band(Node node, double lowM, double highM, double dryKg, boolean fed) {
+
+        /** How much of a band of an upright wall lies in it. */
+        double partOf(WallPatch patch) {
+            double shared = Math.min(highM, patch.highM()) - Math.max(lowM, patch.lowM());
+            return Math.max(0, shared) / (patch.highM() - patch.lowM());
+        }
+
+        /** How much of all of a vessel's side lies in it. */
+        double areaM2(Occupant vessel) {
+            Profile profile = vessel.vessel().profile();
+            double length = vessel.lengthM();
+            double low = Math.min(lowM, length);
+            double high = Math.min(highM, length);
+            if (high <= low) {
+                return 0;
+            }
+            return vessel.posture() == Posture.INVERTED
+                    ? profile.outerSideAreaM2(length - high, length - low)
+                    : profile.outerSideAreaM2(low, high);
+        }
+    }
+
+    WetWrapMedium(String id, WetWrap gear, AirMedium around) {
+        this.id = id;
+        this.gear = gear;
+        this.around = around;
+        this.atWrap = around.atWetSurfaces(PURE);
+        double fed = gear.fedM();
+        double covered = gear.coveredM();
+        if (fed > 0) {
+            addBand("wrap in the dish", 0, fed, fed / covered, true);
+        }
+        if (fed < covered) {
+            addBand("wrap", fed, covered, fed == 0 ? 1 : 1 - fed / covered, false);
+        }
+    }
+
+    private void addBand(String name, double lowM, double highM, double part, boolean fed) {
+        double capacity =
+                part * gear.dryKg() * gear.material().specificHeatCapacity().value();
+        double water = part * gear.waterKg();
+        Node node = Node.of(id + " " + name, new WetStore(capacity, water), gear.startK(), water);
+        bands.add(new Band(node, lowM, highM, part * gear.dryKg(), fed));
+    }
+
+    @Override
+    public List<Node> nodes() {
+        List<Node> nodes = new ArrayList<>(around.nodes());
+        bands.forEach(band -> nodes.add(band.node()));
+        return nodes;
+    }
+
+    @Override
+    public double wettedHeightM(Occupant vessel, List<Occupant> occupants) {
+        return 0;
+    }
+
+    /** One vessel, or nothing. */
+    private void requireOne(List<Occupant> occupants) {
+        if (occupants.size() > 1) {
+            throw new IllegalArgumentException("wet wrap " + id + " around vessels "
+                    + occupants.stream().map(Occupant::id).toList() + ": expected one vessel at a time");
+        }
+        if (gear.fedM() > 0 && occupants.stream().anyMatch(vessel -> vessel.posture() == Posture.LYING)) {
+            throw new IllegalArgumentException("wet wrap " + id + " stands in a dish around vessel "
+                    + occupants.get(0).id() + ", which lies: expected one that stands");
+        }
+    }
+
+    @Override
+    public List<Path> paths(List<Occupant> occupants) {
+        requireOne(occupants);
+        List<Path> paths = new ArrayList<>(around.paths(occupants));
+        for (Occupant vessel : occupants) {
+            for (Band band : bands) {
+                double area = band.areaM2(vessel);
+                if (area > 0) {
+                    paths.add(outside(band, vessel, area));
+                }
+            }
+        }
+        return paths;
+    }
+
+    private Path outside(Band band, Occupant vessel, double wallAreaM2) {
+        double diameter = 2 * vessel.vessel().profile().maxOuterRadiusM();
+        double outer = diameter + 2 * gear.thicknessM();
+        double area = wallAreaM2 * outer / diameter;
+        List<Link> links = vessel.posture() == Posture.LYING
+                ? atWrap.lying(area, outer, gear.emissivity())
+                : atWrap.upright(area, vessel.heightM(), outer, gear.emissivity());
+        String name = band.node().name() + " outside";
+        return band.fed()
+                ? WetSurfacePath.fed(name, band.node(), links)
+                : WetSurfacePath.drying(name, band.node(), links, WetWrap.DRYING.value() * band.dryKg());
+    }
+
+    @Override
+    public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
+        requireOne(occupants);
+        if (EndFaces.isEnd(patch)) {
+            return around.faces(patch, vessel, occupants);
+        }
+        List<Face> faces = new ArrayList<>();
+        double bare = 1;
+        for (Band band : bands) {
+            double part = patch.orientation() == Orientation.LYING_WALL
+                    ? Math.min(1, band.highM() / vessel.lengthM())
+                    : band.partOf(patch);
+            if (part > LEAST_PART) {
+                faces.add(Face.whole(
+                                band.node().name(),
+                                List.of(layer(band, vessel)
+                                        .link(band.node(), part * patch.outerAreaM2())
+                                        .scaledBy(Multipliers.WRAP_CONTACT)))
+                        .as(Math.min(1, part)));
+                bare -= part;
+            }
+        }
+        if (bare > LEAST_PART) {
+            double rest = Math.min(1, bare);
+            around.faces(patch.part(rest), vessel, occupants).forEach(face -> faces.add(face.as(rest)));
+        }
+        return faces;
+    }
+
+    private PorousLayer layer(Band band, Occupant vessel) {
+        return new PorousLayer(
+                gear.material().thermalConductivity().value(), gear.thicknessM(), gear.gapM(), band.areaM2(vessel));
+    }
+
+    @Override
+    public List<String> notes(List<Occupant> occupants) {
+        requireOne(occupants);
+        List<String> notes = new ArrayList<>(around.notes(occupants));
+        for (Occupant vessel : occupants) {
+            for (Band band : bands) {
+                double area = band.areaM2(vessel);
+                double fraction =
+                        area > 0 ? layer(band, vessel).waterFraction(band.node().amounts()[WetStore.WATER]) : 0;
+                if (fraction > PorousLayer.FULL) {
+                    notes.add(String.format(
+                            Locale.ROOT,
+                            "in %s the wrap is given more water than it holds, %.0f %% of its volume: some of it would drip off",
+                            id,
+                            100 * fraction));
+                }
+            }
+        }
+        if (gear.waterKg() > 0 && !occupants.isEmpty()) {
+            notes.add("in " + id
+                    + " how closely the wet wrap lies against the wall and how it conducts are own assumptions, known to a"
+                    + " factor of two; water that runs off it is left out");
+        }
+        return notes;
+    }
+}
