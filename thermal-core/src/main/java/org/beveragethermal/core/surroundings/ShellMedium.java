@@ -151,7 +151,7 @@ abstract class ShellMedium implements Medium {
     }
 
     /** Where a patch of the side lies on the vessel itself. */
-    private static Span onVessel(WallPatch patch, Occupant vessel) {
+    static Span onVessel(WallPatch patch, Occupant vessel) {
         return switch (vessel.posture()) {
             case UPRIGHT -> new Span(patch.lowM(), patch.highM());
             case INVERTED -> new Span(vessel.lengthM() - patch.highM(), vessel.lengthM() - patch.lowM());
