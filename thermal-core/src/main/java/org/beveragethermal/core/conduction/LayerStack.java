@@ -189,6 +189,29 @@ public final class LayerStack {
         }
 
         /**
+         * Adds layers as they lie on one another, each with its contact resistance to the one before it. That of the first layer to what
+         * is inside the stack is left out: see {@link LayerStack#innerSurface(double)}.
+         *
+         * @param layers layers from the inside outwards, not modified
+         * @return this builder
+         */
+        public Builder layers(List<Layer> layers) {
+            for (int i = 0; i < layers.size(); i++) {
+                Layer layer = layers.get(i);
+                if (i > 0) {
+                    contact(layer.contactResistance());
+                }
+                layer(
+                        layer.name(),
+                        layer.thicknessM(),
+                        layer.conductivity(),
+                        layer.volumetricHeatCapacity(),
+                        layer.cells());
+            }
+            return this;
+        }
+
+        /**
          * Puts a contact resistance on the outer side of the layer added last.
          *
          * @param resistance resistance [m² K/W], ≥ 0
@@ -325,6 +348,24 @@ public final class LayerStack {
             throw new IllegalStateException("a stack that begins in the middle has no inner surface");
         }
         return Link.of(nodes.get(0), "conduction", HeatLaw.conductance(1 / innerHalf(0)));
+    }
+
+    /**
+     * The link from the innermost cell to the surface of what is inside the stack, across a contact.
+     *
+     * @param contactResistance resistance on the area of the inner surface [m² K/W], finite, ≥ 0
+     * @return a link with the conductance of the inner half cell and the contact
+     * @throws IllegalArgumentException if the resistance is negative or not finite
+     * @throws IllegalStateException if the stack begins in the middle and has no inner surface
+     */
+    public Link innerSurface(double contactResistance) {
+        if (!(contactResistance >= 0) || Double.isInfinite(contactResistance)) {
+            throw new IllegalArgumentException(
+                    "contact resistance " + contactResistance + " m² K/W: expected a finite value ≥ 0");
+        }
+        Link bare = innerSurface();
+        double resistance = innerHalf(0) + contactResistance / innerAreaM2();
+        return Link.of(bare.end(), bare.mechanism(), HeatLaw.conductance(1 / resistance));
     }
 
     /**

@@ -74,6 +74,46 @@ final class Sources {
                     + " part of the layer as discussed in arXiv:1706.00711 and arXiv:2007.14252 (abstracts); the combination is ours",
             Source.Kind.OWN_ASSUMPTION);
 
+    static final Source ELSHERBINY = new Source(
+            "elsherbiny-1982",
+            "S. M. ElSherbiny, G. D. Raithby and K. G. T. Hollands, Heat transfer by natural convection across vertical and"
+                    + " inclined air layers, J. Heat Transfer 104 (1982) 96-102 (coefficients and range from memory)",
+            Source.Kind.PUBLISHED);
+
+    static final Source MACGREGOR_EMERY = new Source(
+            "macgregor-emery-1969",
+            "R. K. MacGregor and A. F. Emery, Free convection through vertical plane layers: moderate and high Prandtl number"
+                    + " fluids, J. Heat Transfer 91 (1969) 391-403; as in Cengel and Ghajar, Heat and Mass Transfer, 5th ed., eqs."
+                    + " 9-54 and 9-55",
+            Source.Kind.PUBLISHED);
+
+    static final Source BERKOVSKY_POLEVIKOV = new Source(
+            "berkovsky-polevikov-1977",
+            "B. M. Berkovsky and V. K. Polevikov 1977, after I. Catton 1978; as in Cengel and Ghajar, Heat and Mass Transfer, 5th"
+                    + " ed., eqs. 9-52 and 9-53",
+            Source.Kind.PUBLISHED);
+
+    static final Source HOLLANDS = new Source(
+            "hollands-1976",
+            "K. G. T. Hollands, T. E. Unny, G. D. Raithby and L. Konicek, Free convective heat transfer across inclined air"
+                    + " layers, J. Heat Transfer 98 (1976) 189-193; as in Cengel and Ghajar, Heat and Mass Transfer, 5th ed., eq."
+                    + " 9-47",
+            Source.Kind.PUBLISHED);
+
+    static final Source GLOBE_DROPKIN = new Source(
+            "globe-dropkin-1959",
+            "S. Globe and D. Dropkin, Natural convection heat transfer in liquids confined by two horizontal plates and heated"
+                    + " from below, J. Heat Transfer 81 (1959) 24-28; as in Cengel and Ghajar, Heat and Mass Transfer, 5th ed., eq."
+                    + " 9-46",
+            Source.Kind.PUBLISHED);
+
+    static final Source RAITHBY_HOLLANDS = new Source(
+            "raithby-hollands-1975",
+            "G. D. Raithby and K. G. T. Hollands, A general method of obtaining approximate solutions to laminar and turbulent"
+                    + " free convection problems, Advances in Heat Transfer 11 (1975) 265-315; as in Cengel and Ghajar, Heat and Mass"
+                    + " Transfer, 5th ed., eqs. 9-57 and 9-58",
+            Source.Kind.PUBLISHED);
+
     private Sources() {}
 
     static ValidityRange rayleigh(double low, double high) {

@@ -38,6 +38,19 @@ public record RadiativeFilm(double areaM2, double emissivity) implements Film {
         return one == 0 || other == 0 ? 0 : 1 / (1 / one + 1 / other - 1);
     }
 
+    /**
+     * Emissivity, on the area of the inner one, that stands for two grey surfaces of which one surrounds the other as a concentric
+     * cylinder or sphere does: 1/(1/ε₁ + (A₁/A₂)(1/ε₂ − 1)). Source: any textbook of radiation, such as Cengel and Ghajar, table 13-3.
+     *
+     * @param inner emissivity of the inner surface [-], 0 to 1
+     * @param outer emissivity of the outer surface [-], 0 to 1
+     * @param innerOverOuterArea A₁/A₂ [-], 0 to 1; at 1 they are planes that face each other
+     * @return emissivity of the pair [-], 0 if either is 0
+     */
+    public static double facing(double inner, double outer, double innerOverOuterArea) {
+        return inner == 0 || outer == 0 ? 0 : 1 / (1 / inner + innerOverOuterArea * (1 / outer - 1));
+    }
+
     @Override
     public void evaluate(double surroundingsK, double wallK, HeatFlow out) {
         double c = areaM2 * emissivity * Radiation.STEFAN_BOLTZMANN;

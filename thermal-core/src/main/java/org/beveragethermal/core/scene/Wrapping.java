@@ -51,20 +51,7 @@ final class Wrapping {
         this.layers = List.copyOf(layers);
         this.heightM = heightM;
         this.innerRadiusM = outerAreaM2 / (2 * Math.PI * heightM);
-        LayerStack.Builder builder = LayerStack.cylinder(heightM, innerRadiusM);
-        for (int i = 0; i < layers.size(); i++) {
-            Layer layer = layers.get(i);
-            if (i > 0) {
-                builder.contact(layer.contactResistance());
-            }
-            builder.layer(
-                    layer.name(),
-                    layer.thicknessM(),
-                    layer.conductivity(),
-                    layer.volumetricHeatCapacity(),
-                    layer.cells());
-        }
-        this.stack = builder.build(name, temperatureK);
+        this.stack = LayerStack.cylinder(heightM, innerRadiusM).layers(layers).build(name, temperatureK);
         double toLayer = 1 / (1 / wallHalfWPerK + layers.get(0).contactResistance() / outerAreaM2);
         this.toWall = JunctionPath.of(
                 name + " to layers", Link.of(wall, "conduction", HeatLaw.conductance(toLayer)), stack.innerSurface());

@@ -2,7 +2,9 @@
 package org.beveragethermal.core.surroundings;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.beveragethermal.materials.provenance.ValidityRange;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.units.HeatTransferCoefficient;
 import org.beveragethermal.materials.units.SiValues;
 
@@ -15,6 +17,9 @@ import org.beveragethermal.materials.units.SiValues;
 public record Footing(Support support, double coefficient) {
 
     private static final ValidityRange CONTACT = new ValidityRange("contact coefficient", 0.1, 1e5, "W/(m² K)");
+    private static final double DRY_CONTACT = 250;
+    private static final double NARROWEST_BASE_M = 0.005;
+    private static final double WIDEST_BASE_M = 1;
     private static final Footing INSULATING = new Footing(Support.INSULATING, 0);
     private static final Footing OPEN = new Footing(Support.OPEN, 0);
 
@@ -75,5 +80,25 @@ public record Footing(Support support, double coefficient) {
         return new Footing(
                 Support.CONTACT,
                 SiValues.heatTransferCoefficient(coefficient, "contact coefficient", CONTACT.low(), CONTACT.high()));
+    }
+
+    /**
+     * A thick table top or floor: what stands on it gives heat into a solid that is wide and deep beside its base. Conductance per area of
+     * a disc on a half-space, 8 k/(π D), in series with 250 W/(m² K) for the air between dry glass and a flat plate (own estimate, k/δ of 0.1
+     * mm); the far end of the solid has the temperature of the surroundings.
+     *
+     * <p>It is the steady value: in the first minutes a heavy solid takes more, and a plate thinner than the base is wide, above all of
+     * metal, takes less or more by how well it is cooled. On a base of 70 mm wood gives some 6 W/(m² K), granite some 70 W/(m² K), glass some
+     * 30 W/(m² K). Source: shape factor 2 D of a disc, Incropera, table 4.1 (from memory).
+     *
+     * @param solid what the table top is made of
+     * @param baseDiameter diameter of what stands on it, 5 mm to 1 m
+     * @return the footing
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the diameter is outside its range
+     */
+    public static Footing tableTop(Solid solid, Quantity<Length> baseDiameter) {
+        double diameter = SiValues.lengthM(baseDiameter, "diameter of a base", NARROWEST_BASE_M, WIDEST_BASE_M);
+        double spreading = 8 * solid.thermalConductivity().value() / (Math.PI * diameter);
+        return new Footing(Support.CONTACT, 1 / (1 / spreading + 1 / DRY_CONTACT));
     }
 }

@@ -44,5 +44,17 @@ public final class Multipliers {
     /** On the conduction between a vessel's wall and the wet or dry wrap around it: gap and the wrap itself. */
     public static final String WRAP_CONTACT = "wrap contact";
 
+    /** On what passes between a sleeve and the wall it lies against. */
+    public static final String SLEEVE_CONTACT = "sleeve contact";
+
+    /** On convection across the gap between a vessel and the wall of a cooler around it. */
+    public static final String GAP_FILM = "gap film";
+
+    /** On the exchange between the room and the air of a gap that is open at the top. */
+    public static final String OPEN_TOP = "open top";
+
+    /** On what a hand gives to the wall it holds. */
+    public static final String HAND = "hand";
+
     private Multipliers() {}
 }

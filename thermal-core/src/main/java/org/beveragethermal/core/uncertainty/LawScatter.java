@@ -31,6 +31,18 @@ public final class LawScatter {
     /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
     private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
 
+    /** Contact of a sleeve: neoprene or foam that touches, or stands off by half a millimetre; a judgement. */
+    private static final Uncertainty SLEEVE_CONTACT = Uncertainty.rectangularRelative(0.5);
+
+    /** Convection across a gap around a vessel: the law states 10 %, and a vessel hardly ever stands in the middle; a judgement. */
+    private static final Uncertainty GAP_FILM = Uncertainty.normalRelative(0.25);
+
+    /** Exchange of a gap that is open at the top: from next to nothing to twice as much; a judgement. */
+    private static final Uncertainty OPEN_TOP = Uncertainty.rectangularRelative(0.95);
+
+    /** What a hand gives: blood flow of skin changes several times over; a judgement. */
+    private static final Uncertainty HAND = Uncertainty.rectangularRelative(0.7);
+
     private LawScatter() {}
 
     /**
@@ -52,6 +64,10 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
                 UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
                 UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT),
-                UncertainInput.factor(Multipliers.WRAP_CONTACT, WRAP_CONTACT));
+                UncertainInput.factor(Multipliers.WRAP_CONTACT, WRAP_CONTACT),
+                UncertainInput.factor(Multipliers.SLEEVE_CONTACT, SLEEVE_CONTACT),
+                UncertainInput.factor(Multipliers.GAP_FILM, GAP_FILM),
+                UncertainInput.factor(Multipliers.OPEN_TOP, OPEN_TOP),
+                UncertainInput.factor(Multipliers.HAND, HAND));
     }
 }
