@@ -41,5 +41,11 @@ public final class Multipliers {
     /** On the film between a drink and ice, stones or other pieces in it. */
     public static final String INSERT_FILM = "insert film";
 
+    /** On the sunlight that a vessel takes up, at its surface and inside. */
+    public static final String SUN = "sun";
+
+    /** On radiation between an outer surface and the sky. */
+    public static final String SKY = "sky";
+
     private Multipliers() {}
 }

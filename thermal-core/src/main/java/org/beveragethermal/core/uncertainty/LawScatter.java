@@ -6,6 +6,7 @@ import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.PenetrativeConvection;
+import org.beveragethermal.core.correlation.SkyRadiation;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -28,6 +29,9 @@ public final class LawScatter {
     /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
     private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
 
+    /** Sunlight taken up: colours of glass and drink, outline, direction of a lying vessel, its own shade; a judgement. */
+    private static final Uncertainty SUN = Uncertainty.normalRelative(0.15);
+
     private LawScatter() {}
 
     /**
@@ -48,6 +52,8 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM),
                 UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
                 UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
-                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT));
+                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT),
+                UncertainInput.factor(Multipliers.SUN, SUN),
+                UncertainInput.factor(Multipliers.SKY, Uncertainty.normalRelative(SkyRadiation.RELATIVE_SPREAD)));
     }
 }
