@@ -3,6 +3,7 @@ package org.beveragethermal.core.conduction;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.units.SiValues;
 
@@ -21,6 +22,7 @@ import org.beveragethermal.materials.units.SiValues;
  * @param contactResistance resistance between the layer and what is inside it [m² K/W], on the area where they meet, finite,
  *     ≥ 0
  * @param cells number of cells into which its thickness is cut, 1 to 1000
+ * @param solarAbsorptance part of sunlight that its outer surface takes up, 0 to 1; counts where no other layer lies on it
  */
 public record Layer(
         String name,
@@ -29,7 +31,11 @@ public record Layer(
         double volumetricHeatCapacity,
         double emissivity,
         double contactResistance,
-        int cells) {
+        int cells,
+        double solarAbsorptance) {
+
+    /** What a surface of unknown colour takes up of sunlight: white paint about 0.3, black 0.95; own assumption. */
+    public static final double USUAL_SOLAR_ABSORPTANCE = 0.7;
 
     private static final int MOST_CELLS = 1000;
     /** Unless said otherwise a layer answers a step on it within a hundredth of the step from a minute on. */
@@ -47,6 +53,7 @@ public record Layer(
      * @param emissivity emissivity of its outer surface
      * @param contactResistance resistance to what is inside it [m² K/W]
      * @param cells number of cells
+     * @param solarAbsorptance part of sunlight that its outer surface takes up
      * @throws IllegalArgumentException if the name is blank or a number is outside its range
      */
     public Layer {
@@ -66,6 +73,41 @@ public record Layer(
         if (cells < 1 || cells > MOST_CELLS) {
             throw new IllegalArgumentException("cells of " + name + " " + cells + ": expected 1 to " + MOST_CELLS);
         }
+        if (!(solarAbsorptance >= 0 && solarAbsorptance <= 1)) {
+            throw new IllegalArgumentException(
+                    "solar absorptance of " + name + " " + solarAbsorptance + ": expected 0 to 1");
+        }
+    }
+
+    /**
+     * A layer whose colour is not known: {@link #USUAL_SOLAR_ABSORPTANCE}.
+     *
+     * @param name what it is
+     * @param thicknessM thickness [m]
+     * @param conductivity thermal conductivity [W/(m K)]
+     * @param volumetricHeatCapacity density times specific heat capacity [J/(m³ K)]
+     * @param emissivity emissivity of its outer surface
+     * @param contactResistance resistance to what is inside it [m² K/W]
+     * @param cells number of cells
+     * @throws IllegalArgumentException if the name is blank or a number is outside its range
+     */
+    public Layer(
+            String name,
+            double thicknessM,
+            double conductivity,
+            double volumetricHeatCapacity,
+            double emissivity,
+            double contactResistance,
+            int cells) {
+        this(
+                name,
+                thicknessM,
+                conductivity,
+                volumetricHeatCapacity,
+                emissivity,
+                contactResistance,
+                cells,
+                USUAL_SOLAR_ABSORPTANCE);
     }
 
     private static void requirePositive(String what, double value, String unit) {
@@ -85,11 +127,13 @@ public record Layer(
      */
     public static Layer of(Solid solid, Quantity<Length> thickness) {
         return of(
-                solid.name(),
-                SiValues.lengthM(thickness, "thickness of " + solid.name()),
-                solid.thermalConductivity().value(),
-                solid.density().value() * solid.specificHeatCapacity().value(),
-                solid.emissivity().value());
+                        solid.name(),
+                        SiValues.lengthM(thickness, "thickness of " + solid.name()),
+                        solid.thermalConductivity().value(),
+                        solid.density().value() * solid.specificHeatCapacity().value(),
+                        solid.emissivity().value())
+                .withSolarAbsorptance(
+                        solid.solarAbsorptance().map(Constant::value).orElse(USUAL_SOLAR_ABSORPTANCE));
     }
 
     /**
@@ -118,7 +162,34 @@ public record Layer(
      * @throws IllegalArgumentException if the resistance is negative or not finite
      */
     public Layer withContactResistance(double resistance) {
-        return new Layer(name, thicknessM, conductivity, volumetricHeatCapacity, emissivity, resistance, cells);
+        return new Layer(
+                name,
+                thicknessM,
+                conductivity,
+                volumetricHeatCapacity,
+                emissivity,
+                resistance,
+                cells,
+                solarAbsorptance);
+    }
+
+    /**
+     * The same layer in another colour.
+     *
+     * @param absorptance part of sunlight that its outer surface takes up, 0 to 1: white paint about 0.3, black 0.95
+     * @return a new layer
+     * @throws IllegalArgumentException if the absorptance is outside its range
+     */
+    public Layer withSolarAbsorptance(double absorptance) {
+        return new Layer(
+                name,
+                thicknessM,
+                conductivity,
+                volumetricHeatCapacity,
+                emissivity,
+                contactResistance,
+                cells,
+                absorptance);
     }
 
     /**
@@ -129,7 +200,15 @@ public record Layer(
      * @throws IllegalArgumentException if the number is outside its range
      */
     public Layer inCells(int count) {
-        return new Layer(name, thicknessM, conductivity, volumetricHeatCapacity, emissivity, contactResistance, count);
+        return new Layer(
+                name,
+                thicknessM,
+                conductivity,
+                volumetricHeatCapacity,
+                emissivity,
+                contactResistance,
+                count,
+                solarAbsorptance);
     }
 
     /**

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.network;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -40,13 +41,22 @@ public final class JunctionPath implements Path {
      * @param law heat from the end to the surface
      * @param multiplier name of the factor on the law, or null
      * @param weight factor that depends on an amount, or null
+     * @param strength factor that depends on time, or null
      */
     public record Link(
             End end,
             String mechanism,
             HeatLaw law,
             @Nullable String multiplier,
-            @Nullable AmountWeight weight) {
+            @Nullable AmountWeight weight,
+            @Nullable TimeFunction strength) {
+
+        /** One watt, whatever the temperatures. */
+        private static final HeatLaw ONE_WATT = (fromK, toK, out) -> {
+            out.watts = 1;
+            out.perFromKelvin = 0;
+            out.perToKelvin = 0;
+        };
 
         /**
          * Checks the parts.
@@ -56,10 +66,38 @@ public final class JunctionPath implements Path {
          * @param law heat from the end to the surface
          * @param multiplier name of the factor on the law, or null
          * @param weight factor that depends on an amount, or null
+         * @param strength factor that depends on time, or null
          */
         public Link {
             Objects.requireNonNull(end, "end");
             Objects.requireNonNull(law, "law");
+        }
+
+        /**
+         * A link that does not depend on time.
+         *
+         * @param end the end
+         * @param mechanism ledger account of the link
+         * @param law heat from the end to the surface
+         * @param multiplier name of the factor on the law, or null
+         * @param weight factor that depends on an amount, or null
+         */
+        public Link(
+                End end, String mechanism, HeatLaw law, @Nullable String multiplier, @Nullable AmountWeight weight) {
+            this(end, mechanism, law, multiplier, weight, null);
+        }
+
+        /**
+         * A link that brings heat of its own, such as sunlight: it depends on time and on no temperature.
+         *
+         * @param end whom the ledger names as the giver; its temperature does not matter, but if it lies between those of the
+         *     other ends the surface is found sooner
+         * @param mechanism ledger account of the link
+         * @param watts heat to the surface as a function of time [W], of either sign
+         * @return the link
+         */
+        public static Link bringing(End end, String mechanism, TimeFunction watts) {
+            return new Link(end, mechanism, ONE_WATT, null, null, Objects.requireNonNull(watts, "watts"));
         }
 
         /**
@@ -81,7 +119,7 @@ public final class JunctionPath implements Path {
          * @return a new link
          */
         public Link scaledBy(String name) {
-            return new Link(end, mechanism, law, name, weight);
+            return new Link(end, mechanism, law, name, weight, strength);
         }
 
         /**
@@ -91,7 +129,7 @@ public final class JunctionPath implements Path {
          * @return a new link
          */
         public Link weightedBy(AmountWeight newWeight) {
-            return new Link(end, mechanism, law, multiplier, newWeight);
+            return new Link(end, mechanism, law, multiplier, newWeight, strength);
         }
     }
 
@@ -198,6 +236,17 @@ public final class JunctionPath implements Path {
     @Override
     public List<String> multipliers() {
         return multipliers;
+    }
+
+    @Override
+    public double[] knots() {
+        return links.stream()
+                .map(Link::strength)
+                .filter(Objects::nonNull)
+                .flatMapToDouble(strength -> Arrays.stream(strength.knots()))
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
     /**
@@ -333,10 +382,16 @@ public final class JunctionPath implements Path {
         return flow.watts != 0 && flow.perFromKelvin == 0 && flow.perToKelvin == 0;
     }
 
-    /** Multiplier and weight of a link, without the weight that all share. */
+    /** Multiplier, weight and strength of a link, without the weight that all share. */
     private double factor(int link, PathEvaluation e) {
         double factor = multiplierOf[link] < 0 ? 1 : e.multiplier(multiplierOf[link]);
-        return factor * weight(link, e);
+        return factor * weight(link, e) * strength(link, e);
+    }
+
+    /** What a link's strength is now. */
+    private double strength(int link, PathEvaluation e) {
+        TimeFunction strength = links.get(link).strength();
+        return strength == null ? 1 : strength.at(e.timeS());
     }
 
     private double weight(int link, PathEvaluation e) {
@@ -400,6 +455,7 @@ public final class JunctionPath implements Path {
                     e.flowByAmount(account, weightEnd[i], amountOf(i), 0);
                 }
             }
+            e.flowByTime(account, 0);
         }
         for (int i = 0; i < n; i++) {
             double bySurface = -e.scratch(i).perFromKelvin * inverseSlope;
@@ -424,11 +480,26 @@ public final class JunctionPath implements Path {
             if (weightEnd[i] >= 0 && this.share == null) {
                 byWeight(e, i, inverseSlope, surface);
             }
+            TimeFunction strength = links.get(i).strength();
+            if (strength != null) {
+                byTime(e, i, strength, inverseSlope, surface, share);
+            }
+        }
+    }
+
+    private void byTime(
+            PathEvaluation e, int i, TimeFunction strength, double inverseSlope, double surface, double share) {
+        double multiplier = multiplierOf[i] < 0 ? 1 : e.multiplier(multiplierOf[i]);
+        double flowPerSecond = share * multiplier * weight(i, e) * strength.rate(e.timeS()) * lawWatts(e, i, surface);
+        for (int j = 1; j < links.size(); j++) {
+            double direct = i == j ? flowPerSecond : 0;
+            double change = -(direct - e.scratch(j).perToKelvin * flowPerSecond * inverseSlope);
+            e.flowByTime(j - 1, e.timeDerivativeOf(j - 1) + change);
         }
     }
 
     private void byMultiplier(PathEvaluation e, int i, double inverseSlope, double surface, double share) {
-        double flowPerFactor = share * weight(i, e) * lawWatts(e, i, surface);
+        double flowPerFactor = share * weight(i, e) * strength(i, e) * lawWatts(e, i, surface);
         for (int j = 1; j < links.size(); j++) {
             double direct = i == j ? flowPerFactor : 0;
             double change = -(direct - e.scratch(j).perToKelvin * flowPerFactor * inverseSlope);
@@ -440,7 +511,7 @@ public final class JunctionPath implements Path {
         AmountWeight weight = Objects.requireNonNull(links.get(i).weight());
         double multiplier = multiplierOf[i] < 0 ? 1 : e.multiplier(multiplierOf[i]);
         double weightSlope = weight.factor().slope(e.amount(weightEnd[i], weight.amount()));
-        double flowPerAmount = multiplier * weightSlope * lawWatts(e, i, surface);
+        double flowPerAmount = multiplier * weightSlope * strength(i, e) * lawWatts(e, i, surface);
         for (int j = 1; j < links.size(); j++) {
             double direct = i == j ? flowPerAmount : 0;
             double change = -(direct - e.scratch(j).perToKelvin * flowPerAmount * inverseSlope);

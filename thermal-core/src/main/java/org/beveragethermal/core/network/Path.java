@@ -47,6 +47,16 @@ public interface Path {
     }
 
     /**
+     * Times at which what the path states depends on time otherwise than smoothly, beside the knots of its boundaries; the
+     * solver ends a step there.
+     *
+     * @return times [s]; empty if there are none
+     */
+    default double[] knots() {
+        return new double[0];
+    }
+
+    /**
      * States flows and derivatives.
      *
      * @param e inputs and outputs

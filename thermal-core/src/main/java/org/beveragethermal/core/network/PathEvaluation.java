@@ -20,6 +20,7 @@ public final class PathEvaluation {
     private final double[] flow;
     private final double[][] byInput;
     private final double[][] byMultiplier;
+    private final double[] byTime;
     private final HeatFlow[] scratch;
     private @Nullable Object workspace;
     private double timeS;
@@ -45,6 +46,7 @@ public final class PathEvaluation {
         flow = new double[accounts];
         byInput = new double[accounts][size];
         byMultiplier = new double[accounts][multipliers.length];
+        byTime = new double[accounts];
         scratch = new HeatFlow[ends.size()];
         Arrays.setAll(scratch, i -> new HeatFlow());
     }
@@ -235,6 +237,20 @@ public final class PathEvaluation {
         T made = first.get();
         workspace = made;
         return made;
+    }
+
+    /**
+     * States the derivative of an account's flow in time itself, beside what moving boundaries do to it; 0 unless stated.
+     *
+     * @param account index into {@link Path#accounts}
+     * @param value derivative [flow/s]
+     */
+    public void flowByTime(int account, double value) {
+        byTime[account] = value;
+    }
+
+    double timeDerivativeOf(int account) {
+        return byTime[account];
     }
 
     void addFlowByAmount(int account, int end, int amount, double value) {

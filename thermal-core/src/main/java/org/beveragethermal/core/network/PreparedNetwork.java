@@ -110,6 +110,9 @@ public final class PreparedNetwork {
                 }
             }
         }
+        for (double knot : path.knots()) {
+            allKnots.add(knot);
+        }
         int[] columnArray = columns.stream().mapToInt(Integer::intValue).toArray();
         int[] enthalpyColumn = new int[ends.size()];
         for (int e = 0; e < ends.size(); e++) {
@@ -174,7 +177,7 @@ public final class PreparedNetwork {
     }
 
     /**
-     * Times at which a boundary's slope jumps.
+     * Times at which a boundary's slope jumps, or what a path itself makes of time.
      *
      * @return ascending times [s], a copy
      */
@@ -424,7 +427,7 @@ public final class PreparedNetwork {
                 evaluating = p;
                 PathLayout layout = layouts[p];
                 for (int a = 0; a < gradient[p].length; a++) {
-                    double sum = 0;
+                    double sum = evaluations[p].timeDerivativeOf(a);
                     for (int e = 0; e < layout.endNode.length; e++) {
                         if (layout.endNode[e] < 0) {
                             sum += evaluations[p].derivatives(a)[e]

@@ -65,6 +65,34 @@ public interface TimeFunction {
     }
 
     /**
+     * The same function times a factor.
+     *
+     * @param factor factor, finite
+     * @return the product
+     * @throws IllegalArgumentException if the factor is not finite
+     */
+    default TimeFunction times(double factor) {
+        requireFinite(factor);
+        TimeFunction original = this;
+        return new TimeFunction() {
+            @Override
+            public double at(double timeS) {
+                return factor * original.at(timeS);
+            }
+
+            @Override
+            public double rate(double timeS) {
+                return factor * original.rate(timeS);
+            }
+
+            @Override
+            public double[] knots() {
+                return original.knots();
+            }
+        };
+    }
+
+    /**
      * A value that never changes.
      *
      * @param value finite value

@@ -17,6 +17,7 @@ import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.SunOptics;
 import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.Closure;
@@ -57,6 +58,9 @@ final class AxialVessel extends ModelledVessel {
     private final List<Path> uprightPaths = new ArrayList<>();
     private final List<Path> invertedPaths = new ArrayList<>();
     private final List<Slice> turnedPieces = new ArrayList<>();
+    /** Where the faces of the slices come to lie on its mouth, counted from the base [m]; empty if it never does. */
+    private double[] turnedFaces = {};
+
     private final Contents contents;
     private final LyingLayers.Ends lyingEnds;
     /** Worked out when the vessel first lies, which most never do. */
@@ -64,7 +68,18 @@ final class AxialVessel extends ModelledVessel {
 
     AxialVessel(
             String id, FilledVessel filled, int slices, List<Double> waterlines, List<Layer> layers, boolean inverts) {
-        super(id, filled, layers);
+        this(id, filled, slices, waterlines, layers, Tints.UNSTATED, inverts);
+    }
+
+    AxialVessel(
+            String id,
+            FilledVessel filled,
+            int slices,
+            List<Double> waterlines,
+            List<Layer> layers,
+            Tints tints,
+            boolean inverts) {
+        super(id, filled, layers, tints);
         profile = filled.vessel().profile();
         glass = filled.vessel().wall();
         double bottom = profile.baseThicknessM();
@@ -284,6 +299,7 @@ final class AxialVessel extends ModelledVessel {
             double below = gasM3 + profile.innerVolumeM3(faces[i]);
             moved[i] = gasM3 == 0 ? faces[i] : profile.fillHeightM(Math.min(below, profile.brimfulVolumeM3()));
         }
+        turnedFaces = moved;
         StratifiedLiquid inverted = turned(moved);
         Node top = upright.nodes().get(0);
         invertedPaths.addAll(inverted.paths());
@@ -368,15 +384,16 @@ final class AxialVessel extends ModelledVessel {
         double height = profile.heightM();
         double baseArea = profile.baseAreaM2();
         VesselEnd baseEnd = VesselEnd.of(
-                id() + " base outside",
-                new WallPatch(
-                        stands ? 0 : height,
-                        stands ? 0 : height,
-                        baseArea,
-                        2 * profile.outerRadiusM(0),
-                        glass.emissivity().value(),
-                        baseLooks),
-                Link.of(base, "conduction", HeatLaw.conductance(halfBaseWPerK(baseArea))));
+                        id() + " base outside",
+                        new WallPatch(
+                                stands ? 0 : height,
+                                stands ? 0 : height,
+                                baseArea,
+                                2 * profile.outerRadiusM(0),
+                                glass.emissivity().value(),
+                                baseLooks),
+                        Link.of(base, "conduction", HeatLaw.conductance(halfBaseWPerK(baseArea))))
+                .with(baseOptics());
         if (plug == null) {
             return List.of(baseEnd, mouth());
         }
@@ -384,15 +401,16 @@ final class AxialVessel extends ModelledVessel {
         return List.of(
                 baseEnd,
                 VesselEnd.of(
-                        id() + " closure outside",
-                        new WallPatch(
-                                stands ? height : 0,
-                                stands ? height : 0,
-                                Math.PI * mouthRadius * mouthRadius,
-                                2 * mouthRadius,
-                                plug.solid().emissivity().value(),
-                                mouthLooks),
-                        plug.half()));
+                                id() + " closure outside",
+                                new WallPatch(
+                                        stands ? height : 0,
+                                        stands ? height : 0,
+                                        Math.PI * mouthRadius * mouthRadius,
+                                        2 * mouthRadius,
+                                        plug.solid().emissivity().value(),
+                                        mouthLooks),
+                                plug.half())
+                        .with(SunOptics.of(plug.solid())));
     }
 
     /** Base and closure stand upright beside each other's air or water, each divided at the waterline. */
@@ -404,13 +422,15 @@ final class AxialVessel extends ModelledVessel {
                 glass.emissivity().value(),
                 Link.of(base, "conduction", HeatLaw.conductance(halfBaseWPerK(profile.baseAreaM2()))),
                 waterlineM));
+        ends.replaceAll(end -> end.with(baseOptics()));
         if (plug != null) {
-            ends.addAll(VesselEnd.lying(
+            List<VesselEnd> closure = VesselEnd.lying(
                     id() + " closure outside",
                     new LyingDisc(profile.outerRadiusM(profile.heightM()), lying().axisM()),
                     plug.solid().emissivity().value(),
                     plug.half(),
-                    waterlineM));
+                    waterlineM);
+            closure.forEach(end -> ends.add(end.with(SunOptics.of(plug.solid()))));
         }
         return ends;
     }
@@ -426,9 +446,35 @@ final class AxialVessel extends ModelledVessel {
                 / (0.5 * (top.highM() - top.lowM()));
         double height = profile.heightM();
         return VesselEnd.of(
-                id() + " surface",
-                new WallPatch(height, height, area, 2 * radius, GasSpace.LIQUID_EMISSIVITY, Orientation.END_FACING_UP),
-                Link.of(upright.nodes().get(slices.size() - 1), "conduction", HeatLaw.conductance(half)));
+                        id() + " surface",
+                        new WallPatch(
+                                height,
+                                height,
+                                area,
+                                2 * radius,
+                                GasSpace.LIQUID_EMISSIVITY,
+                                Orientation.END_FACING_UP),
+                        Link.of(upright.nodes().get(slices.size() - 1), "conduction", HeatLaw.conductance(half)))
+                .with(surfaceOptics());
+    }
+
+    /** The slice beside a band of wall; on its mouth perhaps several. A layer of a lying vessel has the band of its slice. */
+    @Override
+    List<LightTaker> lightTakers(int index, Posture posture) {
+        List<Node> slices = upright.nodes();
+        if (posture != Posture.INVERTED) {
+            return index < slices.size() ? List.of(new LightTaker(slices.get(index), 1)) : List.of();
+        }
+        double low = wall().get(index).band().lowM();
+        double high = wall().get(index).band().highM();
+        List<LightTaker> takers = new ArrayList<>();
+        for (int i = 0; i + 1 < turnedFaces.length; i++) {
+            double beside = Math.min(high, turnedFaces[i + 1]) - Math.max(low, turnedFaces[i]);
+            if (beside > THINNEST_M) {
+                takers.add(new LightTaker(slices.get(i), beside / (high - low)));
+            }
+        }
+        return takers;
     }
 
     @Override

@@ -50,12 +50,13 @@ final class LumpedVessel extends ModelledVessel {
     private final List<Path> innerPaths = new ArrayList<>();
 
     LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers) {
-        this(id, filled, waterlines, layers, false);
+        this(id, filled, waterlines, layers, Tints.UNSTATED, false);
     }
 
     /** A vessel whose contents may take up melt water of ice that is put into them. */
-    LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers, boolean dilutes) {
-        super(id, filled, layers);
+    LumpedVessel(
+            String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers, Tints tints, boolean dilutes) {
+        super(id, filled, layers, tints);
         contents = dilutes
                 ? Node.of(
                         id + " contents",
@@ -135,11 +136,25 @@ final class LumpedVessel extends ModelledVessel {
         if (lies) {
             List<VesselEnd> parts = new ArrayList<>(
                     VesselEnd.lying(name, new LyingDisc(radius, lying().axisM()), emissivity, behind, waterlineM));
+            parts.replaceAll(part -> part.with(baseOptics()));
             parts.set(0, parts.get(0).with(inside));
             return parts;
         }
         WallPatch patch = new WallPatch(0, 0, area, 2 * radius, emissivity, Orientation.END_FACING_DOWN);
-        return List.of(new VesselEnd(name, patch, behind, inside));
+        return List.of(new VesselEnd(name, patch, behind, inside).with(baseOptics()));
+    }
+
+    /** All light goes to the one node, as far as drink lies behind the wall. */
+    @Override
+    List<LightTaker> lightTakers(int index, Posture posture) {
+        if (posture != Posture.LYING) {
+            return wettedBelow(index, filled().liquidHeightM(), contents);
+        }
+        double low = wall().get(index).band().lowM();
+        double high = wall().get(index).band().highM();
+        double wet = lying().innerSideAreaM2(low, high, filled().lyingSurfaceHeightM());
+        double all = lying().innerSideAreaM2(low, high, 2 * lying().axisM());
+        return wet > 0 ? List.of(new LightTaker(contents, wet / all)) : List.of();
     }
 
     /** The film inside, of an area of wetted side. */

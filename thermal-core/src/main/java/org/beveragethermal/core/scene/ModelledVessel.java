@@ -22,6 +22,7 @@ import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.SunOptics;
 import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -46,6 +47,7 @@ abstract class ModelledVessel {
     private final String id;
     private final FilledVessel filled;
     private final List<Layer> layers;
+    private final Tints tints;
     private final LyingProfile lying;
     private final List<Band> bands = new ArrayList<>();
 
@@ -56,10 +58,11 @@ abstract class ModelledVessel {
     record Band(WallBand band, WallPatch patch, WallHalves halves, Link outermost, Optional<Wrapping> wrapping) {}
 
     /** A vessel with layers around its wall, from the wall outwards; none if the list is empty. */
-    ModelledVessel(String id, FilledVessel filled, List<Layer> layers) {
+    ModelledVessel(String id, FilledVessel filled, List<Layer> layers, Tints tints) {
         this.id = id;
         this.filled = filled;
         this.layers = List.copyOf(layers);
+        this.tints = tints;
         this.lying = LyingProfile.of(filled.vessel().profile());
     }
 
@@ -232,13 +235,16 @@ abstract class ModelledVessel {
         for (int i = 0; i < bands.size(); i++) {
             Band band = bands.get(i);
             band.wrapping().ifPresent(wrapping -> paths.addAll(wrapping.paths()));
+            List<LightTaker> behind = lightTakers(i, occupant.posture());
+            SunOptics optics = optics(i, behind);
             if (!lies) {
-                addOutside(paths, band, band.outermost(), occupant.standing(band.patch()), medium, occupant, occupants);
+                WallPatch patch = occupant.standing(band.patch()).withOptics(optics);
+                addOutside(paths, band, band.outermost(), behind, patch, medium, occupant, occupants);
                 continue;
             }
             for (WallPatch patch : lyingPatches(i, waterline)) {
                 Link outermost = lyingOutermost(i, patch.outerAreaM2());
-                addOutside(paths, band, outermost, patch, medium, occupant, occupants);
+                addOutside(paths, band, outermost, behind, patch.withOptics(optics), medium, occupant, occupants);
             }
         }
         for (VesselEnd end : ends(occupant.posture(), waterline)) {
@@ -256,13 +262,67 @@ abstract class ModelledVessel {
             List<Path> paths,
             Band band,
             Link outermost,
+            List<LightTaker> behind,
             WallPatch patch,
             Medium medium,
             Occupant occupant,
             List<Occupant> occupants) {
+        double taken = behind.stream().mapToDouble(LightTaker::portion).sum();
         for (Face face : medium.faces(patch, occupant, occupants)) {
             paths.add(face.joinedTo(outermost, band.band().outsidePath()));
+            for (LightTaker taker : behind) {
+                face.lightTo(taker.node(), taker.portion() / taken, band.band().outsidePath())
+                        .ifPresent(paths::add);
+            }
         }
+    }
+
+    /** What of the contents lies behind a band of wall; none behind a dry one. */
+    abstract List<LightTaker> lightTakers(int index, Posture posture);
+
+    /** What becomes of sunlight on a band behind which these lie. */
+    private SunOptics optics(int index, List<LightTaker> behind) {
+        if (!layers.isEmpty()) {
+            return SunOptics.opaque(layers.get(layers.size() - 1).solarAbsorptance());
+        }
+        WallBand band = bands.get(index).band();
+        double wet =
+                Math.min(1, behind.stream().mapToDouble(LightTaker::portion).sum());
+        double chord = meanChordM(0.5 * (band.lowM() + band.highM()));
+        return wall(chord).mixedWith(wall(0), wet);
+    }
+
+    /** Mean chord of the inside at a height [m], π/4 of its diameter: the mean way of light across it. */
+    private double meanChordM(double heightM) {
+        Profile profile = filled.vessel().profile();
+        return 0.5 * Math.PI * profile.innerRadiusM(Math.max(profile.baseThicknessM(), heightM));
+    }
+
+    private SunOptics wall(double pathM) {
+        return tints.wall(filled.vessel().wall(), filled.liquid(), pathM);
+    }
+
+    /** What becomes of sunlight on the base. */
+    final SunOptics baseOptics() {
+        return wall(meanChordM(filled.vessel().profile().baseThicknessM()));
+    }
+
+    /** What becomes of sunlight on the open surface of the drink. */
+    final SunOptics surfaceOptics() {
+        return tints.surface(filled.liquid(), filled.liquidHeightM());
+    }
+
+    /** All behind a band that is wetted inside up to a height of the standing vessel, given to one node. */
+    final List<LightTaker> wettedBelow(int index, double liquidHeightM, Node node) {
+        WallBand band = bands.get(index).band();
+        double high = Math.min(band.highM(), liquidHeightM);
+        if (high <= band.lowM()) {
+            return List.of();
+        }
+        Profile profile = filled.vessel().profile();
+        double portion =
+                profile.outerSideAreaM2(band.lowM(), high) / profile.outerSideAreaM2(band.lowM(), band.highM());
+        return List.of(new LightTaker(node, portion));
     }
 
     /** What lies below and what lies above the waterline of a band, of a vessel that lies; empty parts are left out. */

@@ -37,7 +37,7 @@ final class RadialVessel extends ModelledVessel {
     private final List<Path> innerPaths = new ArrayList<>();
 
     RadialVessel(String id, FilledVessel filled, List<Double> waterlines, VesselModel model) {
-        super(id, filled, model.layers());
+        super(id, filled, model.layers(), model.tints());
         this.model = model;
         double coefficient;
         if (model.isMixed()) {
@@ -118,6 +118,13 @@ final class RadialVessel extends ModelledVessel {
     @Override
     Contents contents() {
         return contents;
+    }
+
+    /** The outermost shell takes up all light; what passes on to others is left to conduction. */
+    @Override
+    List<LightTaker> lightTakers(int index, Posture posture) {
+        List<Node> shells = contents.nodes();
+        return wettedBelow(index, filled().liquidHeightM(), shells.get(shells.size() - 1));
     }
 
     @Override

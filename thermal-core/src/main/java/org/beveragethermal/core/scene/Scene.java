@@ -653,11 +653,16 @@ public final class Scene {
     private ModelledVessel modelled(String id, FilledVessel filled, List<Double> waterlines) {
         VesselModel model = Objects.requireNonNull(models.get(id));
         if (model.slices() > 1) {
-            return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), inverts(id));
+            return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), model.tints(), inverts(id));
         }
         return model.isLumped()
                 ? new LumpedVessel(
-                        id, filled, waterlines, model.layers(), Inserts.melt(Objects.requireNonNull(inserts.get(id))))
+                        id,
+                        filled,
+                        waterlines,
+                        model.layers(),
+                        model.tints(),
+                        Inserts.melt(Objects.requireNonNull(inserts.get(id))))
                 : new RadialVessel(id, filled, waterlines, model);
     }
 

@@ -9,6 +9,7 @@ import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
+import org.beveragethermal.core.surroundings.SunOptics;
 import org.beveragethermal.core.surroundings.WallPatch;
 
 /**
@@ -59,6 +60,11 @@ record VesselEnd(String name, WallPatch patch, Link behind, List<Path> inside) {
                     new WallPatch(lowM, highM, area, diameter, emissivity, Orientation.END_FACING_SIDEWAYS),
                     Link.of(behind.end(), behind.mechanism(), behind.law().times(part))));
         }
+    }
+
+    /** The same end with another answer to sunlight; what passes through an end of glass is given to its surface. */
+    VesselEnd with(SunOptics optics) {
+        return new VesselEnd(name, patch.withOptics(optics.asOpaque()), behind, inside);
     }
 
     /** The same end with paths inside the vessel that are there only where it passes heat. */

@@ -6,6 +6,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.prediction.ModelAdvice.Model;
+import org.beveragethermal.core.surroundings.DrinkTint;
+import org.beveragethermal.core.surroundings.GlassTint;
 
 /**
  * How finely a vessel's contents are described, and what lies around its wall.
@@ -37,13 +39,20 @@ public final class VesselModel {
     private final boolean mixed;
     private final double conductivityFactor;
     private final List<Layer> layers;
+    private final Tints tints;
 
-    private VesselModel(int slices, int shells, boolean mixed, double conductivityFactor, List<Layer> layers) {
+    private VesselModel(
+            int slices, int shells, boolean mixed, double conductivityFactor, List<Layer> layers, Tints tints) {
         this.slices = slices;
         this.shells = shells;
         this.mixed = mixed;
         this.conductivityFactor = conductivityFactor;
         this.layers = List.copyOf(layers);
+        this.tints = tints;
+    }
+
+    private static VesselModel bare(int slices, int shells, boolean mixed) {
+        return new VesselModel(slices, shells, mixed, 1, List.of(), Tints.UNSTATED);
     }
 
     /**
@@ -52,7 +61,7 @@ public final class VesselModel {
      * @return the model
      */
     public static VesselModel lumped() {
-        return new VesselModel(1, 1, false, 1, List.of());
+        return bare(1, 1, false);
     }
 
     /**
@@ -72,7 +81,7 @@ public final class VesselModel {
      * @throws IllegalArgumentException if the number is outside its range
      */
     public static VesselModel axial(int slices) {
-        return new VesselModel(requireParts("slices", slices), 1, false, 1, List.of());
+        return bare(requireParts("slices", slices), 1, false);
     }
 
     /**
@@ -92,7 +101,7 @@ public final class VesselModel {
      * @throws IllegalArgumentException if the number is outside its range
      */
     public static VesselModel radial(int shells) {
-        return new VesselModel(1, requireParts("shells", shells), false, 1, List.of());
+        return bare(1, requireParts("shells", shells), false);
     }
 
     /**
@@ -102,7 +111,22 @@ public final class VesselModel {
      * @return the model
      */
     public static VesselModel mixed() {
-        return new VesselModel(1, 1, true, 1, List.of());
+        return bare(1, 1, true);
+    }
+
+    /**
+     * The same contents in a vessel of coloured glass or with a coloured drink, which counts where the sun falls on it: light passes
+     * through bare walls of glass and clear plastic into the drink, which takes it up beside the band of wall that it crosses (slices: the
+     * slice there; shells: the outermost; else all of it). Unless this is said, glass is colourless, and drinks are what is usual for their
+     * kind: water and spirits clear, coffee and mulled wine dark, all others pale. Red wine, stout and cola are dark.
+     *
+     * @param glass colour of the glass
+     * @param drink colour of the drink
+     * @return a new model
+     */
+    public VesselModel tinted(GlassTint glass, DrinkTint drink) {
+        return new VesselModel(
+                slices, shells, mixed, conductivityFactor, layers, new Tints(Optional.of(glass), Optional.of(drink)));
     }
 
     private static int requireParts(String what, int count) {
@@ -129,7 +153,7 @@ public final class VesselModel {
         if (shells == 1) {
             throw new IllegalStateException("a conductivity factor belongs to radial contents: call radial() first");
         }
-        return new VesselModel(slices, shells, mixed, factor, layers);
+        return new VesselModel(slices, shells, mixed, factor, layers, tints);
     }
 
     /**
@@ -143,7 +167,7 @@ public final class VesselModel {
         if (newLayers.isEmpty()) {
             throw new IllegalArgumentException("no layers around the wall: expected at least one");
         }
-        return new VesselModel(slices, shells, mixed, conductivityFactor, newLayers);
+        return new VesselModel(slices, shells, mixed, conductivityFactor, newLayers, tints);
     }
 
     /**
@@ -202,6 +226,10 @@ public final class VesselModel {
         return layers;
     }
 
+    Tints tints() {
+        return tints;
+    }
+
     /** Which of the descriptions this is; empty for contents mixed by hand. */
     Optional<Model> kind() {
         if (mixed) {
@@ -221,12 +249,13 @@ public final class VesselModel {
                 && shells == that.shells
                 && mixed == that.mixed
                 && conductivityFactor == that.conductivityFactor
-                && layers.equals(that.layers);
+                && layers.equals(that.layers)
+                && tints.equals(that.tints);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(slices, shells, mixed, conductivityFactor, layers);
+        return Objects.hash(slices, shells, mixed, conductivityFactor, layers, tints);
     }
 
     @Override
@@ -234,6 +263,10 @@ public final class VesselModel {
         String contents =
                 mixed ? "mixed" : slices > 1 ? slices + " slices" : shells > 1 ? shells + " shells" : "lumped";
         String factor = conductivityFactor > 1 ? " conducting " + conductivityFactor + " times" : "";
-        return contents + factor + (layers.isEmpty() ? "" : " wrapped in " + layers);
+        String colours = tints.equals(Tints.UNSTATED)
+                ? ""
+                : " tinted " + tints.glass().orElseThrow() + " and "
+                        + tints.drink().orElseThrow();
+        return contents + factor + (layers.isEmpty() ? "" : " wrapped in " + layers) + colours;
     }
 }

@@ -20,8 +20,8 @@ import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.units.TemperatureDifference;
 
 /**
- * A room, a cellar or a terrace without sun: convection to the air, radiation to the walls. The air is still and dry unless said
- * otherwise.
+ * A room, a cellar, a terrace, a garden: convection to the air, radiation to the walls and, where they are given, sunlight and sky. The
+ * air is still and dry unless said otherwise.
  *
  * <p><b>Moving air.</b> With a {@linkplain #withSpeed speed} the air streams across the sides of vessels (law of Churchill and
  * Bernstein, spread 20 %, on the diameter, whether the vessel stands or lies) and along their ends (laminar layer on a flat plate,
@@ -33,6 +33,9 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  * <p><b>Moist air.</b> With a {@linkplain #withRelativeHumidity humidity} whatever is colder than the dew point is wetted, or frosted below
  * 0 °C, and receives the latent heat; see {@link org.beveragethermal.core.film.CondensingFilm} for the law and what it leaves out. Without one,
  * nothing condenses, as in dry air.
+ *
+ * <p><b>Outdoors.</b> {@linkplain #withSun Sunlight} warms what stands in the air, a {@linkplain #withClearSky clear sky} cools it by
+ * radiation; dew then falls on whatever comes below the dew point.
  *
  * <p>Immutable. Temperatures from −40 °C to 80 °C.
  */
@@ -50,17 +53,19 @@ public final class Air implements Surroundings {
     private final TimeFunction wallsK;
     private final AirState state;
     private final Footing footing;
+    private final OpenAir open;
 
-    private Air(TimeFunction airK, TimeFunction wallsK, AirState state, Footing footing) {
+    private Air(TimeFunction airK, TimeFunction wallsK, AirState state, Footing footing, OpenAir open) {
         this.airK = airK;
         this.wallsK = wallsK;
         this.state = state;
         this.footing = footing;
+        this.open = open;
     }
 
     /** Air and walls that follow one temperature. */
     static Air following(TimeFunction temperatureK) {
-        return new Air(temperatureK, temperatureK, AirState.STILL_AND_DRY, Footing.insulating());
+        return new Air(temperatureK, temperatureK, AirState.STILL_AND_DRY, Footing.insulating(), OpenAir.NONE);
     }
 
     /**
@@ -112,7 +117,7 @@ public final class Air implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
      */
     public Air withWalls(Quantity<Temperature> radiantTemperature) {
-        return new Air(airK, TEMPERATURES.constant(radiantTemperature), state, footing);
+        return new Air(airK, TEMPERATURES.constant(radiantTemperature), state, footing, open);
     }
 
     /**
@@ -125,7 +130,7 @@ public final class Air implements Surroundings {
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      */
     public Air withWalls(Map<Duration, Quantity<Temperature>> radiantTemperatures) {
-        return new Air(airK, TEMPERATURES.line(radiantTemperatures), state, footing);
+        return new Air(airK, TEMPERATURES.line(radiantTemperatures), state, footing, open);
     }
 
     /**
@@ -184,16 +189,50 @@ public final class Air implements Surroundings {
      * @return a new value
      */
     public Air on(Footing newFooting) {
-        return new Air(airK, wallsK, state, Objects.requireNonNull(newFooting, "footing"));
+        return new Air(airK, wallsK, state, Objects.requireNonNull(newFooting, "footing"), open);
+    }
+
+    /**
+     * The same place with sunlight on what stands in it; see {@link Sunlight} for what it falls on. The air and what radiates keep
+     * their temperatures: pavement and car seats in the sun are warmer than the air, which {@link #withWalls(Quantity)} can say.
+     *
+     * @param sunlight the sunlight; its clock is that of this air
+     * @return a new value
+     */
+    public Air withSun(Sunlight sunlight) {
+        return new Air(airK, wallsK, state, footing, open.with(Objects.requireNonNull(sunlight, "sunlight")));
+    }
+
+    /**
+     * The same place under a sky of one temperature. Half of what an upright or lying wall sees is sky, of an end that looks up all of
+     * it; the rest, and all that an end sees which looks down, stays the walls (the ground). The sky acts on radiation alone.
+     *
+     * @param skyTemperature temperature of a black body that radiates as much, −80 °C to 60 °C; under cloud near that of the air
+     * @return a new value
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
+     */
+    public Air withSky(Quantity<Temperature> skyTemperature) {
+        return new Air(airK, wallsK, state, footing, open.with(OpenAir.SKIES.constant(skyTemperature)));
+    }
+
+    /**
+     * The same place under a clear sky, by day or night: by the dew point if a humidity is given (Berdahl and Martin 1984), else by
+     * the temperature of the air (Swinbank 1963); {@link org.beveragethermal.core.correlation.SkyRadiation}, spread 15 % of what is
+     * exchanged with it. It divides what a wall sees as {@link #withSky} does.
+     *
+     * @return a new value
+     */
+    public Air withClearSky() {
+        return new Air(airK, wallsK, state, footing, open.withClearSky());
     }
 
     private Air with(AirState newState) {
-        return new Air(airK, wallsK, newState, footing);
+        return new Air(airK, wallsK, newState, footing, open);
     }
 
     /** The same walls around air of another temperature. */
     Air withAir(TimeFunction newAirK) {
-        return new Air(newAirK, wallsK, state, footing);
+        return new Air(newAirK, wallsK, state, footing, open);
     }
 
     /** The coldest that air or walls are at the start and at the points of a log [K]; a swing counts as it is at the start. */
@@ -256,6 +295,10 @@ public final class Air implements Surroundings {
 
     Footing footing() {
         return footing;
+    }
+
+    OpenAir openAir() {
+        return open;
     }
 
     @Override

@@ -21,6 +21,8 @@ import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.TimeFunction;
+import org.jspecify.annotations.Nullable;
 
 /** Air with walls around it, in one run. */
 final class AirMedium implements Medium {
@@ -42,6 +44,28 @@ final class AirMedium implements Medium {
     /** Activity of the water on all surfaces; 0 where they are dry until dew settles. */
     private final double waterActivity;
 
+    private final Above above;
+
+    /**
+     * What comes from above.
+     *
+     * @param sky what radiates in place of the walls where the sky is seen, or null for none
+     * @param sunlight the sun, or null for none
+     * @param sun whom the ledger names as giver of sunlight; its temperature, the air's, does not matter
+     * @param originS time on the sun's clock at the start of this medium's [s]
+     */
+    private record Above(@Nullable Boundary sky, @Nullable Sunlight sunlight, Boundary sun, double originS) {
+
+        static Above of(String id, Air room, double originS) {
+            TimeFunction sky = room.openAir().over(room.airK(), room.relativeHumidity());
+            return new Above(
+                    sky == null ? null : Boundary.varying(id + " sky", sky.startingAt(originS)),
+                    room.openAir().sunlight(),
+                    Boundary.varying(id + " sun", room.airK().startingAt(originS)),
+                    originS);
+        }
+    }
+
     /**
      * What vessels exchange heat with.
      *
@@ -52,7 +76,21 @@ final class AirMedium implements Medium {
     record Ends(End air, End walls, Boundary vapour) {}
 
     AirMedium(String id, Air room, double originS) {
-        this(ends(id, room, originS), room.state(), room.footing(), List.of(), List.of(), List.of());
+        this(
+                ends(id, room, originS),
+                Above.of(id, room, originS),
+                room.state(),
+                room.footing(),
+                List.of(),
+                List.of(),
+                room.openAir().sunlight() == null ? List.of() : List.of(sunNote(id)));
+    }
+
+    private static String sunNote(String id) {
+        return "the sun in " + id
+                + " falls on vessels as if each stood alone: shade that they cast on each other and on the ground is"
+                + " left out; a vessel that lies gets the mean over all directions; colours of glass and drink that nobody stated are"
+                + " taken as usual";
     }
 
     private static Ends ends(String id, Air room, double originS) {
@@ -63,11 +101,23 @@ final class AirMedium implements Medium {
 
     /** Air with a state of its own. */
     AirMedium(Ends ends, Air.AirState state, Footing footing, List<Node> nodes, List<Path> paths, List<String> notes) {
-        this(ends, state, Fluid.air(state.pressurePa()), footing, nodes, paths, notes, 0);
+        this(ends, new Above(null, null, ends.vapour(), 0), state, footing, nodes, paths, notes);
     }
 
     private AirMedium(
             Ends ends,
+            Above above,
+            Air.AirState state,
+            Footing footing,
+            List<Node> nodes,
+            List<Path> paths,
+            List<String> notes) {
+        this(ends, above, state, Fluid.air(state.pressurePa()), footing, nodes, paths, notes, 0);
+    }
+
+    private AirMedium(
+            Ends ends,
+            Above above,
             Air.AirState state,
             Fluid fluid,
             Footing footing,
@@ -76,6 +126,7 @@ final class AirMedium implements Medium {
             List<String> notes,
             double waterActivity) {
         this.ends = ends;
+        this.above = above;
         this.state = state;
         this.fluid = fluid;
         this.footing = footing;
@@ -87,7 +138,7 @@ final class AirMedium implements Medium {
 
     /** The same air with something to say to the user. */
     AirMedium saying(List<String> newNotes) {
-        return new AirMedium(ends, state, fluid, footing, nodes, paths, newNotes, waterActivity);
+        return new AirMedium(ends, above, state, fluid, footing, nodes, paths, newNotes, waterActivity);
     }
 
     /**
@@ -97,7 +148,15 @@ final class AirMedium implements Medium {
     AirMedium atWetSurfaces(double activity) {
         Fluid moist = Fluid.moistAir(state.pressurePa(), state.relativeHumidity(), activity);
         return new AirMedium(
-                ends, state, state.relativeHumidity() > 0 ? moist : fluid, footing, nodes, paths, notes, activity);
+                ends,
+                above,
+                state,
+                state.relativeHumidity() > 0 ? moist : fluid,
+                footing,
+                nodes,
+                paths,
+                notes,
+                activity);
     }
 
     Air.AirState state() {
@@ -122,16 +181,34 @@ final class AirMedium implements Medium {
     @Override
     public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
         if (EndFaces.isEnd(patch)) {
-            return end(patch);
+            return end(patch, vessel);
         }
         if (patch.orientation() == Orientation.LYING_WALL) {
-            return List.of(Face.whole("air", lying(patch.outerAreaM2(), patch.diameterM(), patch.emissivity())));
+            return List.of(sunlit(lying(patch.outerAreaM2(), patch.diameterM(), patch.emissivity()), patch, vessel));
         }
-        return List.of(Face.whole(
-                "air", upright(patch.outerAreaM2(), vessel.heightM(), patch.diameterM(), patch.emissivity())));
+        return List.of(sunlit(
+                upright(patch.outerAreaM2(), vessel.heightM(), patch.diameterM(), patch.emissivity()), patch, vessel));
     }
 
-    private List<Face> end(WallPatch patch) {
+    /** A face of air, with what the sun brings to it and through it. */
+    private Face sunlit(List<Link> links, WallPatch patch, Occupant vessel) {
+        Sunlight sunlight = above.sunlight();
+        if (sunlight == null) {
+            return Face.whole("air", links);
+        }
+        TimeFunction falling = sunlight.on(SunlitSurface.of(patch, vessel), above.originS());
+        List<Link> all = new ArrayList<>(links);
+        all.add(Link.bringing(
+                        above.sun(),
+                        PassingLight.MECHANISM,
+                        falling.times(patch.optics().absorbed()))
+                .scaledBy(Multipliers.SUN));
+        Face face = Face.whole("air", all);
+        double transmitted = patch.optics().transmitted();
+        return transmitted > 0 ? face.passing(new PassingLight(above.sun(), falling.times(transmitted))) : face;
+    }
+
+    private List<Face> end(WallPatch patch, Occupant vessel) {
         if (EndFaces.isCovered(patch, footing)) {
             return List.of();
         }
@@ -142,8 +219,9 @@ final class AirMedium implements Medium {
         ConvectiveFilm film = patch.orientation() == Orientation.END_FACING_SIDEWAYS
                 ? ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, VerticalPlate.CHURCHILL_CHU)
                 : disc(patch);
-        return List.of(
-                Face.whole("air", links(along(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity())));
+        double sky = SunlitSurface.skyPart(patch.orientation());
+        return List.of(sunlit(
+                links(along(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity(), sky), patch, vessel));
     }
 
     /** Free convection at a level disc: air colder than a face that looks up, or warmer than one that looks down, overturns. */
@@ -159,13 +237,13 @@ final class AirMedium implements Medium {
     /** Convection and radiation to an upright surface of a round body of given height and diameter. */
     List<Link> upright(double areaM2, double heightM, double diameterM, double emissivity) {
         ConvectiveFilm film = ConvectiveFilm.free(areaM2, heightM, fluid, VerticalCylinder.popiel(heightM / diameterM));
-        return links(across(film, diameterM), areaM2, emissivity);
+        return links(across(film, diameterM), areaM2, emissivity, 0.5);
     }
 
     /** Convection and radiation to a strip of a lying cylinder: the mean of its circumference, on its diameter. */
     List<Link> lying(double areaM2, double diameterM, double emissivity) {
         ConvectiveFilm film = ConvectiveFilm.free(areaM2, diameterM, fluid, HorizontalCylinder.CHURCHILL_CHU);
-        return links(across(film, diameterM), areaM2, emissivity);
+        return links(across(film, diameterM), areaM2, emissivity, 0.5);
     }
 
     /** Convection and radiation to a level surface that faces up. */
@@ -173,7 +251,7 @@ final class AirMedium implements Medium {
         double length = areaM2 / perimeterM;
         ConvectiveFilm film = ConvectiveFilm.free(areaM2, length, fluid, HorizontalPlate.STABLE_MCADAMS)
                 .whenColder(HorizontalPlate.UNSTABLE_MCADAMS);
-        return links(along(film, 4 * length), areaM2, emissivity);
+        return links(along(film, 4 * length), areaM2, emissivity, 1);
     }
 
     /** A film with the stream across the axis of a cylinder. */
@@ -186,11 +264,20 @@ final class AirMedium implements Medium {
         return film.withStream(state.speedMPerS(), PLATE_PER_DIAMETER * diameterM, FlatPlate.LAMINAR);
     }
 
-    private List<Link> links(ConvectiveFilm film, double areaM2, double emissivity) {
+    /** Convection, radiation to the walls and, of the part of what is seen that is sky if there is one [-], to the sky. */
+    private List<Link> links(ConvectiveFilm film, double areaM2, double emissivity, double skyPart) {
         List<Link> links = new ArrayList<>();
         links.add(Link.of(ends.air(), "convection", film).scaledBy(Multipliers.AIR_FILM));
-        links.add(Link.of(ends.walls(), "radiation", new RadiativeFilm(areaM2, emissivity))
-                .scaledBy(Multipliers.RADIATION));
+        Boundary sky = above.sky();
+        double toSky = sky == null ? 0 : skyPart;
+        if (toSky < 1) {
+            links.add(Link.of(ends.walls(), "radiation", new RadiativeFilm((1 - toSky) * areaM2, emissivity))
+                    .scaledBy(Multipliers.RADIATION));
+        }
+        if (sky != null && toSky > 0) {
+            links.add(Link.of(sky, "radiation", new RadiativeFilm(toSky * areaM2, emissivity))
+                    .scaledBy(Multipliers.SKY));
+        }
         if (state.relativeHumidity() > 0) {
             links.add(vapour(film).scaledBy(Multipliers.AIR_FILM));
         }

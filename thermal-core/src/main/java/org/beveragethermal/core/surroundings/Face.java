@@ -2,10 +2,13 @@
 package org.beveragethermal.core.surroundings;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.beveragethermal.core.network.AmountWeight;
+import org.beveragethermal.core.network.GivenHeat;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
+import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.jspecify.annotations.Nullable;
 
@@ -19,8 +22,14 @@ import org.jspecify.annotations.Nullable;
  * @param links from media to the surface, for the whole area of the patch that is not fixed to be less
  * @param share part of the patch that varies with an amount, or null for all of it
  * @param part fixed part of the patch [-], above 0, at most 1; the links are for that part alone
+ * @param light sunlight that passes through the patch into what lies behind the wall, for the same area as the links, or null
  */
-public record Face(String name, List<Link> links, @Nullable AmountWeight share, double part) {
+public record Face(
+        String name,
+        List<Link> links,
+        @Nullable AmountWeight share,
+        double part,
+        @Nullable PassingLight light) {
 
     /**
      * Copies the links.
@@ -29,6 +38,7 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
      * @param links from media to the surface, not modified
      * @param share part of the patch that varies with an amount, or null for all of it
      * @param part fixed part of the patch [-]
+     * @param light sunlight that passes through the patch, or null
      * @throws IllegalArgumentException if the part is not above 0 and at most 1
      */
     public Face {
@@ -37,6 +47,19 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
             throw new IllegalArgumentException(
                     "face " + name + " is " + part + " of its patch: expected more than 0 and at most 1");
         }
+    }
+
+    /**
+     * A face through which no light passes.
+     *
+     * @param name what touches it
+     * @param links from media to the surface, not modified
+     * @param share part of the patch that varies with an amount, or null for all of it
+     * @param part fixed part of the patch [-]
+     * @throws IllegalArgumentException if the part is not above 0 and at most 1
+     */
+    public Face(String name, List<Link> links, @Nullable AmountWeight share, double part) {
+        this(name, links, share, part, null);
     }
 
     /**
@@ -58,7 +81,17 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
      * @throws IllegalArgumentException if the part is not above 0 and at most 1
      */
     public Face as(double fixedPart) {
-        return new Face(name, links, share, fixedPart);
+        return new Face(name, links, share, fixedPart, light);
+    }
+
+    /** The same face as a part of a patch that varies with an amount. */
+    Face weightedBy(AmountWeight newShare) {
+        return new Face(name, links, newShare, part, light);
+    }
+
+    /** The same face with light that passes through it. */
+    Face passing(PassingLight newLight) {
+        return new Face(name, links, share, part, newLight);
     }
 
     /**
@@ -87,10 +120,40 @@ public record Face(String name, List<Link> links, @Nullable AmountWeight share, 
         return JunctionPath.of(patchName + ", " + name, all);
     }
 
+    /**
+     * What brings sunlight that passes through the wall to a node behind it.
+     *
+     * @param behind who takes it up
+     * @param portion portion of the light that this node takes up [-]
+     * @param pathName how the path's name begins
+     * @return the path, weighted by the share if there is one; empty if no light passes
+     */
+    public Optional<Path> lightTo(Node behind, double portion, String pathName) {
+        PassingLight passing = light;
+        if (passing == null) {
+            return Optional.empty();
+        }
+        GivenHeat path = GivenHeat.of(
+                        pathName + " light into " + behind.name() + ", " + name,
+                        passing.sun(),
+                        behind,
+                        PassingLight.MECHANISM,
+                        passing.watts().times(portion))
+                .scaledBy(Multipliers.SUN);
+        AmountWeight weight = share;
+        return Optional.of(weight == null ? path : path.weightedBy(weight));
+    }
+
     /** The same link for the fixed part of the patch that this face is. */
     private Link part(Link whole) {
         return part == 1
                 ? whole
-                : new Link(whole.end(), whole.mechanism(), whole.law().times(part), whole.multiplier(), whole.weight());
+                : new Link(
+                        whole.end(),
+                        whole.mechanism(),
+                        whole.law().times(part),
+                        whole.multiplier(),
+                        whole.weight(),
+                        whole.strength());
     }
 }

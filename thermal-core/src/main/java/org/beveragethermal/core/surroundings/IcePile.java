@@ -80,7 +80,7 @@ record IcePile(
             faces.add(new Face(liquid.name(), List.of(link), weight(geometry.besideLiquid(low, high))));
         }
         for (Face face : air.faces(patch, vessel, occupants)) {
-            faces.add(new Face(face.name(), face.links(), weight(geometry.besideAir(low, high))));
+            faces.add(face.weightedBy(weight(geometry.besideAir(low, high))));
         }
         return faces;
     }

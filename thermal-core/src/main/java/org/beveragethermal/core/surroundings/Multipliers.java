@@ -56,5 +56,11 @@ public final class Multipliers {
     /** On what a hand gives to the wall it holds. */
     public static final String HAND = "hand";
 
+    /** On the sunlight that a vessel takes up, at its surface and inside. */
+    public static final String SUN = "sun";
+
+    /** On radiation between an outer surface and the sky. */
+    public static final String SKY = "sky";
+
     private Multipliers() {}
 }

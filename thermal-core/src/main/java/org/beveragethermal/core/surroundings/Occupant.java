@@ -97,11 +97,12 @@ public record Occupant(String id, Vessel vessel, Placement placement) {
             case UPRIGHT -> patch;
             case INVERTED ->
                 new WallPatch(
-                        heightM() - patch.highM(),
-                        heightM() - patch.lowM(),
-                        patch.outerAreaM2(),
-                        patch.diameterM(),
-                        patch.emissivity());
+                                heightM() - patch.highM(),
+                                heightM() - patch.lowM(),
+                                patch.outerAreaM2(),
+                                patch.diameterM(),
+                                patch.emissivity())
+                        .withOptics(patch.optics());
             case LYING ->
                 new WallPatch(
                         0,
@@ -109,7 +110,8 @@ public record Occupant(String id, Vessel vessel, Placement placement) {
                         patch.outerAreaM2(),
                         patch.diameterM(),
                         patch.emissivity(),
-                        Orientation.LYING_WALL);
+                        Orientation.LYING_WALL,
+                        patch.optics());
         };
     }
 

@@ -10,9 +10,36 @@ package org.beveragethermal.core.surroundings;
  * @param diameterM largest outer diameter of the vessel or, of an end, the diameter of the end [m]
  * @param emissivity emissivity of the outer surface [-]
  * @param orientation how it lies to gravity
+ * @param optics what becomes of sunlight on it
  */
 public record WallPatch(
-        double lowM, double highM, double outerAreaM2, double diameterM, double emissivity, Orientation orientation) {
+        double lowM,
+        double highM,
+        double outerAreaM2,
+        double diameterM,
+        double emissivity,
+        Orientation orientation,
+        SunOptics optics) {
+
+    /**
+     * A patch of a surface whose colour is not known, opaque: {@link SunOptics#UNKNOWN}.
+     *
+     * @param lowM lower edge [m]
+     * @param highM upper edge [m]
+     * @param outerAreaM2 outer area [m²]
+     * @param diameterM largest outer diameter of the vessel or, of an end, the diameter of the end [m]
+     * @param emissivity emissivity of the outer surface [-]
+     * @param orientation how it lies to gravity
+     */
+    public WallPatch(
+            double lowM,
+            double highM,
+            double outerAreaM2,
+            double diameterM,
+            double emissivity,
+            Orientation orientation) {
+        this(lowM, highM, outerAreaM2, diameterM, emissivity, orientation, SunOptics.UNKNOWN);
+    }
 
     /**
      * A band of an upright wall.
@@ -43,6 +70,16 @@ public record WallPatch(
      * @return a new patch
      */
     public WallPatch part(double part) {
-        return new WallPatch(lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation);
+        return new WallPatch(lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation, optics);
+    }
+
+    /**
+     * The same patch with another answer to sunlight.
+     *
+     * @param newOptics what becomes of sunlight on it
+     * @return a new patch
+     */
+    public WallPatch withOptics(SunOptics newOptics) {
+        return new WallPatch(lowM, highM, outerAreaM2, diameterM, emissivity, orientation, newOptics);
     }
 }

@@ -6,6 +6,7 @@ import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.PenetrativeConvection;
+import org.beveragethermal.core.correlation.SkyRadiation;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -42,6 +43,8 @@ public final class LawScatter {
 
     /** What a hand gives: blood flow of skin changes several times over; a judgement. */
     private static final Uncertainty HAND = Uncertainty.rectangularRelative(0.7);
+    /** Sunlight taken up: colours of glass and drink, outline, direction of a lying vessel, its own shade; a judgement. */
+    private static final Uncertainty SUN = Uncertainty.normalRelative(0.15);
 
     private LawScatter() {}
 
@@ -68,6 +71,8 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.SLEEVE_CONTACT, SLEEVE_CONTACT),
                 UncertainInput.factor(Multipliers.GAP_FILM, GAP_FILM),
                 UncertainInput.factor(Multipliers.OPEN_TOP, OPEN_TOP),
-                UncertainInput.factor(Multipliers.HAND, HAND));
+                UncertainInput.factor(Multipliers.HAND, HAND),
+                UncertainInput.factor(Multipliers.SUN, SUN),
+                UncertainInput.factor(Multipliers.SKY, Uncertainty.normalRelative(SkyRadiation.RELATIVE_SPREAD)));
     }
 }

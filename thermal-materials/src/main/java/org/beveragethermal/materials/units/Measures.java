@@ -7,6 +7,7 @@ import static javax.measure.MetricPrefix.MILLI;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
@@ -339,6 +340,28 @@ public final class Measures {
      */
     public static Quantity<HeatTransferCoefficient> wattsPerSquareMetreKelvin(double value) {
         return of(value, ThermalUnits.WATT_PER_SQUARE_METRE_KELVIN);
+    }
+
+    /**
+     * An irradiance.
+     *
+     * @param value irradiance in W/m², finite
+     * @return the quantity
+     * @throws IllegalArgumentException if the number is NaN or infinite
+     */
+    public static Quantity<Irradiance> wattsPerSquareMetre(double value) {
+        return of(value, ThermalUnits.WATT_PER_SQUARE_METRE);
+    }
+
+    /**
+     * An angle.
+     *
+     * @param value angle in degrees of arc, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if the number is NaN or infinite
+     */
+    public static Quantity<Angle> degrees(double value) {
+        return of(value, ThermalUnits.DEGREE);
     }
 
     /**

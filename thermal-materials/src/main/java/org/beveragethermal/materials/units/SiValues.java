@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.UnconvertibleException;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
@@ -573,6 +574,36 @@ public final class SiValues {
                 low,
                 high,
                 "W/(m² K)");
+    }
+
+    /**
+     * An irradiance in W/m², within a range.
+     *
+     * @param q the quantity
+     * @param parameter name of the parameter, for messages
+     * @param low lowest allowed value in W/m²
+     * @param high highest allowed value in W/m²
+     * @return the value in W/m², within the range
+     * @throws OutOfRangeException if the value is outside the range
+     * @throws IllegalArgumentException if the quantity is null, of another dimension, not finite or not convertible
+     */
+    public static double irradianceWPerM2(Quantity<Irradiance> q, String parameter, double low, double high) {
+        return si(q, ThermalUnits.WATT_PER_SQUARE_METRE, "irradiance", parameter, low, high, "W/m²");
+    }
+
+    /**
+     * An angle in degrees of arc, in which people give and read it, within a range.
+     *
+     * @param q the quantity
+     * @param parameter name of the parameter, for messages
+     * @param low lowest allowed value in degrees
+     * @param high highest allowed value in degrees
+     * @return the value in degrees, within the range
+     * @throws OutOfRangeException if the value is outside the range
+     * @throws IllegalArgumentException if the quantity is null, of another dimension, not finite or not convertible
+     */
+    public static double angleDegrees(Quantity<Angle> q, String parameter, double low, double high) {
+        return si(q, ThermalUnits.DEGREE, "angle", parameter, low, high, "°");
     }
 
     /**

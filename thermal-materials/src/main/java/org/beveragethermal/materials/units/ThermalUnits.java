@@ -5,6 +5,7 @@ import static javax.measure.MetricPrefix.CENTI;
 import static javax.measure.MetricPrefix.MILLI;
 
 import javax.measure.Unit;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
@@ -30,6 +31,14 @@ public final class ThermalUnits {
     /** W/(m² K). */
     public static final Unit<HeatTransferCoefficient> WATT_PER_SQUARE_METRE_KELVIN =
             Units.WATT.divide(Units.SQUARE_METRE.multiply(Units.KELVIN)).asType(HeatTransferCoefficient.class);
+
+    /** W/m². */
+    public static final Unit<Irradiance> WATT_PER_SQUARE_METRE =
+            Units.WATT.divide(Units.SQUARE_METRE).asType(Irradiance.class);
+
+    /** Degree of arc, π/180 rad. */
+    public static final Unit<Angle> DEGREE =
+            new TransformedUnit<>("°", Units.RADIAN, Units.RADIAN, MultiplyConverter.of(Math.PI / 180));
 
     /** J/(kg K). */
     public static final Unit<SpecificHeatCapacity> JOULE_PER_KILOGRAM_KELVIN =

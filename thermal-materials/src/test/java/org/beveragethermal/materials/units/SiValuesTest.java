@@ -70,6 +70,18 @@ class SiValuesTest {
                         q -> SiValues.volumetricFlowM3PerS(q, "x", 0, Double.MAX_VALUE),
                         1e-3 / 60,
                         true),
+                Pair.of(
+                        "irradiance",
+                        Measures::wattsPerSquareMetre,
+                        q -> SiValues.irradianceWPerM2(q, "x", 0, Double.MAX_VALUE),
+                        1,
+                        true),
+                Pair.of(
+                        "degrees",
+                        Measures::degrees,
+                        q -> SiValues.angleDegrees(q, "x", -Double.MAX_VALUE, Double.MAX_VALUE),
+                        1,
+                        false),
                 Pair.of("conductance", Measures::wattsPerKelvin, q -> SiValues.conductanceWPerK(q, "x"), 1, true),
                 Pair.of(
                         "coefficient",
