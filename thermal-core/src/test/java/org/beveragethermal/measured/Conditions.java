@@ -183,8 +183,8 @@ final class Conditions {
 
     private static final List<UncertainInput> OF_TAPS_AND_PACKS = List.of(TAP_FLOW, WETTED_SHARE, PACK_KG, PACK_MM);
 
-    private static final List<UncertainInput> OF_WRAPS = List.of(
-            FREEZER_HUMIDITY, CLOTH_G, CLOTH_MM, CLOTH_WATER, PAPER_G, PAPER_MM, PAPER_WATER, CHILLED_WRAP_C);
+    private static final List<UncertainInput> OF_WRAPS =
+            List.of(FREEZER_HUMIDITY, CLOTH_G, CLOTH_MM, CLOTH_WATER, PAPER_G, PAPER_MM, PAPER_WATER, CHILLED_WRAP_C);
 
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;

@@ -353,8 +353,7 @@ final class Settings {
                                 draw,
                                 Refrigerator.at(celsius(air.in(draw)))
                                         .withFan(metresPerSecond(fan.applyAsDouble(draw)))
-                                        .withRelativeHumidity(
-                                                percent(Conditions.in(draw, Conditions.FREEZER_HUMIDITY)))
+                                        .withRelativeHumidity(percent(Conditions.in(draw, Conditions.FREEZER_HUMIDITY)))
                                         .on(shelf(draw))),
                         duration));
     }
@@ -374,8 +373,8 @@ final class Settings {
                                             draw,
                                             Air.at(celsius(air.in(draw)))
                                                     .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
-                                                    .withRelativeHumidity(percent(
-                                                            Conditions.in(draw, Conditions.OUTDOOR_HUMIDITY))))
+                                                    .withRelativeHumidity(
+                                                            percent(Conditions.in(draw, Conditions.OUTDOOR_HUMIDITY))))
                                     .covering(metres(height))
                                     .standingInDish(metres(height)),
                             duration);

@@ -100,7 +100,8 @@ final class WetWrapProperties {
             @ForAll @DoubleRange(min = 1, max = 40) double temperatureC,
             @ForAll @DoubleRange(min = 0, max = 5) double speed) {
         ScenePrediction run = run(air(temperatureC, 1, speed), temperatureC, 100);
-        assertThat(run.vessel("wine").meanTemperatureK((double) TIME.toSeconds()) - ZERO).isCloseTo(temperatureC, within(1e-4));
+        assertThat(run.vessel("wine").meanTemperatureK((double) TIME.toSeconds()) - ZERO)
+                .isCloseTo(temperatureC, within(1e-4));
         assertThat(run.gearMassKg("gear", TIME)).isCloseTo(0.1, within(1e-7));
     }
 }
