@@ -29,12 +29,14 @@ import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.PorousPot;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.materials.vessel.Vessels;
 
 /** The settings of the table: typical ones of our own choice, none of them measured. */
@@ -199,7 +201,36 @@ final class Cases {
                         GelPacks.class,
                         "4 gel packs of 400 g and 25 mm from −18 °C around it, room of 22 °C",
                         Looking.AIR,
-                        GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)));
+                        GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)),
+                cooled(
+                        "wet-wrap-still",
+                        WetWrap.class,
+                        "cloth of 60 g with 150 g of water around it, room of 22 °C, 40 % humidity, still",
+                        Looking.AIR,
+                        wetTowel(ROOM.withRelativeHumidity(percent(40)))),
+                cooled(
+                        "wet-wrap-draught",
+                        WetWrap.class,
+                        "the same in a draught of 2 m/s",
+                        Looking.AIR,
+                        wetTowel(ROOM.withRelativeHumidity(percent(40)).withSpeed(metresPerSecond(2)))),
+                cooled(
+                        "wet-wrap-freezer",
+                        WetWrap.class,
+                        "the same in a freezer, −18 °C, 70 % humidity, still air",
+                        Looking.AIR,
+                        wetTowel(Freezer.of(Refrigerator.at(celsius(-18)).withRelativeHumidity(percent(70))))),
+                cooled(
+                        "porous-pot",
+                        PorousPot.class,
+                        "in a soaked pot of clay, 110 mm wide, 220 mm high, 10 mm thick, room of 22 °C, 40 % humidity, still",
+                        Looking.AIR,
+                        PorousPot.soaked(
+                                millimetres(110),
+                                millimetres(220),
+                                millimetres(10),
+                                celsius(22),
+                                ROOM.withRelativeHumidity(percent(40)))));
     }
 
     private static Case warmed(
@@ -219,6 +250,10 @@ final class Cases {
 
     private static Case alone(String id, String words, Function<Doubts, Surroundings> gear) {
         return new Case(id, BareIce.class, words, Task.COOL, Looking.ALONE, gear, Case.Added.NOTHING);
+    }
+
+    private static WetWrap wetTowel(Surroundings around) {
+        return WetWrap.cloth(millimetres(2.5), grams(60), grams(150), celsius(15), around);
     }
 
     private static Air outdoors(double heightM) {

@@ -13,9 +13,11 @@ import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
@@ -36,7 +38,8 @@ final class Laws {
             FlatPlate.LAMINAR,
             FallingFilm.HEATED,
             EnclosedLiquid.COOLING,
-            EnclosedLiquid.WARMING);
+            EnclosedLiquid.WARMING,
+            VerticalSlot.macGregorEmery(SLENDER));
 
     /** Laws that are not correlations of one number: what explanations call them, and what they are. */
     private static final List<Law> OTHERS = List.of(
@@ -65,7 +68,18 @@ final class Laws {
                     "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
                             + " vapour pressure",
                     "relative humidity 0 to 100 %",
-                    "10 % beside that of the film"));
+                    "10 % beside that of the film"),
+            new Law(
+                    Law.EVAPORATION,
+                    "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory), both ways, in moist air that is"
+                            + " lighter",
+                    "relative humidity 0 to 100 %, surfaces up to 97 °C",
+                    "10 % beside that of the film"),
+            new Law(
+                    Law.WRAP,
+                    "own assumption: geometric mean of fibre, water and air, and a thin gap; see WetWrap",
+                    "wraps from dry to soaked",
+                    spread(Multipliers.WRAP_CONTACT)));
 
     /**
      * A law in words.
@@ -79,10 +93,15 @@ final class Laws {
 
         static final String CONTACT = "conduction through melt water where ice touches";
         static final String PACK_CONTACT = "conduction across gap, bag and half a pack";
+        static final String WRAP = "conduction through a wrap and the gap under it";
+        static final String EVAPORATION = "wet surface, analogy of heat and mass";
         static final String CONDENSATION = "dew, analogy of heat and mass";
 
         /** What conducts from the wall to what touches it. */
         static String contact(Class<? extends Surroundings> kind) {
+            if (kind == WetWrap.class) {
+                return WRAP;
+            }
             return kind == GelPacks.class ? PACK_CONTACT : CONTACT;
         }
 

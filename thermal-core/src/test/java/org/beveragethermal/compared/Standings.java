@@ -8,17 +8,20 @@ import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.PorousPot;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.core.surroundings.WetWrap;
 
 /** What each surroundings rests on, filled in by reading the tests. */
 final class Standings {
@@ -42,6 +45,12 @@ final class Standings {
             new Check("core.scene.TradeFactsTest#iceAndWaterTakeAFewMinutes", COMMON_PRACTICE);
     private static final Check BLOCKS_CUSTOM =
             new Check("core.surroundings.IceTradeTest#largerBlocksLastLonger", COMMON_PRACTICE);
+    private static final Check WET_CLOTH = new Check(
+            "core.surroundings.WetWrapTest#settlesWhereHeatAndVapourBalance",
+            "Y. A. Cengel and A. J. Ghajar, Heat and Mass Transfer, 5th ed., example 14-13");
+    private static final List<String> OF_WRAPS =
+            List.of(Multipliers.WRAP_CONTACT, Multipliers.AIR_FILM, Multipliers.RADIATION);
+    private static final String WRAPS = "core.surroundings.WetWrapTest#badWrapsAreRefused";
     private static final String UNUSED = "core.scene.AppliancesTest#whatIsNotUsedChangesNothing";
     private static final String APPLIANCES = "core.scene.AppliancesTest#refusals";
     private static final String AIRS = "core.surroundings.MovingAirTest#refusals";
@@ -288,6 +297,59 @@ final class Standings {
                                 "core.surroundings.GelPacksTest#packsThatTouchNothingLeaveTheRoom",
                                 "core.surroundings.GelPacksTest#greatPacksThatConductWellHoldTheWallAtTheirMeltingRange"),
                         List.of("core.surroundings.GelPacksTest#badPacksAreRefused"),
-                        List.of("gel-packs")));
+                        List.of("gel-packs")),
+                new Standing(
+                        WetWrap.class,
+                        "in a room, still",
+                        List.of(Law.WRAP, Law.EVAPORATION, SLENDER),
+                        OF_WRAPS,
+                        List.of(new Check(
+                                "core.film.EvaporatingFilmProperties#settlesJustBelowTheWetBulb",
+                                "ASHRAE Handbook of Fundamentals 2017, ch. 1")),
+                        List.of(
+                                "core.surroundings.WetWrapTest#aThinDryWrapChangesNothing",
+                                "core.surroundings.WetWrapTest#saturatedAirOfTheSameTemperatureDoesNothing"),
+                        List.of(WRAPS, "core.surroundings.WetWrapTest#oneVesselAtATime"),
+                        List.of("wet-wrap-still")),
+                new Standing(
+                        WetWrap.class,
+                        "in a draught",
+                        List.of(Law.WRAP, Law.EVAPORATION, CROSSFLOW),
+                        OF_WRAPS,
+                        List.of(
+                                WET_CLOTH,
+                                new Check(
+                                        "core.surroundings.WetWrapTest#aWetWrapInADraughtChillsBelowTheAir",
+                                        COMMON_PRACTICE)),
+                        List.of("core.surroundings.WetWrapTest#stopsWhenDryAndThenInsulates"),
+                        List.of(WRAPS),
+                        List.of("wet-wrap-draught")),
+                new Standing(
+                        WetWrap.class,
+                        "in a freezer",
+                        List.of(Law.WRAP, Law.EVAPORATION, SLENDER),
+                        OF_WRAPS,
+                        List.of(new Check(
+                                "core.surroundings.WetWrapTest#heatOfFreezingIsThatOfIce", "IAPWS R10-06(2009)")),
+                        List.of("core.surroundings.WetWrapTest#inAFreezerItsWaterFreezesAndSublimates"),
+                        List.of(WRAPS),
+                        List.of("wet-wrap-freezer")),
+                new Standing(
+                        PorousPot.class,
+                        "in air",
+                        List.of(VerticalSlot.macGregorEmery(4).name(), Law.EVAPORATION, RADIATION),
+                        IN_AIR,
+                        List.of(
+                                new Check(
+                                        "core.surroundings.PorousPotTest#theGapIsTheSlotOfTheTextbook",
+                                        "Y. A. Cengel and A. J. Ghajar, Heat and Mass Transfer, 5th ed., example 9-4"),
+                                new Check(
+                                        "core.surroundings.PorousPotTest#coolingOfAPorousVesselInAirOfKnownHumidity",
+                                        "A. Mittal, T. Kataria, G. K. Das and S. G. Chatterjee, Int. J. Green Energy 3 (2006)")),
+                        List.of(
+                                "core.surroundings.PorousPotTest#whatStandsAboveTheRimIsInTheAir",
+                                "core.surroundings.PorousPotTest#saturatedAirOfTheSameTemperatureDoesNothing"),
+                        List.of("core.surroundings.PorousPotTest#badPotsAreRefused"),
+                        List.of("porous-pot")));
     }
 }

@@ -118,6 +118,23 @@ final class Conditions {
     /** Thickness of a frozen gel pack [mm]. */
     static final UncertainInput PACK_MM = between("thickness of a gel pack, mm", 20, 40);
 
+    /** Relative humidity in a freezer, over ice [%]. */
+    static final UncertainInput FREEZER_HUMIDITY = between("humidity in a freezer, %", 40, 90);
+    /** Dry mass of a cloth around a bottle: flannel, napkin, kitchen towel [g]. */
+    static final UncertainInput CLOTH_G = between("dry cloth, g", 20, 80);
+    /** Thickness of a cloth as it is wound [mm]. */
+    static final UncertainInput CLOTH_MM = between("cloth, mm", 1, 4);
+    /** Water in a wet cloth per dry mass [-]. */
+    static final UncertainInput CLOTH_WATER = between("water per dry cloth", 1, 3);
+    /** Dry mass of paper around a bottle or can: tissue, kitchen paper [g]. */
+    static final UncertainInput PAPER_G = between("dry paper, g", 3, 15);
+    /** Thickness of wet paper as it is wound [mm]. */
+    static final UncertainInput PAPER_MM = between("paper, mm", 0.3, 1.5);
+    /** Water in wet paper per dry mass [-]. */
+    static final UncertainInput PAPER_WATER = between("water per dry paper", 2, 5);
+    /** A wrap some minutes after it was laid around in a freezer [°C]. */
+    static final UncertainInput CHILLED_WRAP_C = between("wrap that has been in a freezer, °C", 0, 15);
+
     private static final Set<String> FIRST_LAWS = Set.of(
             Multipliers.INSIDE_FILM,
             Multipliers.AIR_FILM,
@@ -166,6 +183,9 @@ final class Conditions {
 
     private static final List<UncertainInput> OF_TAPS_AND_PACKS = List.of(TAP_FLOW, WETTED_SHARE, PACK_KG, PACK_MM);
 
+    private static final List<UncertainInput> OF_WRAPS =
+            List.of(FREEZER_HUMIDITY, CLOTH_G, CLOTH_MM, CLOTH_WATER, PAPER_G, PAPER_MM, PAPER_WATER, CHILLED_WRAP_C);
+
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
     /** Slowest and fastest water along a vessel in a bath that is said to be stirred [m/s]. */
@@ -191,7 +211,7 @@ final class Conditions {
     /**
      * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
      * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
-     * for appliances and rooms after the first comparison, humid summers, taps and packs, and laws that came later.
+     * for appliances and rooms after the first comparison, humid summers, taps and packs, laws that came later, and wraps.
      */
     static List<UncertainInput> all() {
         return Stream.of(
@@ -201,7 +221,8 @@ final class Conditions {
                         OF_APPLIANCES_AND_ROOMS.stream(),
                         OF_HUMID_PLACES.stream(),
                         OF_TAPS_AND_PACKS.stream(),
-                        laws().filter(law -> !isFirst(law)))
+                        laws().filter(law -> !isFirst(law)),
+                        OF_WRAPS.stream())
                 .flatMap(inputs -> inputs)
                 .toList();
     }

@@ -35,6 +35,7 @@ import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.solid.Ice;
@@ -49,6 +50,9 @@ final class Settings {
 
     /** For so long doors are opened; later it is night. */
     private static final Duration AWAKE = Duration.ofHours(12);
+
+    /** Long enough for a wrap to dry or to freeze. */
+    private static final Duration LONGEST_IN_WRAP = Duration.ofHours(6);
 
     private static final Duration LONGEST_IN_BATH = Duration.ofHours(3);
 
@@ -292,6 +296,89 @@ final class Settings {
                                 celsius(air.in(draw)),
                                 Air.at(celsius(air.in(draw))).on(shelf(draw))),
                         duration));
+    }
+
+    /** What is wound around a vessel, as wet as it is drawn. */
+    @FunctionalInterface
+    interface Winding {
+        WetWrap around(Draw draw, Surroundings air);
+    }
+
+    /** Cloth of a dry mass and water [g] that may be stated. */
+    static Winding cloth(
+            ToDoubleFunction<Draw> dryG, ToDoubleFunction<Draw> waterG, ToDoubleFunction<Draw> temperatureC) {
+        return (draw, air) -> WetWrap.cloth(
+                millimetres(Conditions.in(draw, Conditions.CLOTH_MM)),
+                kilograms(1e-3 * dryG.applyAsDouble(draw)),
+                kilograms(1e-3 * waterG.applyAsDouble(draw)),
+                celsius(temperatureC.applyAsDouble(draw)),
+                air);
+    }
+
+    /** Cloth of which nothing is stated, wetted under the tap. */
+    static Winding cloth() {
+        return cloth(
+                draw -> Conditions.in(draw, Conditions.CLOTH_G),
+                draw -> Conditions.in(draw, Conditions.CLOTH_G) * Conditions.in(draw, Conditions.CLOTH_WATER),
+                draw -> Conditions.in(draw, Conditions.TAP));
+    }
+
+    /** Paper whose water [g] may be stated. */
+    static Winding paper(ToDoubleFunction<Draw> waterG, ToDoubleFunction<Draw> temperatureC) {
+        return (draw, air) -> WetWrap.paper(
+                millimetres(Conditions.in(draw, Conditions.PAPER_MM)),
+                kilograms(1e-3 * Conditions.in(draw, Conditions.PAPER_G)),
+                kilograms(1e-3 * waterG.applyAsDouble(draw)),
+                celsius(temperatureC.applyAsDouble(draw)),
+                air);
+    }
+
+    /** Paper of which nothing is stated, wetted under the tap. */
+    static Winding paper() {
+        return paper(
+                draw -> Conditions.in(draw, Conditions.PAPER_G) * Conditions.in(draw, Conditions.PAPER_WATER),
+                draw -> Conditions.in(draw, Conditions.TAP));
+    }
+
+    /** Wound around in a freezer that may have a fan. */
+    static Setting wrappedInFreezer(Given air, ToDoubleFunction<Draw> fan, Winding winding) {
+        return new Setting(
+                Setting.Means.WET_WRAP,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_WRAP,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(
+                        winding.around(
+                                draw,
+                                Refrigerator.at(celsius(air.in(draw)))
+                                        .withFan(metresPerSecond(fan.applyAsDouble(draw)))
+                                        .withRelativeHumidity(percent(Conditions.in(draw, Conditions.FREEZER_HUMIDITY)))
+                                        .on(shelf(draw))),
+                        duration));
+    }
+
+    /** Wound around in a breeze, its lower edge in a bowl of water; what the bowl does to the base of the vessel is left out. */
+    static Setting wrappedInABreeze(Given air) {
+        return new Setting(
+                Setting.Means.WET_WRAP,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_WRAP,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> {
+                    double height = vessel.vessel().profile().heightM();
+                    return Exposure.in(
+                            cloth().around(
+                                            draw,
+                                            Air.at(celsius(air.in(draw)))
+                                                    .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
+                                                    .withRelativeHumidity(
+                                                            percent(Conditions.in(draw, Conditions.OUTDOOR_HUMIDITY))))
+                                    .covering(metres(height))
+                                    .standingInDish(metres(height)),
+                            duration);
+                });
     }
 
     /** Under the tap, in the air of a room. */

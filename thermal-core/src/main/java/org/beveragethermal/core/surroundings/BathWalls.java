@@ -22,6 +22,9 @@ final class BathWalls {
     /** Emissivity of water, 0.96 (from memory, Incropera table A.11). */
     private static final double WATER_EMISSIVITY = 0.96;
 
+    /** Brine has an activity of 0.85 to 1, which is left out. */
+    private static final double PURE_WATER = 1;
+
     private BathWalls() {}
 
     /** Water side of the open surface: large, so that the air side decides; our simplification [W/(m² K)]. */
@@ -37,12 +40,16 @@ final class BathWalls {
         return JunctionPath.of(name, shared(links, share));
     }
 
-    /** From bath water through its open surface to the room. */
+    /**
+     * From bath water through its open surface to the room, whose vapour condenses on it or into which it evaporates if a humidity is
+     * stated; the mass of that water, less than a gram per minute of a warm bucket, is not counted.
+     */
     static Path surface(
             String name, Node water, Bucket bucket, FillLevel level, AirMedium room, @Nullable AmountWeight share) {
         List<Link> links = new ArrayList<>();
         links.add(Link.of(water, "conduction", HeatLaw.conductance(SURFACE_COEFFICIENT * level.freeAreaM2())));
-        links.addAll(room.level(level.freeAreaM2(), bucket.circumferenceM(), WATER_EMISSIVITY));
+        links.addAll(
+                room.atWetSurfaces(PURE_WATER).level(level.freeAreaM2(), bucket.circumferenceM(), WATER_EMISSIVITY));
         return JunctionPath.of(name, shared(links, share));
     }
 

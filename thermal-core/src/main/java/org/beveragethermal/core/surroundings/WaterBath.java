@@ -25,8 +25,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A finite bath of cold or warm water, well mixed, in a bucket in a room.
  *
- * <p>The bath warms or cools with the vessels in it and with its room (bucket wall, open surface). Evaporation is not modelled
- * yet: above about 40 °C a real bath cools faster. Under a {@linkplain #withInflow tap that runs into it} it is renewed.
+ * <p>The bath warms or cools with the vessels in it and with its room (bucket wall, open surface). In a
+ * room whose humidity is stated its surface evaporates or takes up dew; the mass of that water is not counted. Where no humidity is
+ * stated nothing evaporates, and above about 40 °C a real bath cools faster. Under a {@linkplain #withInflow tap that runs into it} it is renewed.
  *
  * <p>Water from 0.5 °C to 70 °C. Predictions carry cautions: water above about 50 °C scalds, and glass some 40 K colder than the water
  * may crack. Immutable.
@@ -273,8 +274,10 @@ public final class WaterBath implements Surroundings {
                 notes.add("bath " + id + ": the vessels push water over the rim; the level is taken at the rim and the"
                         + " water that ran over is still counted");
             }
-            if (bath.temperatureK > EVAPORATION_MATTERS_K) {
-                notes.add("bath " + id + ": evaporation is not modelled; a bath this warm cools faster than predicted");
+            if (bath.temperatureK > EVAPORATION_MATTERS_K && bath.room.relativeHumidity() == 0) {
+                notes.add("bath " + id
+                        + ": no humidity is stated, so that evaporation is left out; a bath this warm cools faster"
+                        + " than predicted");
             }
             Inflow inflow = bath.inflow;
             notes.addAll(HotWater.notes(

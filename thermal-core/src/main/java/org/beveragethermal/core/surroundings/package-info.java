@@ -80,7 +80,18 @@
  *
  * <p><b>Moist air.</b> Walls, ends, layers around walls, buckets and the surfaces of baths are wetted below the dew point, and frosted below
  * 0 °C; the ledger has a mechanism "condensation" for it and the prediction a note that says how much water that was. It runs off; its
- * film, the frost layer and evaporation are left out.
+ * film, the frost layer and what evaporates again are left out. Open surfaces of baths, and what is wet by itself, evaporate as well; the
+ * ledger has a mechanism "evaporation" for them. Where no humidity is stated nothing condenses or evaporates.
+ *
+ * <p><b>Wet wraps and pots.</b> A {@link org.beveragethermal.core.surroundings.WetWrap} of cloth, paper or clay and a {@link
+ * org.beveragethermal.core.surroundings.PorousPot} are surroundings around one vessel in surroundings of air: they hold water that evaporates
+ * with its heat, freezes in a freezer and ends. The law is that of condensation, both ways (Colburn and Hougen, Lewis number 0.85).
+ *
+ * <pre>{@code
+ * Air breeze = Air.at(celsius(30)).withRelativeHumidity(percent(40)).withSpeed(metresPerSecond(2));
+ * WetWrap towel = WetWrap.cloth(millimetres(2), grams(60), grams(150), celsius(20), breeze);
+ * PorousPot pot = PorousPot.soaked(millimetres(110), millimetres(220), millimetres(10), celsius(20), breeze);
+ * }</pre>
  *
  * <p><b>Appliances.</b> A {@link org.beveragethermal.core.surroundings.Refrigerator} holds, cycles or follows a log, has a fan, a door and walls of its
  * own, and can feel its load; a {@link org.beveragethermal.core.surroundings.Freezer} is one below 0 °C that warns of bursting.
@@ -111,7 +122,7 @@
  * implement {@link org.beveragethermal.core.surroundings.Surroundings} and {@code Medium}, as the class {@code StoneTrough} of
  * thermal-examples does. The interface is unsettled and may change in the next version.
  *
- * <p><b>Not in here yet.</b> Topping up salted ice and water baths, evaporation, sun, wet wraps, soil.
+ * <p><b>Not in here yet.</b> Topping up salted ice and water baths, sun, soil.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -20,6 +19,7 @@ import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.testsupport.OutsideChecks;
+import org.junit.jupiter.api.Test;
 
 /** Evaporation both ways, smooth, and at the temperature at which a wet surface balances heat and vapour. */
 final class EvaporatingFilmProperties {
@@ -114,7 +114,7 @@ final class EvaporatingFilmProperties {
         }
     }
 
-    @Example
+    @Test
     void aDrinkInAWetClothBeforeAFan() {
         // The text drives vapour by (p_s - p_v)/p; with the counterflow of air, which it leaves out, 2 % more
         // evaporates.
@@ -152,7 +152,7 @@ final class EvaporatingFilmProperties {
         assertThat(converged).isCloseTo(19.817, within(0.002));
     }
 
-    @Example
+    @Test
     void withRadiationItIsWarmer() {
         ConvectiveFilm film = windy(0.4);
         EvaporatingFilm vapour = EvaporatingFilm.of(film, 0.4, PRESSURE, 1);
@@ -169,7 +169,7 @@ final class EvaporatingFilmProperties {
         assertThat(settled).isGreaterThan(settledC(30, 0.4) + 0.4);
     }
 
-    @Example
+    @Test
     void settlesJustBelowTheWetBulb() {
         // Humidities of rooms; at 10 % it is up to 0.63 K. With a Lewis number of 0.85 and without radiation the
         // surface lies below the thermodynamic wet bulb.
@@ -195,7 +195,7 @@ final class EvaporatingFilmProperties {
                 .check(settledC(23, 0.6));
     }
 
-    @Example
+    @Test
     void anOpenBath() {
         double humidity = 0.52;
         double pressure = 92_000;
@@ -231,7 +231,7 @@ final class EvaporatingFilmProperties {
                 .isBetween(1.05, 1.20);
     }
 
-    @Example
+    @Test
     void vapourTakesItsEnthalpyAlong() {
         OutsideChecks.fromMemory("vapour-enthalpy", "steam tables: saturated vapour at 20 °C")
                 .what("enthalpy of water vapour at 20 °C above liquid water at 0 °C")
@@ -249,7 +249,7 @@ final class EvaporatingFilmProperties {
                 .isCloseTo(watts(film, ZERO + 20, ZERO + 18), within(1e-4));
     }
 
-    @Example
+    @Test
     void drinksEvaporateLess() {
         double wine = EvaporatingFilm.idealWaterActivity(
                 Beverage.wine(Measures.percentByVolume(12)).composition());
@@ -267,7 +267,7 @@ final class EvaporatingFilmProperties {
                 .isCloseTo(0, within(1e-12));
     }
 
-    @Example
+    @Test
     void badInputAndFarFromAnything() {
         ConvectiveFilm film = still(0.5);
         assertThatThrownBy(() -> EvaporatingFilm.of(film, 1.2, PRESSURE, 1)).isInstanceOf(OutOfRangeException.class);
