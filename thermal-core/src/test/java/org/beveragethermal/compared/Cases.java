@@ -13,7 +13,9 @@ import static org.beveragethermal.materials.units.Measures.metres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percent;
+import static org.beveragethermal.materials.units.Measures.squareMetres;
 import static org.beveragethermal.materials.units.Measures.wattsPerKelvin;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
 import java.util.List;
@@ -21,22 +23,29 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.beveragethermal.compared.Case.Looking;
 import org.beveragethermal.compared.Case.Task;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.surroundings.Agitation;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.DoorOpenings;
+import org.beveragethermal.core.surroundings.FoamBox;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
+import org.beveragethermal.core.surroundings.Hand;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.PorousPot;
+import org.beveragethermal.core.surroundings.ParkedCar;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
+import org.beveragethermal.core.surroundings.Sleeve;
 import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.core.surroundings.WalledCooler;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.surroundings.WetWrap;
+import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.vessel.Vessels;
 
 /** The settings of the table: typical ones of our own choice, none of them measured. */
@@ -230,7 +239,76 @@ final class Cases {
                                 millimetres(220),
                                 millimetres(10),
                                 celsius(22),
-                                ROOM.withRelativeHumidity(percent(40)))));
+                                ROOM.withRelativeHumidity(percent(40)))),
+                warmed(
+                        "sleeve",
+                        Sleeve.class,
+                        "sleeve of 4 mm of neoprene foam up to 200 mm, room of 22 °C",
+                        Looking.AIR,
+                        Sleeve.around(
+                                Vessels.highShouldered750(),
+                                millimetres(200),
+                                celsius(22),
+                                ROOM,
+                                Layer.of(Solids.neopreneFoam(), millimetres(4)))),
+                warmed(
+                        "cooler-walled",
+                        WalledCooler.class,
+                        "double-walled plastic cooler, 100 mm by 210 mm, room of 22 °C",
+                        Looking.AIR,
+                        WalledCooler.doubleWalled(
+                                millimetres(100),
+                                millimetres(210),
+                                Solids.polypropylene(),
+                                millimetres(2),
+                                wattsPerSquareMetreKelvin(6),
+                                celsius(22),
+                                ROOM)),
+                warmed(
+                        "cooler-chilled",
+                        WalledCooler.class,
+                        "aluminium cooler, 100 mm by 210 mm, wall of 10 mm from −18 °C, room of 22 °C",
+                        Looking.AIR,
+                        WalledCooler.of(
+                                millimetres(100),
+                                millimetres(210),
+                                celsius(-18),
+                                ROOM,
+                                Layer.of(Solids.aluminium(), millimetres(10)))),
+                warmed(
+                        "foam-box",
+                        FoamBox.class,
+                        "box of 30 mm of polystyrene foam, 20 L, alone in it, room of 22 °C",
+                        Looking.AIR,
+                        foamBox()),
+                warmed(
+                        "foam-box-packs",
+                        FoamBox.class,
+                        "the same with 2 gel packs of 400 g from −18 °C",
+                        Looking.AIR,
+                        foamBox().withPacks(2, grams(400), millimetres(25), celsius(-18))),
+                warmed(
+                        "hand",
+                        Hand.class,
+                        "held in a hand, 80 cm² of its wall, room of 22 °C",
+                        Looking.AIR,
+                        Hand.holding(squareMetres(0.008), millimetres(60), millimetres(150), ROOM)),
+                warmed(
+                        "car",
+                        Air.class,
+                        "cabin of a car just parked in the sun, 25 °C outdoors",
+                        Looking.AIR,
+                        ParkedCar.cabin(celsius(25), Duration.ZERO)));
+    }
+
+    private static FoamBox foamBox() {
+        return FoamBox.of(
+                millimetres(250),
+                millimetres(250),
+                millimetres(320),
+                Layer.of(Solids.expandedPolystyrene(), millimetres(30)),
+                celsius(22),
+                ROOM);
     }
 
     private static Case warmed(

@@ -3,6 +3,7 @@ package org.beveragethermal.compared;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.beveragethermal.core.correlation.Correlation;
@@ -12,12 +13,16 @@ import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
+import org.beveragethermal.core.correlation.VerticalLayer;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.GelPacks;
+import org.beveragethermal.core.surroundings.Hand;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Sleeve;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WetWrap;
+import org.beveragethermal.core.surroundings.WalledCooler;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
@@ -37,6 +42,7 @@ final class Laws {
             HorizontalPlate.UNSTABLE_MCADAMS_BOTH,
             FlatPlate.LAMINAR,
             FallingFilm.HEATED,
+            VerticalLayer.elSherbiny(SLENDER),
             EnclosedLiquid.COOLING,
             EnclosedLiquid.WARMING,
             VerticalSlot.macGregorEmery(SLENDER));
@@ -63,6 +69,22 @@ final class Laws {
                     "own assumption on contact and gap; layers in series; see GelPacks",
                     "packs that stay flat",
                     spread(Multipliers.PACK_CONTACT)),
+            new Law(
+                    Law.SLEEVE,
+                    "contact as stated, layers in series; see Sleeve",
+                    "any thickness",
+                    spread(Multipliers.SLEEVE_CONTACT)),
+            new Law(
+                    Law.FLOOR,
+                    "own assumption, 20 W/(m² K); see WalledCooler",
+                    "bases on a floor",
+                    "a factor of two either way"),
+            new Law(
+                    Law.HAND,
+                    "A. P. Gagge, A. P. Fobelets and L. G. Berglund, ASHRAE Trans. 92 (1986) 709 (from memory): middle of its range; see"
+                            + " Hand",
+                    "skin of 10 °C to 40 °C",
+                    spread(Multipliers.HAND)),
             new Law(
                     Law.CONDENSATION,
                     "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
@@ -95,14 +117,25 @@ final class Laws {
         static final String PACK_CONTACT = "conduction across gap, bag and half a pack";
         static final String WRAP = "conduction through a wrap and the gap under it";
         static final String EVAPORATION = "wet surface, analogy of heat and mass";
+        static final String SLEEVE = "conduction across contact and layers";
+        static final String FLOOR = "contact with a floor";
+        static final String HAND = "tissue and blood of a hand";
         static final String CONDENSATION = "dew, analogy of heat and mass";
 
         /** What conducts from the wall to what touches it. */
         static String contact(Class<? extends Surroundings> kind) {
-            if (kind == WetWrap.class) {
-                return WRAP;
-            }
-            return kind == GelPacks.class ? PACK_CONTACT : CONTACT;
+            return Map.of(
+                            GelPacks.class,
+                            PACK_CONTACT,
+                            WetWrap.class,
+                            WRAP,
+                            Sleeve.class,
+                            SLEEVE,
+                            WalledCooler.class,
+                            FLOOR,
+                            Hand.class,
+                            HAND)
+                    .getOrDefault(kind, CONTACT);
         }
 
         private static Law of(Correlation correlation) {

@@ -7,19 +7,24 @@ import org.beveragethermal.compared.Standing.Check;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.VerticalCylinder;
+import org.beveragethermal.core.correlation.VerticalLayer;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
+import org.beveragethermal.core.surroundings.FoamBox;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
+import org.beveragethermal.core.surroundings.Hand;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.PorousPot;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
+import org.beveragethermal.core.surroundings.Sleeve;
 import org.beveragethermal.core.surroundings.Stream;
+import org.beveragethermal.core.surroundings.WalledCooler;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.surroundings.WetWrap;
 
@@ -51,6 +56,7 @@ final class Standings {
     private static final List<String> OF_WRAPS =
             List.of(Multipliers.WRAP_CONTACT, Multipliers.AIR_FILM, Multipliers.RADIATION);
     private static final String WRAPS = "core.surroundings.WetWrapTest#badWrapsAreRefused";
+    private static final String SLEEVE_CUSTOM = "core.surroundings.KeepingColdTest#aSleeveKeepsAColdBottleCold";
     private static final String UNUSED = "core.scene.AppliancesTest#whatIsNotUsedChangesNothing";
     private static final String APPLIANCES = "core.scene.AppliancesTest#refusals";
     private static final String AIRS = "core.surroundings.MovingAirTest#refusals";
@@ -351,5 +357,76 @@ final class Standings {
                                 "core.surroundings.PorousPotTest#saturatedAirOfTheSameTemperatureDoesNothing"),
                         List.of("core.surroundings.PorousPotTest#badPotsAreRefused"),
                         List.of("porous-pot")));
+                        Sleeve.class,
+                        "around a vessel in a room",
+                        List.of(Law.SLEEVE, SLENDER, RADIATION),
+                        List.of(Multipliers.SLEEVE_CONTACT, Multipliers.AIR_FILM, Multipliers.RADIATION),
+                        List.of(
+                                new Check(
+                                        "core.surroundings.SleeveTest#aSleeveIsAResistanceInSeries",
+                                        "Heat and Mass Transfer, 5th ed., eq. 3-43"),
+                                new Check(SLEEVE_CUSTOM, COMMON_PRACTICE)),
+                        List.of(
+                                "core.surroundings.SleeveTest#aSleeveWithoutThicknessChangesNothing",
+                                "core.surroundings.SleeveTest#overTheWholeHeightItIsAWrappedVessel",
+                                "core.surroundings.SleeveTest#aThickerSleeveIsNeverFaster"),
+                        List.of("core.surroundings.SleeveTest#badSleevesAreRefused"),
+                        List.of("sleeve")),
+                new Standing(
+                        WalledCooler.class,
+                        "double-walled, or of one wall chilled before",
+                        List.of(VerticalLayer.elSherbiny(1).name(), Law.FLOOR, SLENDER, RADIATION),
+                        List.of(
+                                Multipliers.GAP_FILM,
+                                Multipliers.OPEN_TOP,
+                                Multipliers.AIR_FILM,
+                                Multipliers.RADIATION),
+                        List.of(
+                                new Check(
+                                        "core.correlation.EnclosedLayersTest#tallLayersOfAirAgreeWithAnOlderLaw",
+                                        "R. K. MacGregor and A. F. Emery, J. Heat Transfer 91 (1969) 391"),
+                                new Check(
+                                        "core.surroundings.WalledCoolerTest#theGapIsTheUnventilatedAirLayerOfTheStandard",
+                                        "ISO 6946"),
+                                new Check(SLEEVE_CUSTOM, COMMON_PRACTICE)),
+                        List.of(
+                                "core.surroundings.WalledCoolerTest#aHeavyColdWallCools",
+                                "core.surroundings.WalledCoolerTest#theOpenTop"),
+                        List.of("core.surroundings.WalledCoolerTest#badCoolersAreRefused"),
+                        List.of("cooler-walled", "cooler-chilled")),
+                new Standing(
+                        FoamBox.class,
+                        "closed, with and without packs",
+                        List.of(SLENDER, RADIATION),
+                        IN_AIR,
+                        List.of(new Check(
+                                "core.surroundings.FoamBoxTest#facesEdgesAndCorners", "J. P. Holman, Heat Transfer")),
+                        List.of("core.surroundings.FoamBoxTest#aWallThatHardlyConductsDecides"),
+                        List.of("core.surroundings.FoamBoxTest#badBoxesAreRefused"),
+                        List.of("foam-box", "foam-box-packs")),
+                new Standing(
+                        Hand.class,
+                        "around a vessel in a room",
+                        List.of(Law.HAND, SLENDER, RADIATION),
+                        List.of(Multipliers.HAND, Multipliers.AIR_FILM, Multipliers.RADIATION),
+                        List.of(new Check(
+                                "core.surroundings.HandAndCarTest#aHandGivesWhatBloodAndTissueConduct",
+                                "A. P. Gagge, A. P. Fobelets and L. G. Berglund")),
+                        List.of("core.surroundings.HandAndCarTest#limitsOfAHand"),
+                        List.of("core.surroundings.HandAndCarTest#badHandsAreRefused"),
+                        List.of("hand")),
+                new Standing(
+                        Air.class,
+                        "in a parked car",
+                        List.of(SLENDER, RADIATION),
+                        IN_AIR,
+                        List.of(
+                                new Check(
+                                        "core.surroundings.HandAndCarTest#aCarInTheSun",
+                                        "C. McLaren, J. Null and J. Quinn, Pediatrics 116 (2005) e109"),
+                                new Check("core.surroundings.HandAndCarTest#otherMeasurementsOfCars", "J. Null")),
+                        List.of("core.surroundings.HandAndCarTest#theBootIsCoolerAndWhatIsStatedCounts"),
+                        List.of("core.surroundings.HandAndCarTest#theBootIsCoolerAndWhatIsStatedCounts"),
+                        List.of("car")));
     }
 }

@@ -258,8 +258,11 @@ final class Mappings {
                 reasons,
                 "a soft bottle with ice in the drink, in air whose speed is not stated and whose temperature varied",
                 "M098 M099 M100 M101");
-        because(reasons, "a case of bottles in a vehicle", "M102");
-        because(reasons, "a bottle in a box in the open at night, and when it begins to freeze", "M103");
+        because(
+                reasons,
+                "twelve bottles in one case, which is compared beside this table: here one vessel is run",
+                "M102");
+        because(reasons, "when water begins to freeze that is left alone: supercooling is not modelled", "M103");
         because(reasons, "sun", "M104");
         because(
                 reasons,

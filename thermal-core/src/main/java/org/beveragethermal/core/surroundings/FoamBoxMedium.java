@@ -21,6 +21,9 @@ import org.beveragethermal.materials.air.DryAir;
 /** A closed box in one run: its air, its walls, and packs if there are any. */
 final class FoamBoxMedium implements Medium {
 
+    /** Vessels radiate to the middle of the innermost cell, which is therefore this part of the wall: half of it is passed over. */
+    private static final double SKIN = 0.01;
+
     private final String id;
     private final FoamBox gear;
     private final Medium outside;
@@ -52,8 +55,15 @@ final class FoamBoxMedium implements Medium {
                 * DryAir.specificHeatCapacity(gear.startK());
         air = Node.sensible(id + " air", capacity, gear.startK());
         Layer wall = gear.wall();
+        double skin = SKIN * wall.thicknessM();
         walls = LayerStack.plane(gear.shapeFactorM(floorPasses) * wall.thicknessM(), 0)
-                .layers(List.of(wall))
+                .layer(wall.name() + " face", skin, wall.conductivity(), wall.volumetricHeatCapacity(), 1)
+                .layer(
+                        wall.name(),
+                        wall.thicknessM() - skin,
+                        wall.conductivity(),
+                        wall.volumetricHeatCapacity(),
+                        wall.cells())
                 .build(id, gear.startK());
         packs = gear.hasPacks()
                 ? List.of(Node.of(

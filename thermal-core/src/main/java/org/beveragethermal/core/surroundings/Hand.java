@@ -148,8 +148,7 @@ public final class Hand implements Surroundings {
                 if (part > LEAST_PART) {
                     HeatLaw law = HeatLaw.conductance(CONDUCTANCE.value() * part * patch.outerAreaM2());
                     faces.add(Face.whole(
-                                    "hand",
-                                    List.of(Link.of(skin, "conduction", law).scaledBy(Multipliers.HAND)))
+                                    id, List.of(Link.of(skin, "conduction", law).scaledBy(Multipliers.HAND)))
                             .as(part));
                 }
                 if (1 - part > LEAST_PART) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.conduction.LayerStack;
+import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.materials.vessel.Profile;
@@ -94,8 +95,8 @@ abstract class ShellMedium implements Medium {
     /** Which part of a vessel's height, above its own base, a section covers: from and to [m]. */
     abstract Span covered(Section section, Occupant vessel);
 
-    /** What touches a part of a patch that a section covers; its area is that of the part. */
-    abstract Face inner(Section section, Span span, WallPatch part, Occupant vessel);
+    /** From what touches a part of a patch that a section covers; the patch has the area of the part. */
+    abstract List<Link> inner(Section section, Span span, WallPatch part, Occupant vessel);
 
     /** What touches an end. */
     abstract List<Face> end(WallPatch patch, Occupant vessel);
@@ -171,11 +172,13 @@ abstract class ShellMedium implements Medium {
         double whole = all.areaM2(profile);
         List<Face> faces = new ArrayList<>();
         double rest = 1;
-        for (Section section : sections) {
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
             Span span = all.and(covered(section, vessel));
             double part = Math.min(1, span.areaM2(profile) / whole);
             if (part > LEAST_PART) {
-                faces.add(inner(section, span, patch.part(part), vessel).as(part));
+                faces.add(Face.whole(id + " " + (i + 1), inner(section, span, patch.part(part), vessel))
+                        .as(part));
                 rest -= part;
             }
         }

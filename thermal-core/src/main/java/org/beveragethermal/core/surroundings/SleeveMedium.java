@@ -62,13 +62,11 @@ final class SleeveMedium extends ShellMedium {
     }
 
     @Override
-    Face inner(Section section, Span span, WallPatch part, Occupant vessel) {
+    List<Link> inner(Section section, Span span, WallPatch part, Occupant vessel) {
         Link whole = section.stack().innerSurface(gear.layers().get(0).contactResistance());
         double share = part.outerAreaM2() / section.stack().innerAreaM2();
-        return Face.whole(
-                "sleeve",
-                List.of(Link.of(whole.end(), whole.mechanism(), whole.law().times(share))
-                        .scaledBy(Multipliers.SLEEVE_CONTACT)));
+        return List.of(Link.of(whole.end(), whole.mechanism(), whole.law().times(share))
+                .scaledBy(Multipliers.SLEEVE_CONTACT));
     }
 
     @Override

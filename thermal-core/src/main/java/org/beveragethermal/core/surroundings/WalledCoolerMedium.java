@@ -110,7 +110,7 @@ final class WalledCoolerMedium extends ShellMedium {
     }
 
     @Override
-    Face inner(Section section, Span span, WallPatch part, Occupant vessel) {
+    List<Link> inner(Section section, Span span, WallPatch part, Occupant vessel) {
         double height = span.highM() - span.lowM();
         double radius = span.areaM2(vessel.vessel().profile()) / (2 * Math.PI * height);
         double inner = 0.5 * gear.innerDiameterM();
@@ -123,14 +123,11 @@ final class WalledCoolerMedium extends ShellMedium {
                 RadiativeFilm.facing(part.emissivity(), gear.layers().get(0).emissivity(), Math.min(1, radius / inner));
         ConvectiveFilm air =
                 ConvectiveFilm.free(area * curved, gap, fluid, VerticalLayer.elSherbiny(depthM(vessel) / gap));
-        return Face.whole(
-                "gap",
-                List.of(
-                        Link.of(wall, "convection", air).scaledBy(Multipliers.GAP_FILM),
-                        Link.of(wall, "radiation", new RadiativeFilm(area, emissivity))
-                                .scaledBy(Multipliers.RADIATION),
-                        Link.of(roomAir, "open top", openTop(vessel, height / depthM(vessel)))
-                                .scaledBy(Multipliers.OPEN_TOP)));
+        return List.of(
+                Link.of(wall, "convection", air).scaledBy(Multipliers.GAP_FILM),
+                Link.of(wall, "radiation", new RadiativeFilm(area, emissivity)).scaledBy(Multipliers.RADIATION),
+                Link.of(roomAir, "open top", openTop(vessel, height / depthM(vessel)))
+                        .scaledBy(Multipliers.OPEN_TOP));
     }
 
     @Override

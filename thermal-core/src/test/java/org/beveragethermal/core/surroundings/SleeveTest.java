@@ -78,7 +78,8 @@ class SleeveTest {
         Layer nothing =
                 new Layer("nothing", 1e-7, 10, 1e3, GLASS.wall().emissivity().value(), 0, 1);
         Surroundings sleeve = Sleeve.around(GLASS, millimetres(height), celsius(startC), room, nothing);
-        Placement placement = Placement.of(Posture.values()[random.nextInt(Posture.values().length)]);
+        Placement placement = Placement.of(
+                List.of(Posture.UPRIGHT, Posture.LYING, Posture.INVERTED).get(random.nextInt(3)));
         assertThat(wineC(vessel, sleeve, placement)).isCloseTo(wineC(vessel, room, placement), within(1e-3));
     }
 
