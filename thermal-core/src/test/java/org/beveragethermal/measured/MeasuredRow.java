@@ -107,6 +107,11 @@ record MeasuredRow(
         return minutes.isEmpty() ? 0 : Double.parseDouble(minutes.replace(LATER_THAN, ""));
     }
 
+    /** When a temperature was read, in words. */
+    String readWhen() {
+        return minutes.isEmpty() ? "at its hour of the day" : "after " + minutes + " min";
+    }
+
     /** Whether the end came at some time later than the one stated. */
     boolean isLaterThanStated() {
         return minutes.startsWith(LATER_THAN);
