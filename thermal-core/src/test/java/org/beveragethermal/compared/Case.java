@@ -3,18 +3,23 @@ package org.beveragethermal.compared;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
 import java.util.Locale;
 import java.util.function.Function;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.DrinkTint;
+import org.beveragethermal.core.surroundings.GlassTint;
 import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -84,6 +89,10 @@ record Case(
     enum Looking {
         /** One temperature. */
         AIR(1, Duration.ofHours(12), 400),
+        /** One temperature, red wine in green glass, whose colours the sun sees. */
+        DARK(1, Duration.ofHours(12), 400),
+        /** One temperature, paper of 0.1 mm all round. */
+        LABELLED(1, Duration.ofHours(12), 400),
         /** Slices. */
         BATH(8, Duration.ofHours(2), 80),
         /** As in a bath, with ice whose amount is asked for. */
@@ -104,7 +113,12 @@ record Case(
         }
 
         VesselModel model() {
-            return slices == 1 ? VesselModel.lumped() : VesselModel.axial(slices);
+            return switch (this) {
+                case AIR -> VesselModel.lumped();
+                case DARK -> VesselModel.lumped().tinted(GlassTint.GREEN, DrinkTint.DARK);
+                case LABELLED -> VesselModel.lumped().wrappedIn(Layer.of(Solids.paper(), millimetres(0.1)));
+                case BATH, ICE, ALONE, SALT -> VesselModel.axial(slices);
+            };
         }
 
         Duration horizon() {

@@ -2,6 +2,7 @@
 package org.beveragethermal.compared;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.degrees;
 import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.grams;
 import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
@@ -16,6 +17,7 @@ import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.squareMetres;
 import static org.beveragethermal.materials.units.Measures.wattsPerKelvin;
 import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
+import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetre;
 
 import java.time.Duration;
 import java.util.List;
@@ -40,7 +42,9 @@ import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Sleeve;
+import org.beveragethermal.core.surroundings.SolarIrradiance;
 import org.beveragethermal.core.surroundings.Stream;
+import org.beveragethermal.core.surroundings.Sunlight;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WalledCooler;
 import org.beveragethermal.core.surroundings.WaterBath;
@@ -59,6 +63,9 @@ final class Cases {
 
     private static final Bucket LOW = Bucket.of(millimetres(200), millimetres(240));
     private static final Bucket TUB = Bucket.of(millimetres(300), millimetres(420));
+
+    private static final Sunlight SUN =
+            Sunlight.constant(SolarIrradiance.of(wattsPerSquareMetre(800), wattsPerSquareMetre(100), degrees(50)));
 
     private Cases() {}
 
@@ -85,6 +92,26 @@ final class Cases {
                         "cellar, 12 ± 3 °C over the year, at its mean and falling",
                         Looking.AIR,
                         Air.periodic(celsius(12), kelvinDifference(3), Duration.ofDays(365), Duration.ofDays(-91))),
+                warmed(
+                        "sun-clear",
+                        Air.class,
+                        "terrace of 22 °C, still, sun of 800 W/m² at 50°; white wine in clear glass",
+                        Looking.AIR,
+                        ROOM.withSun(SUN)),
+                warmed("sun-dark", Air.class, "the same sun; red wine in green glass", Looking.DARK, ROOM.withSun(SUN)),
+                warmed("sun-label", Air.class, "the same sun; paper all round", Looking.LABELLED, ROOM.withSun(SUN)),
+                warmed(
+                        "sun-then-shade",
+                        Air.class,
+                        "the same sun, shade with half the diffuse light from minute 5; white wine in clear glass",
+                        Looking.AIR,
+                        ROOM.withSun(SUN.withShadeFrom(Duration.ofMinutes(5), percent(50)))),
+                cooled(
+                        "sky-night",
+                        Air.class,
+                        "clear night of 8 °C, still, 70 % humidity",
+                        Looking.AIR,
+                        Air.at(celsius(8)).withRelativeHumidity(percent(70)).withClearSky()),
                 cooled("fridge-still", Refrigerator.class, "refrigerator, 5 °C, still air", Looking.AIR, FRIDGE),
                 cooled(
                         "fridge-fan",

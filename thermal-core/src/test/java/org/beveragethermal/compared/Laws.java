@@ -85,6 +85,17 @@ final class Laws {
                             + " Hand",
                     "skin of 10 °C to 40 °C",
                     spread(Multipliers.HAND)),
+                    Law.SUN,
+                    "outline of the vessel; water in five bands, A. Rabl and C. E. Nielsen, Solar Energy 17 (1975) 1 (from"
+                            + " memory); tints of glass and drink remembered; see SunOptics",
+                    "beam 0 to 1100 W/m²",
+                    spread(Multipliers.SUN)),
+            new Law(
+                    Law.SKY,
+                    "P. Berdahl and M. Martin, Solar Energy 32 (1984) 663, or W. C. Swinbank, Quart. J. R. Meteorol. Soc. 89"
+                            + " (1963) 339",
+                    "clear skies, dew points of −13 to 24 °C",
+                    spread(Multipliers.SKY)),
             new Law(
                     Law.CONDENSATION,
                     "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
@@ -120,6 +131,8 @@ final class Laws {
         static final String SLEEVE = "conduction across contact and layers";
         static final String FLOOR = "contact with a floor";
         static final String HAND = "tissue and blood of a hand";
+        static final String SUN = "sunlight on outline, glass and drink";
+        static final String SKY = "radiation of a clear sky";
         static final String CONDENSATION = "dew, analogy of heat and mass";
 
         /** What conducts from the wall to what touches it. */

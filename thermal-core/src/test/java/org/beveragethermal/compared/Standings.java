@@ -121,6 +121,45 @@ final class Standings {
                         List.of(AIRS),
                         List.of("air-cellar")),
                 new Standing(
+                        Air.class,
+                        "in the sun",
+                        List.of(Law.SUN, SLENDER),
+                        List.of(Multipliers.SUN, Multipliers.AIR_FILM, Multipliers.RADIATION),
+                        List.of(
+                                new Check(
+                                        "core.surroundings.SunlightTest#bottleInTheSunComesToItsSteadyTemperature",
+                                        "closed form: balance of heat"),
+                                new Check(
+                                        "core.surroundings.SunlightTest#sunlitSurfaceIsAsWarmAsASolAirTemperature",
+                                        "ASHRAE definition of the sol-air temperature"),
+                                new Check(
+                                        "core.surroundings.SunlightTest#waterTakesUpWhatOtherFitsSay",
+                                        "Bryant and Colbeck"),
+                                new Check(
+                                        "core.correlation.SunAndSkyTest#clearSkyLetsThroughWhatItsTableSays",
+                                        "ASHRAE Handbook of Fundamentals"),
+                                new Check(
+                                        "core.scene.SunnyVesselTest#aBottleInTheSunWarmsMuchFasterThanInTheShade",
+                                        COMMON_PRACTICE)),
+                        List.of(
+                                "core.scene.SunnyVesselTest#nothingFromTheSunIsAsIfThereWereNone",
+                                "core.surroundings.SunlightTest#cylinderShowsItsOutline"),
+                        List.of("core.surroundings.SunlightTest#badInputIsNamed"),
+                        List.of("sun-clear", "sun-dark", "sun-label", "sun-then-shade")),
+                new Standing(
+                        Air.class,
+                        "under the night sky",
+                        List.of(Law.SKY, SLENDER),
+                        List.of(Multipliers.SKY, Multipliers.AIR_FILM, Multipliers.RADIATION),
+                        List.of(
+                                new Check(
+                                        "core.correlation.SunAndSkyTest#skyIsAsColdAsPublishedFormulasSay",
+                                        "Swinbank 1963"),
+                                new Check("core.scene.SunnyVesselTest#theNightSkyCoolsBelowTheAir", COMMON_PRACTICE)),
+                        List.of("core.scene.SunnyVesselTest#theNightSkyCoolsBelowTheAir"),
+                        List.of("core.correlation.SunAndSkyTest#badInputIsNamed"),
+                        List.of("sky-night")),
+                new Standing(
                         Refrigerator.class,
                         "held",
                         List.of(SLENDER, RADIATION),

@@ -134,6 +134,20 @@ final class Conditions {
     static final UncertainInput PAPER_WATER = between("water per dry paper", 2, 5);
     /** A wrap some minutes after it was laid around in a freezer [°C]. */
     static final UncertainInput CHILLED_WRAP_C = between("wrap that has been in a freezer, °C", 0, 15);
+    /** Morning of a summer day, and the cabin of a car that was parked then [°C]. */
+    static final UncertainInput SUMMER_MORNING_C = between("summer morning, °C", 18, 28);
+    /** Air at the rear window of a car that has stood in the sun of a summer day, at about 13 h solar time [°C]. */
+    static final UncertainInput PARKED_CABIN_C = between("cabin of a parked car in the sun, °C", 42, 65);
+    /** How much warmer than that air is what a bottle there sees: shelf, seats and panes in the sun [K]. */
+    static final UncertainInput SUNLIT_CABIN_K = between("sunlit cabin above its air, K", 0, 15);
+    /** What the rear window lets through of sunlight [-]: clear and tinted panes, sloping. */
+    static final UncertainInput REAR_WINDOW = between("transmittance of a rear window, part", 0.4, 0.75);
+    /** Latitude [°]. */
+    static final UncertainInput LATITUDE = between("latitude, °", 30, 50);
+    /** Part of the sky that the roof of a car and its pillars hide from a rear window [-]: cuts the beam's hours as well. */
+    static final UncertainInput UNDER_ROOF = between("light left beside roof and pillars, part", 0.5, 1);
+    /** Whether the bottle stood or lay [-]. */
+    static final UncertainInput LIES = share("lies in the window");
 
     private static final Set<String> FIRST_LAWS = Set.of(
             Multipliers.INSIDE_FILM,
@@ -185,6 +199,8 @@ final class Conditions {
 
     private static final List<UncertainInput> OF_WRAPS =
             List.of(FREEZER_HUMIDITY, CLOTH_G, CLOTH_MM, CLOTH_WATER, PAPER_G, PAPER_MM, PAPER_WATER, CHILLED_WRAP_C);
+    private static final List<UncertainInput> OF_PARKED_CARS =
+            List.of(SUMMER_MORNING_C, PARKED_CABIN_C, SUNLIT_CABIN_K, REAR_WINDOW, LATITUDE, UNDER_ROOF, LIES);
 
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
@@ -211,7 +227,7 @@ final class Conditions {
     /**
      * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
      * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
-     * for appliances and rooms after the first comparison, humid summers, taps and packs, laws that came later, and wraps.
+     * for appliances and rooms after the first comparison, humid summers, taps and packs, laws that came later, wraps, and parked cars.
      */
     static List<UncertainInput> all() {
         return Stream.of(
@@ -222,7 +238,8 @@ final class Conditions {
                         OF_HUMID_PLACES.stream(),
                         OF_TAPS_AND_PACKS.stream(),
                         laws().filter(law -> !isFirst(law)),
-                        OF_WRAPS.stream())
+                        OF_WRAPS.stream(),
+                        OF_PARKED_CARS.stream())
                 .flatMap(inputs -> inputs)
                 .toList();
     }

@@ -53,7 +53,7 @@ final class Drawing {
         String colour = c.isInside() ? INSIDE : OUTSIDE;
         String what = c.isTime()
                 ? "min to " + c.row().endC() + " °C"
-                : "excess after " + c.row().minutes() + " min";
+                : "excess " + c.row().readWhen();
         String label = c.row().id() + "  " + c.run().setting().means().label() + ", " + what;
         svg.words(10, y + 4, "start", "#222222", label);
         if (Double.isInfinite(c.predicted().low())) {

@@ -120,7 +120,17 @@ final class Mappings {
                         Settings.humid(drawnFrom(Conditions.HUMID_SUMMER_C), drawnFrom(Conditions.DEW_POINT_C)),
                         "M097"),
                 series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, VesselModel.lumped()), "M094"),
-                series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, inSleeve), "M095"));
+                series(CAN_355, BEER, known(8.5), Settings.outdoors(shade, inSleeve), "M095"),
+                // The row states the hour of the reading and nothing before it.
+                new Series(
+                        List.of("M104"),
+                        -Settings.PARKED_MINUTES,
+                        new Described(
+                                VesselDraws.plasticBottle(500, 1500),
+                                WATER,
+                                drawnFrom(Conditions.SUMMER_MORNING_C),
+                                Settings.parkedCar(),
+                                Described.Reading.CONTENTS)));
     }
 
     private static List<Series> underTapAndPack() {
@@ -263,7 +273,6 @@ final class Mappings {
                 "twelve bottles in one case, which is compared beside this table: here one vessel is run",
                 "M102");
         because(reasons, "when water begins to freeze that is left alone: supercooling is not modelled", "M103");
-        because(reasons, "sun", "M104");
         because(
                 reasons,
                 "evaporation from an open hot drink",

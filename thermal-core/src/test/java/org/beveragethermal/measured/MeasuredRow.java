@@ -102,9 +102,14 @@ record MeasuredRow(
         return states != States.TEMPERATURE;
     }
 
-    /** Time to the end, or the time by which it was not yet reached. */
+    /** Time to the end, or the time by which it was not yet reached; 0 where a reading states an hour of the day and no time before it. */
     double statedMinutes() {
-        return Double.parseDouble(minutes.replace(LATER_THAN, ""));
+        return minutes.isEmpty() ? 0 : Double.parseDouble(minutes.replace(LATER_THAN, ""));
+    }
+
+    /** When a temperature was read, in words. */
+    String readWhen() {
+        return minutes.isEmpty() ? "at its hour of the day" : "after " + minutes + " min";
     }
 
     /** Whether the end came at some time later than the one stated. */

@@ -95,7 +95,7 @@ final class Report {
         return List.of(
                 row.id(),
                 what,
-                c.isTime() ? "time to " + row.endC() + " °C" : "after " + row.minutes() + " min",
+                c.isTime() ? "time to " + row.endC() + " °C" : row.readWhen(),
                 (row.isLaterThanStated() ? "> " : "") + value(c, c.measured()),
                 value(c, c.predicted().median()),
                 interval(c, c.predicted()),

@@ -62,6 +62,7 @@ record Setting(
     enum Means {
         ROOM("room air", true),
         OUTDOORS("outdoor air in the shade", true),
+        PARKED_CAR("parked car in the sun", true),
         REFRIGERATOR("refrigerator", true),
         FREEZER("freezer", true),
         FROZEN_PACK("frozen pack in a freezer", false),

@@ -2,6 +2,7 @@
 package org.beveragethermal.measured;
 
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.degrees;
 import static org.beveragethermal.materials.units.Measures.fraction;
 import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
 import static org.beveragethermal.materials.units.Measures.kilograms;
@@ -15,7 +16,9 @@ import static org.beveragethermal.materials.units.Measures.wattsPerKelvin;
 import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -26,13 +29,16 @@ import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.DoorOpenings;
+import org.beveragethermal.core.surroundings.DrinkTint;
 import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.GelPacks;
+import org.beveragethermal.core.surroundings.GlassTint;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.SaltedIce;
+import org.beveragethermal.core.surroundings.Sunlight;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.surroundings.WetWrap;
@@ -118,6 +124,35 @@ final class Settings {
                                 .withSpeed(metresPerSecond(Conditions.in(draw, Conditions.WIND)))
                                 .withRelativeHumidity(percent(Conditions.in(draw, Conditions.OUTDOOR_HUMIDITY))),
                         duration));
+    }
+
+    /** Minutes for which a car stood in the sun before the thermometer was read: from 7 to 13 h solar time. */
+    static final double PARKED_MINUTES = 360;
+
+    /** Behind the rear window of a car that stands in the sun of a clear summer day from the morning on, its air warming evenly. */
+    static Setting parkedCar() {
+        int july = 196;
+        Duration parked = Duration.ofMinutes((long) PARKED_MINUTES);
+        return new Setting(
+                Setting.Means.PARKED_CAR,
+                Given.drawnFrom(Conditions.PARKED_CABIN_C),
+                VesselModel.lumped().tinted(GlassTint.COLOURLESS, DrinkTint.CLEAR),
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> {
+                    double morningC = Conditions.in(draw, Conditions.SUMMER_MORNING_C);
+                    double cabinC = Conditions.in(draw, Conditions.PARKED_CABIN_C);
+                    double seenC = cabinC + Conditions.in(draw, Conditions.SUNLIT_CABIN_K);
+                    Sunlight sun = Sunlight.clearDay(
+                                    degrees(Conditions.in(draw, Conditions.LATITUDE)), july, LocalTime.of(7, 0))
+                            .behindPane(fraction(Conditions.in(draw, Conditions.REAR_WINDOW)))
+                            .behindPane(fraction(Conditions.in(draw, Conditions.UNDER_ROOF)));
+                    Air cabin = Air.varying(Map.of(Duration.ZERO, celsius(morningC), parked, celsius(cabinC)))
+                            .withWalls(Map.of(Duration.ZERO, celsius(morningC), parked, celsius(seenC)))
+                            .withSun(sun);
+                    Exposure standing = Exposure.in(cabin, duration);
+                    return Conditions.in(draw, Conditions.LIES) < 0.5 ? standing : standing.lying();
+                });
     }
 
     /** Humid air with a dew point, moved as outdoors. */

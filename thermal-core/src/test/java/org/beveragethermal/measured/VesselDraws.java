@@ -46,9 +46,13 @@ final class VesselDraws {
         return oneOf(Vessels.of(VesselShape.HIGH_SHOULDERED, millilitres(volumeMl)));
     }
 
-    /** A plastic bottle of the volume given. */
-    static Function<Draw, Vessel> plasticBottle(double volumeMl) {
-        return oneOf(Vessels.of(VesselShape.PLASTIC_BOTTLE, millilitres(volumeMl)));
+    /** A plastic bottle of one of the volumes given. */
+    static Function<Draw, Vessel> plasticBottle(double... volumesMl) {
+        Vessel[] bottles = new Vessel[volumesMl.length];
+        for (int i = 0; i < bottles.length; i++) {
+            bottles[i] = Vessels.of(VesselShape.PLASTIC_BOTTLE, millilitres(volumesMl[i]));
+        }
+        return oneOf(bottles);
     }
 
     private static Function<Draw, Vessel> oneOf(Vessel... candidates) {

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
@@ -174,6 +175,41 @@ final class PathDerivativesProperties {
                         Link.of(ICE, "contact", FILM),
                         sun.weightedBy(new AmountWeight(ICE, 1, FADE))),
                 seed);
+    }
+
+    @Property(seed = "20261126", tries = 200)
+    @Label("Path derivatives = differences: heat that depends on time")
+    void heatByTime(@ForAll long seed, @ForAll @DoubleRange(min = 0, max = 7200) double timeS) {
+        TimeFunction day = TimeFunction.smooth(t -> 80 + 120 * Math.sin(t / 1800));
+        AmountWeight weight = new AmountWeight(ICE, 1, FADE);
+        Link inside = Link.of(NODE, "conduction", CONDUCTION);
+        Link air = Link.of(AIR, "convection", FILM).scaledBy("film");
+        Link sun = Link.bringing(AIR, "sun", day).scaledBy("sun");
+        Path whole = JunctionPath.of("in the sun", inside, air, sun);
+        Path share =
+                JunctionPath.of("share", inside.weightedBy(weight), air.weightedBy(weight), sun.weightedBy(weight));
+        Path ice = JunctionPath.of("ice", inside, Link.of(ICE, "contact", FILM), sun.weightedBy(weight));
+        Path given = GivenHeat.of("given", AIR, NODE, "sun", day).scaledBy("sun");
+        Path faded = GivenHeat.of("faded", AIR, NODE, "sun", day).weightedBy(weight);
+        Path fadedItself = GivenHeat.of("itself", AIR, ICE, "sun", day).weightedBy(weight);
+        SplittableRandom random = new SplittableRandom(seed);
+        for (Path path : new Path[] {whole, share, ice, given, faded, fadedItself}) {
+            check(path, seed);
+            double[] temperatures = random.doubles(path.ends().size(), 265, 310).toArray();
+            double[] amounts = path.ends().contains(ICE) ? new double[] {0.2, 0.01} : new double[0];
+            PathEvaluation at = new PathEvaluation(path);
+            at.evaluate(path, timeS, temperatures, amounts);
+            PathEvaluation before = new PathEvaluation(path);
+            before.evaluate(path, timeS - 1, temperatures, amounts);
+            PathEvaluation after = new PathEvaluation(path);
+            after.evaluate(path, timeS + 1, temperatures, amounts);
+            for (int account = 0; account < path.accounts().size(); account++) {
+                double difference = (after.flowOf(account) - before.flowOf(account)) / 2;
+                assertThat(at.timeDerivativeOf(account))
+                        .as(path.name() + " account " + account)
+                        .isCloseTo(difference, within(1e-4));
+            }
+        }
     }
 
     @Property(seed = "20260204")
