@@ -41,5 +41,11 @@ public final class Multipliers {
     /** On the film between a drink and ice, stones or other pieces in it. */
     public static final String INSERT_FILM = "insert film";
 
+    /** On conduction in the ground round a buried vessel. */
+    public static final String EARTH_CONDUCTION = "earth conduction";
+
+    /** On what passes between a buried vessel and the ground: contact, backfill and the earth next to it. */
+    public static final String EARTH_CONTACT = "earth contact";
+
     private Multipliers() {}
 }

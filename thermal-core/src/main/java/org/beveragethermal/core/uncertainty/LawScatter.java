@@ -28,6 +28,12 @@ public final class LawScatter {
     /** Film on pieces in a drink: the scatter of the plate, pieces that touch or float, a drink that is hardly ever still; a judgement. */
     private static final Uncertainty INSERT_FILM = Uncertainty.normalRelative(0.4);
 
+    /** Conduction of ground that is called damp, dry or wet: what the tables of damp sand and clay spread over; a judgement. */
+    private static final Uncertainty EARTH_CONDUCTION = Uncertainty.rectangularRelative(0.35);
+
+    /** Contact of earth with a wall and loose backfill: grains, clods or mud; a judgement. */
+    private static final Uncertainty EARTH_CONTACT = Uncertainty.rectangularRelative(0.6);
+
     private LawScatter() {}
 
     /**
@@ -48,6 +54,8 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.INSERT_FILM, INSERT_FILM),
                 UncertainInput.factor(Multipliers.STREAM_FILM, CrossflowCylinder.CHURCHILL_BERNSTEIN.scatter()),
                 UncertainInput.factor(Multipliers.RUNNING_FILM, FallingFilm.HEATED.scatter()),
-                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT));
+                UncertainInput.factor(Multipliers.ICE_CONTACT, ICE_CONTACT),
+                UncertainInput.factor(Multipliers.EARTH_CONDUCTION, EARTH_CONDUCTION),
+                UncertainInput.factor(Multipliers.EARTH_CONTACT, EARTH_CONTACT));
     }
 }
