@@ -26,6 +26,7 @@ import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.DoorOpenings;
+import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
@@ -35,6 +36,8 @@ import org.beveragethermal.core.surroundings.SaltedIce;
 import org.beveragethermal.core.surroundings.Stream;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.materials.solid.Solid;
+import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.vessel.Vessels;
 
 /** The settings of the table: typical ones of our own choice, none of them measured. */
@@ -199,7 +202,14 @@ final class Cases {
                         GelPacks.class,
                         "4 gel packs of 400 g and 25 mm from −18 °C around it, room of 22 °C",
                         Looking.AIR,
-                        GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)));
+                        GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)),
+                buried("earth-clay", "under 100 mm of damp clay of 12 °C, air of 22 °C", covered(Solids.dampClay())),
+                buried("sand-damp", "under 100 mm of damp sand of 12 °C, air of 22 °C", covered(Solids.dampSand())),
+                buried("sand-dry", "under 100 mm of dry sand of 12 °C, air of 22 °C", covered(Solids.drySand())),
+                buried(
+                        "sand-neck",
+                        "200 mm deep in damp sand of 12 °C, the neck in air of 22 °C",
+                        Earth.hole(millimetres(110), millimetres(200), Solids.dampSand(), celsius(12), ROOM)));
     }
 
     private static Case warmed(
@@ -215,6 +225,15 @@ final class Cases {
     private static Case iced(
             String id, Class<? extends Surroundings> kind, String words, Function<Doubts, Surroundings> gear) {
         return new Case(id, kind, words, Task.COOL, Looking.ICE, gear, Case.Added.NOTHING);
+    }
+
+    private static Case buried(String id, String words, Earth hole) {
+        return new Case(id, Earth.class, words, Task.TEMPER, Looking.GROUND, doubts -> hole, Case.Added.NOTHING);
+    }
+
+    private static Earth covered(Solid earth) {
+        return Earth.hole(millimetres(110), millimetres(450), earth, celsius(12), ROOM)
+                .coveredBy(millimetres(100));
     }
 
     private static Case alone(String id, String words, Function<Doubts, Surroundings> gear) {

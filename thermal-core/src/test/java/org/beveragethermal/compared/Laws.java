@@ -13,6 +13,7 @@ import org.beveragethermal.core.correlation.FlatPlate;
 import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Surroundings;
@@ -61,6 +62,11 @@ final class Laws {
                     "packs that stay flat",
                     spread(Multipliers.PACK_CONTACT)),
             new Law(
+                    Law.EARTH_CONTACT,
+                    "own assumption on contact and looseness; layers in series, then rings of ground; see Earth",
+                    "earth filled in round a vessel that stands upright",
+                    spread(Multipliers.EARTH_CONTACT)),
+            new Law(
                     Law.CONDENSATION,
                     "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
                             + " vapour pressure",
@@ -79,10 +85,14 @@ final class Laws {
 
         static final String CONTACT = "conduction through melt water where ice touches";
         static final String PACK_CONTACT = "conduction across gap, bag and half a pack";
+        static final String EARTH_CONTACT = "conduction across contact, backfill and the earth beside it";
         static final String CONDENSATION = "dew, analogy of heat and mass";
 
         /** What conducts from the wall to what touches it. */
         static String contact(Class<? extends Surroundings> kind) {
+            if (kind == Earth.class) {
+                return EARTH_CONTACT;
+            }
             return kind == GelPacks.class ? PACK_CONTACT : CONTACT;
         }
 

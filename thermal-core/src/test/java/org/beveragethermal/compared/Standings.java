@@ -10,6 +10,7 @@ import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
+import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.IceWaterBath;
@@ -38,6 +39,9 @@ final class Standings {
             "Cengel and Ghajar, Heat and Mass Transfer, 5th ed., example 7-5");
     private static final Check SINUSOID =
             new Check("core.solver.VaryingBoundaryTest#sinusoidalAir", "closed form: first-order lag");
+    private static final Check LAG = new Check(
+            "core.scene.AppliancesTest#anEmptyOneReturnsToItsSetPoint",
+            "closed form: first-order lag under a decaying input");
     private static final Check ICE_WATER_CUSTOM =
             new Check("core.scene.TradeFactsTest#iceAndWaterTakeAFewMinutes", COMMON_PRACTICE);
     private static final Check BLOCKS_CUSTOM =
@@ -93,7 +97,7 @@ final class Standings {
                         List.of(new Check(
                                 "core.surroundings.MovingAirTest#pressureFallsWithHeight",
                                 "ISO 2533:1975, standard atmosphere")),
-                        List.of(),
+                        List.of("core.surroundings.MovingAirTest#atSeaLevelNothingChanges"),
                         List.of(AIRS),
                         List.of("air-altitude")),
                 new Standing(
@@ -102,7 +106,7 @@ final class Standings {
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
                         List.of(SINUSOID),
-                        List.of(),
+                        List.of("core.surroundings.MovingAirTest#aSwingWithoutAmplitudeOrEndIsConstantAir"),
                         List.of(AIRS),
                         List.of("air-cellar")),
                 new Standing(
@@ -137,7 +141,7 @@ final class Standings {
                         "that feels its load",
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
-                        List.of(),
+                        List.of(LAG),
                         List.of("core.scene.AppliancesTest#aStrongOneIsHeld"),
                         List.of(APPLIANCES),
                         List.of("fridge-loaded")),
@@ -155,7 +159,7 @@ final class Standings {
                         "held",
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
-                        List.of(),
+                        List.of(new Check("core.scene.TradeFactsTest#aFreezerTakesAboutAnHour", COMMON_PRACTICE)),
                         List.of("core.scene.AppliancesTest#freezersFreezeAndWarn"),
                         List.of(APPLIANCES),
                         List.of("freezer")),
@@ -238,7 +242,9 @@ final class Standings {
                         "topped up, poured off, stirred once",
                         List.of(PLATE),
                         IN_ICE_WATER,
-                        List.of(),
+                        List.of(new Check(
+                                "core.scene.TendedBathTest#iceAddedTakesWhatTheTextbookSays",
+                                "H. D. Young and R. A. Freedman, University Physics")),
                         List.of(
                                 "core.scene.TendedBathTest#toppedUpAfterTheIceIsGoneItIsANewBath",
                                 "core.scene.TendedBathTest#stirringWhatIsMixedChangesNothing"),
@@ -288,6 +294,29 @@ final class Standings {
                                 "core.surroundings.GelPacksTest#packsThatTouchNothingLeaveTheRoom",
                                 "core.surroundings.GelPacksTest#greatPacksThatConductWellHoldTheWallAtTheirMeltingRange"),
                         List.of("core.surroundings.GelPacksTest#badPacksAreRefused"),
-                        List.of("gel-packs")));
+                        List.of("gel-packs")),
+                new Standing(
+                        Earth.class,
+                        "buried, or with the neck out",
+                        List.of(Law.EARTH_CONTACT),
+                        List.of(Multipliers.EARTH_CONTACT, Multipliers.EARTH_CONDUCTION),
+                        List.of(
+                                new Check(
+                                        "core.surroundings.EarthTest#aLongBottleInTheBlock",
+                                        "Laplace inversion (Talbot and de Hoog agree to 2e-12 K)"),
+                                new Check(
+                                        "core.surroundings.EarthTest#theGroundCarriesTheWavesDown",
+                                        "H. S. Carslaw, J. C. Jaeger, Conduction of Heat in Solids, 1959"),
+                                new Check(
+                                        "core.surroundings.EarthTest#buriedInDampGroundOfTwelveDegrees",
+                                        COMMON_PRACTICE)),
+                        List.of(
+                                "core.surroundings.EarthTest#aPerfectConductorIsTheGroundBehindItsContact",
+                                "core.surroundings.EarthTest#withoutContactNothingPasses",
+                                "core.surroundings.EarthTest#equalTemperaturesStay"),
+                        List.of(
+                                "core.surroundings.EarthTest#badHolesAreRefused",
+                                "core.surroundings.EarthTest#vesselsThatDoNotFitAreRefused"),
+                        List.of("earth-clay", "sand-damp", "sand-dry", "sand-neck")));
     }
 }
