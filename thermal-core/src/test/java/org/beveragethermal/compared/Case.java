@@ -66,7 +66,9 @@ record Case(
     /** Wine is to be cooled, or to be warmed. */
     enum Task {
         COOL(22, 10),
-        WARM(8, 12);
+        WARM(8, 12),
+        /** As far as ground of 12 °C can cool it in reasonable time. */
+        TEMPER(22, 14);
 
         private final double startC;
         private final double targetC;
@@ -93,6 +95,8 @@ record Case(
         DARK(1, Duration.ofHours(12), 400),
         /** One temperature, paper of 0.1 mm all round. */
         LABELLED(1, Duration.ofHours(12), 400),
+        /** One temperature, in ground of some hundred rings. */
+        GROUND(1, Duration.ofHours(12), 120),
         /** Slices. */
         BATH(8, Duration.ofHours(2), 80),
         /** As in a bath, with ice whose amount is asked for. */

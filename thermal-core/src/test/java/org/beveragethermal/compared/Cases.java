@@ -32,6 +32,7 @@ import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.FoamBox;
+import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Hand;
@@ -49,6 +50,7 @@ import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WalledCooler;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.surroundings.WetWrap;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.vessel.Vessels;
 
@@ -238,6 +240,13 @@ final class Cases {
                         "4 gel packs of 400 g and 25 mm from −18 °C around it, room of 22 °C",
                         Looking.AIR,
                         GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)),
+                buried("earth-clay", "under 100 mm of damp clay of 12 °C, air of 22 °C", covered(Solids.dampClay())),
+                buried("sand-damp", "under 100 mm of damp sand of 12 °C, air of 22 °C", covered(Solids.dampSand())),
+                buried("sand-dry", "under 100 mm of dry sand of 12 °C, air of 22 °C", covered(Solids.drySand())),
+                buried(
+                        "sand-neck",
+                        "200 mm deep in damp sand of 12 °C, the neck in air of 22 °C",
+                        Earth.hole(millimetres(110), millimetres(200), Solids.dampSand(), celsius(12), ROOM)),
                 cooled(
                         "wet-wrap-still",
                         WetWrap.class,
@@ -351,6 +360,15 @@ final class Cases {
     private static Case iced(
             String id, Class<? extends Surroundings> kind, String words, Function<Doubts, Surroundings> gear) {
         return new Case(id, kind, words, Task.COOL, Looking.ICE, gear, Case.Added.NOTHING);
+    }
+
+    private static Case buried(String id, String words, Earth hole) {
+        return new Case(id, Earth.class, words, Task.TEMPER, Looking.GROUND, doubts -> hole, Case.Added.NOTHING);
+    }
+
+    private static Earth covered(Solid earth) {
+        return Earth.hole(millimetres(110), millimetres(450), earth, celsius(12), ROOM)
+                .coveredBy(millimetres(100));
     }
 
     private static Case alone(String id, String words, Function<Doubts, Surroundings> gear) {

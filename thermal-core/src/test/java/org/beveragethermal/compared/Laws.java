@@ -16,6 +16,7 @@ import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalLayer;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.correlation.VerticalSlot;
+import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Hand;
 import org.beveragethermal.core.surroundings.Multipliers;
@@ -96,6 +97,10 @@ final class Laws {
                             + " (1963) 339",
                     "clear skies, dew points of −13 to 24 °C",
                     spread(Multipliers.SKY)),
+                    Law.EARTH_CONTACT,
+                    "own assumption on contact and looseness; layers in series, then rings of ground; see Earth",
+                    "earth filled in round a vessel that stands upright",
+                    spread(Multipliers.EARTH_CONTACT)),
             new Law(
                     Law.CONDENSATION,
                     "A. P. Colburn and O. A. Hougen, Ind. Eng. Chem. 26 (1934) 1178 (from memory): the film of air times the drop of"
@@ -133,6 +138,7 @@ final class Laws {
         static final String HAND = "tissue and blood of a hand";
         static final String SUN = "sunlight on outline, glass and drink";
         static final String SKY = "radiation of a clear sky";
+        static final String EARTH_CONTACT = "conduction across contact, backfill and the earth beside it";
         static final String CONDENSATION = "dew, analogy of heat and mass";
 
         /** What conducts from the wall to what touches it. */
@@ -147,7 +153,9 @@ final class Laws {
                             WalledCooler.class,
                             FLOOR,
                             Hand.class,
-                            HAND)
+                            HAND,
+                            Earth.class,
+                            EARTH_CONTACT)
                     .getOrDefault(kind, CONTACT);
         }
 

@@ -66,7 +66,7 @@ final class Ranges {
     }
 
     private static void dot(Svg svg, double x, double y, Case.Task task) {
-        svg.dot(x, y, 3.5, task == Case.Task.COOL ? INK : "#ffffff", INK, 1.5);
+        svg.dot(x, y, 3.5, task == Case.Task.WARM ? "#ffffff" : INK, INK, 1.5);
     }
 
     private static double x(double minutes) {

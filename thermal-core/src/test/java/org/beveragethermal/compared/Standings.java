@@ -13,6 +13,7 @@ import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.FoamBox;
+import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Hand;
@@ -46,6 +47,9 @@ final class Standings {
             "Cengel and Ghajar, Heat and Mass Transfer, 5th ed., example 7-5");
     private static final Check SINUSOID =
             new Check("core.solver.VaryingBoundaryTest#sinusoidalAir", "closed form: first-order lag");
+    private static final Check LAG = new Check(
+            "core.scene.AppliancesTest#anEmptyOneReturnsToItsSetPoint",
+            "closed form: first-order lag under a decaying input");
     private static final Check ICE_WATER_CUSTOM =
             new Check("core.scene.TradeFactsTest#iceAndWaterTakeAFewMinutes", COMMON_PRACTICE);
     private static final Check BLOCKS_CUSTOM =
@@ -108,7 +112,7 @@ final class Standings {
                         List.of(new Check(
                                 "core.surroundings.MovingAirTest#pressureFallsWithHeight",
                                 "ISO 2533:1975, standard atmosphere")),
-                        List.of(),
+                        List.of("core.surroundings.MovingAirTest#atSeaLevelNothingChanges"),
                         List.of(AIRS),
                         List.of("air-altitude")),
                 new Standing(
@@ -117,7 +121,7 @@ final class Standings {
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
                         List.of(SINUSOID),
-                        List.of(),
+                        List.of("core.surroundings.MovingAirTest#aSwingWithoutAmplitudeOrEndIsConstantAir"),
                         List.of(AIRS),
                         List.of("air-cellar")),
                 new Standing(
@@ -191,7 +195,7 @@ final class Standings {
                         "that feels its load",
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
-                        List.of(),
+                        List.of(LAG),
                         List.of("core.scene.AppliancesTest#aStrongOneIsHeld"),
                         List.of(APPLIANCES),
                         List.of("fridge-loaded")),
@@ -209,7 +213,7 @@ final class Standings {
                         "held",
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
-                        List.of(),
+                        List.of(new Check("core.scene.TradeFactsTest#aFreezerTakesAboutAnHour", COMMON_PRACTICE)),
                         List.of("core.scene.AppliancesTest#freezersFreezeAndWarn"),
                         List.of(APPLIANCES),
                         List.of("freezer")),
@@ -292,7 +296,9 @@ final class Standings {
                         "topped up, poured off, stirred once",
                         List.of(PLATE),
                         IN_ICE_WATER,
-                        List.of(),
+                        List.of(new Check(
+                                "core.scene.TendedBathTest#iceAddedTakesWhatTheTextbookSays",
+                                "H. D. Young and R. A. Freedman, University Physics")),
                         List.of(
                                 "core.scene.TendedBathTest#toppedUpAfterTheIceIsGoneItIsANewBath",
                                 "core.scene.TendedBathTest#stirringWhatIsMixedChangesNothing"),
@@ -467,5 +473,27 @@ final class Standings {
                         List.of("core.surroundings.HandAndCarTest#theBootIsCoolerAndWhatIsStatedCounts"),
                         List.of("core.surroundings.HandAndCarTest#theBootIsCoolerAndWhatIsStatedCounts"),
                         List.of("car")));
+                        Earth.class,
+                        "buried, or with the neck out",
+                        List.of(Law.EARTH_CONTACT),
+                        List.of(Multipliers.EARTH_CONTACT, Multipliers.EARTH_CONDUCTION),
+                        List.of(
+                                new Check(
+                                        "core.surroundings.EarthTest#aLongBottleInTheBlock",
+                                        "Laplace inversion (Talbot and de Hoog agree to 2e-12 K)"),
+                                new Check(
+                                        "core.surroundings.EarthTest#theGroundCarriesTheWavesDown",
+                                        "H. S. Carslaw, J. C. Jaeger, Conduction of Heat in Solids, 1959"),
+                                new Check(
+                                        "core.surroundings.EarthTest#buriedInDampGroundOfTwelveDegrees",
+                                        COMMON_PRACTICE)),
+                        List.of(
+                                "core.surroundings.EarthTest#aPerfectConductorIsTheGroundBehindItsContact",
+                                "core.surroundings.EarthTest#withoutContactNothingPasses",
+                                "core.surroundings.EarthTest#equalTemperaturesStay"),
+                        List.of(
+                                "core.surroundings.EarthTest#badHolesAreRefused",
+                                "core.surroundings.EarthTest#vesselsThatDoNotFitAreRefused"),
+                        List.of("earth-clay", "sand-damp", "sand-dry", "sand-neck")));
     }
 }

@@ -3,6 +3,7 @@ package org.beveragethermal.core.conduction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.HeatLaw;
@@ -24,8 +25,40 @@ public final class AxisymmetricBlock {
     private final double conductivity;
     private final @Nullable Node[][] grid;
     private final List<Node> nodes;
-    private final List<Path> paths;
+    private final List<DirectPath> paths;
     private final String name;
+
+    /** Where a face of the block looks. */
+    public enum Side {
+        /** Up, at depth 0. */
+        TOP("top"),
+        /** Down, at the last depth. */
+        BOTTOM("bottom"),
+        /** Inwards, at the round wall of the hole. */
+        HOLE_WALL("side of hole"),
+        /** Down, at the upper end of the hole. */
+        HOLE_TOP("top of hole"),
+        /** Up, at the bottom of the hole. */
+        HOLE_BOTTOM("bottom of hole");
+
+        private final String words;
+
+        Side(String words) {
+            this.words = words;
+        }
+    }
+
+    /**
+     * A face of one ring, to be joined with what touches it.
+     *
+     * @param side where it looks
+     * @param ring the ring behind it
+     * @param areaM2 area [m²]
+     * @param kelvinPerWatt resistance from the middle of the ring to the face [K/W]
+     * @param fromM where it begins [m]: a depth at the wall of the hole, a radius elsewhere
+     * @param toM where it ends [m], counted alike
+     */
+    public record Facet(Side side, Node ring, double areaM2, double kelvinPerWatt, double fromM, double toM) {}
 
     private AxisymmetricBlock(
             String name,
@@ -33,7 +66,7 @@ public final class AxisymmetricBlock {
             double[] depths,
             double conductivity,
             double volumetricHeatCapacity,
-            double temperatureK,
+            DoubleUnaryOperator temperatureK,
             double holeRadiusM,
             double holeTopM,
             double holeBottomM) {
@@ -50,7 +83,9 @@ public final class AxisymmetricBlock {
                 if (!hole) {
                     double volume = ring(i) * (depths[j + 1] - depths[j]);
                     grid[i][j] = Node.sensible(
-                            name + " " + (i + 1) + "/" + (j + 1), volumetricHeatCapacity * volume, temperatureK);
+                            name + " " + (i + 1) + "/" + (j + 1),
+                            volumetricHeatCapacity * volume,
+                            temperatureK.applyAsDouble(middleDepth(j)));
                     all.add(grid[i][j]);
                 }
             }
@@ -60,7 +95,7 @@ public final class AxisymmetricBlock {
     }
 
     /**
-     * A block of one material with a cylindrical hole on its axis.
+     * A block of one material with a cylindrical hole on its axis, at one temperature.
      *
      * @param name what the nodes' names begin with
      * @param radii radii of the rings' boundaries [m], ascending from 0; one must be the hole's radius; not modified
@@ -82,6 +117,44 @@ public final class AxisymmetricBlock {
             double conductivity,
             double volumetricHeatCapacity,
             double temperatureK,
+            double holeRadiusM,
+            double holeTopM,
+            double holeBottomM) {
+        return of(
+                name,
+                radii,
+                depths,
+                conductivity,
+                volumetricHeatCapacity,
+                depthM -> temperatureK,
+                holeRadiusM,
+                holeTopM,
+                holeBottomM);
+    }
+
+    /**
+     * A block whose temperature at the start depends on the depth, as that of the ground does.
+     *
+     * @param name what the nodes' names begin with
+     * @param radii radii of the rings' boundaries [m], ascending from 0; one must be the hole's radius; not modified
+     * @param depths depths of the layers' boundaries [m], ascending from 0; the hole's top and bottom must be among them; not
+     *     modified
+     * @param conductivity thermal conductivity [W/(m K)], > 0
+     * @param volumetricHeatCapacity density times specific heat capacity [J/(m³ K)], > 0
+     * @param temperatureK temperature at the start [K], > 0, by depth [m]; asked at the middle of each layer
+     * @param holeRadiusM radius of the hole [m], ≥ 0; 0 for none
+     * @param holeTopM depth of its top [m]
+     * @param holeBottomM depth of its bottom [m]
+     * @return the block
+     * @throws IllegalArgumentException if an argument is outside its range or the hole does not fit the boundaries
+     */
+    public static AxisymmetricBlock of(
+            String name,
+            double[] radii,
+            double[] depths,
+            double conductivity,
+            double volumetricHeatCapacity,
+            DoubleUnaryOperator temperatureK,
             double holeRadiusM,
             double holeTopM,
             double holeBottomM) {
@@ -150,8 +223,8 @@ public final class AxisymmetricBlock {
         return edges;
     }
 
-    private List<Path> innerPaths() {
-        List<Path> all = new ArrayList<>();
+    private List<DirectPath> innerPaths() {
+        List<DirectPath> all = new ArrayList<>();
         for (int i = 0; i < grid.length; i++) {
             for (int j = 0; j < grid[i].length; j++) {
                 if (i + 1 < grid.length) {
@@ -165,7 +238,7 @@ public final class AxisymmetricBlock {
         return all;
     }
 
-    private static void join(List<Path> all, @Nullable Node a, @Nullable Node b, double conductance) {
+    private static void join(List<DirectPath> all, @Nullable Node a, @Nullable Node b, double conductance) {
         if (a != null && b != null) {
             all.add(DirectPath.of(a.name() + " to " + b.name(), a, b, "conduction", HeatLaw.conductance(conductance)));
         }
@@ -210,7 +283,71 @@ public final class AxisymmetricBlock {
      * @return paths
      */
     public List<Path> paths() {
-        return paths;
+        return List.copyOf(paths);
+    }
+
+    /**
+     * The paths between the rings, each with its conduction scaled by a named factor: what an uncertain conductivity does.
+     *
+     * @param multiplier name of the factor
+     * @return paths
+     */
+    public List<Path> pathsScaledBy(String multiplier) {
+        return paths.stream().<Path>map(path -> path.scaledBy(multiplier)).toList();
+    }
+
+    /**
+     * The faces at depth 0, from the axis outwards.
+     *
+     * @return one face per ring that reaches the top
+     */
+    public List<Facet> topFacets() {
+        return flatFacets(Side.TOP, 0);
+    }
+
+    /**
+     * The faces of the hole: its wall from above, its upper end and its bottom from the axis outwards.
+     *
+     * @return faces, none without a hole
+     */
+    public List<Facet> holeFacets() {
+        List<Facet> all = new ArrayList<>();
+        for (int i = 0; i < grid.length; i++) {
+            for (int j = 0; j < grid[i].length; j++) {
+                Node node = grid[i][j];
+                if (node == null) {
+                    continue;
+                }
+                if (i > 0 && grid[i - 1][j] == null) {
+                    double area = 2 * Math.PI * radii[i] * (depths[j + 1] - depths[j]);
+                    double half = radialHalf(radii[i], middleRadius(i), j);
+                    all.add(new Facet(Side.HOLE_WALL, node, area, half, depths[j], depths[j + 1]));
+                }
+                if (j + 1 < grid[i].length && grid[i][j + 1] == null) {
+                    all.add(flatFacet(Side.HOLE_TOP, node, i, j));
+                }
+                if (j > 0 && grid[i][j - 1] == null) {
+                    all.add(flatFacet(Side.HOLE_BOTTOM, node, i, j));
+                }
+            }
+        }
+        return all;
+    }
+
+    private List<Facet> flatFacets(Side side, int j) {
+        List<Facet> all = new ArrayList<>();
+        for (int i = 0; i < grid.length; i++) {
+            Node node = grid[i][j];
+            if (node != null) {
+                all.add(flatFacet(side, node, i, j));
+            }
+        }
+        return all;
+    }
+
+    private Facet flatFacet(Side side, Node node, int i, int j) {
+        double half = 0.5 * (depths[j + 1] - depths[j]) / (conductivity * ring(i));
+        return new Facet(side, node, ring(i), half, radii[i], radii[i + 1]);
     }
 
     /**
@@ -222,7 +359,7 @@ public final class AxisymmetricBlock {
      * @throws IllegalArgumentException if the coefficient is not finite and positive
      */
     public List<Path> top(End end, double coefficient) {
-        return flat(end, coefficient, 0, "top");
+        return flat(end, coefficient, Side.TOP, 0);
     }
 
     /**
@@ -234,15 +371,15 @@ public final class AxisymmetricBlock {
      * @throws IllegalArgumentException if the coefficient is not finite and positive
      */
     public List<Path> bottom(End end, double coefficient) {
-        return flat(end, coefficient, depths.length - 2, "bottom");
+        return flat(end, coefficient, Side.BOTTOM, depths.length - 2);
     }
 
-    private List<Path> flat(End end, double coefficient, int j, String what) {
+    private List<Path> flat(End end, double coefficient, Side side, int j) {
         requireCoefficient(coefficient);
-        double half = 0.5 * (depths[j + 1] - depths[j]) / conductivity;
         List<Path> all = new ArrayList<>();
-        for (int i = 0; i < grid.length; i++) {
-            outside(all, grid[i][j], end, ring(i) / (half + 1 / coefficient), what);
+        for (Facet facet : flatFacets(side, j)) {
+            double conductance = 1 / (facet.kelvinPerWatt() + 1 / (coefficient * facet.areaM2()));
+            outside(all, facet.ring(), end, conductance, side.words);
         }
         return all;
     }
@@ -284,36 +421,16 @@ public final class AxisymmetricBlock {
     public List<Path> hole(End end, double coefficient) {
         requireCoefficient(coefficient);
         List<Path> all = new ArrayList<>();
-        for (int i = 0; i < grid.length; i++) {
-            for (int j = 0; j < grid[i].length; j++) {
-                Node node = grid[i][j];
-                if (node == null) {
-                    continue;
-                }
-                if (i > 0 && grid[i - 1][j] == null) {
-                    double area = 2 * Math.PI * radii[i] * (depths[j + 1] - depths[j]);
-                    face(
-                            all,
-                            node,
-                            end,
-                            radialHalf(radii[i], middleRadius(i), j) + 1 / (coefficient * area),
-                            "side of hole");
-                }
-                double half =
-                        0.5 * (depths[j + 1] - depths[j]) / (conductivity * ring(i)) + 1 / (coefficient * ring(i));
-                if (j + 1 < grid[i].length && grid[i][j + 1] == null) {
-                    face(all, node, end, half, "top of hole");
-                }
-                if (j > 0 && grid[i][j - 1] == null) {
-                    face(all, node, end, half, "bottom of hole");
-                }
-            }
+        for (Facet facet : holeFacets()) {
+            double conductance = 1 / (facet.kelvinPerWatt() + 1 / (coefficient * facet.areaM2()));
+            all.add(DirectPath.of(
+                    facet.ring().name() + " " + facet.side().words,
+                    end,
+                    facet.ring(),
+                    "conduction",
+                    HeatLaw.conductance(conductance)));
         }
         return all;
-    }
-
-    private static void face(List<Path> all, Node node, End end, double resistance, String what) {
-        all.add(DirectPath.of(node.name() + " " + what, end, node, "conduction", HeatLaw.conductance(1 / resistance)));
     }
 
     /**

@@ -62,5 +62,11 @@ public final class Multipliers {
     /** On radiation between an outer surface and the sky. */
     public static final String SKY = "sky";
 
+    /** On conduction in the ground round a buried vessel. */
+    public static final String EARTH_CONDUCTION = "earth conduction";
+
+    /** On what passes between a buried vessel and the ground: contact, backfill and the earth next to it. */
+    public static final String EARTH_CONTACT = "earth contact";
+
     private Multipliers() {}
 }

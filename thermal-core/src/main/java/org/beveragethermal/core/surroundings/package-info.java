@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 /**
  * What a vessel can be put into: air, still or moving, dry or moist; refrigerators and freezers; a water bath; a stream or a
- * lake; a running tap; ice and water; ice alone; salted ice; gel packs laid around it.
+ * lake; a running tap; ice and water; ice alone; salted ice; gel packs laid around it; a hole in the
+ * ground.
  *
  * <p><b>Problem.</b> Each means of cooling or warming touches some part of a vessel's wall, has a state of its own (a bath
  * warms up, ice melts) and exchanges heat with its room whether or not a vessel is in it.
@@ -114,6 +115,15 @@
  * WaterBath sink = WaterBath.of(bowl, litres(6), celsius(20), kitchen).withInflow(litresPerMinute(3), celsius(12));
  * }</pre>
  *
+ * <p><b>Ground.</b> An {@link org.beveragethermal.core.surroundings.Earth} is a hole for one vessel in damp earth or sand. The ground
+ * starts at one temperature or at that of its {@linkplain org.beveragethermal.core.surroundings.GroundTemperature waves} of the year and
+ * the day; afterwards the air above warms it. How it conducts is known to a third, how it lies against the wall to a factor of two.
+ *
+ * <pre>{@code
+ * Earth garden = Earth.hole(millimetres(110), millimetres(500), Solids.dampClay(), celsius(12), shade).coveredBy(millimetres(150));
+ * Earth beach = Earth.hole(millimetres(110), millimetres(220), Soil.sand().moist(percent(5)), celsius(20), terrace);
+ * }</pre>
+ *
  * <p>Hot water carries cautions in the notes of a prediction: scalding, and glass that cracks. What a drink does if it is forgotten in a
  * bath is asked of {@code Prediction.timeInRange} and of {@code BathGuard} in the package of scenes.
  *
@@ -122,7 +132,7 @@
  * implement {@link org.beveragethermal.core.surroundings.Surroundings} and {@code Medium}, as the class {@code StoneTrough} of
  * thermal-examples does. The interface is unsettled and may change in the next version.
  *
- * <p><b>Not in here yet.</b> Topping up salted ice and water baths, sun, soil.
+ * <p><b>Not in here yet.</b> Topping up salted ice and water baths.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

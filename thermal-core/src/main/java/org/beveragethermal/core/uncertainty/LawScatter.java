@@ -45,6 +45,11 @@ public final class LawScatter {
     private static final Uncertainty HAND = Uncertainty.rectangularRelative(0.7);
     /** Sunlight taken up: colours of glass and drink, outline, direction of a lying vessel, its own shade; a judgement. */
     private static final Uncertainty SUN = Uncertainty.normalRelative(0.15);
+    /** Conduction of ground that is called damp, dry or wet: what the tables of damp sand and clay spread over; a judgement. */
+    private static final Uncertainty EARTH_CONDUCTION = Uncertainty.rectangularRelative(0.35);
+
+    /** Contact of earth with a wall and loose backfill: grains, clods or mud; a judgement. */
+    private static final Uncertainty EARTH_CONTACT = Uncertainty.rectangularRelative(0.6);
 
     private LawScatter() {}
 
@@ -73,6 +78,8 @@ public final class LawScatter {
                 UncertainInput.factor(Multipliers.OPEN_TOP, OPEN_TOP),
                 UncertainInput.factor(Multipliers.HAND, HAND),
                 UncertainInput.factor(Multipliers.SUN, SUN),
-                UncertainInput.factor(Multipliers.SKY, Uncertainty.normalRelative(SkyRadiation.RELATIVE_SPREAD)));
+                UncertainInput.factor(Multipliers.SKY, Uncertainty.normalRelative(SkyRadiation.RELATIVE_SPREAD)),
+                UncertainInput.factor(Multipliers.EARTH_CONDUCTION, EARTH_CONDUCTION),
+                UncertainInput.factor(Multipliers.EARTH_CONTACT, EARTH_CONTACT));
     }
 }

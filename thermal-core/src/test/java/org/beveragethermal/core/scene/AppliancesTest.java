@@ -32,6 +32,7 @@ import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /** Refrigerators and freezers that have a fan, a door, a thermostat and a load. */
@@ -140,7 +141,12 @@ class AppliancesTest {
         for (int minutes : new int[] {12, 20, 30, 60}) {
             double t = 60 * (minutes - 10);
             double expected = 5 + 10 * 300 / (300.0 - 600) * (Math.exp(-t / 300) - Math.exp(-t / 600));
-            assertThat(air(run, "fridge", Duration.ofMinutes(minutes))).isCloseTo(expected, within(2e-3));
+            OutsideChecks.published("appliance-lag-" + minutes, "closed form: first-order lag under a decaying input")
+                    .what("air of a refrigerator that feels its load, " + minutes + " min, door opened at 10 min")
+                    .unit("°C")
+                    .expected(expected)
+                    .within(2e-3)
+                    .check(air(run, "fridge", Duration.ofMinutes(minutes)));
         }
         assertThat(air(run, "fridge", Duration.ofHours(3))).isCloseTo(5, within(2e-3));
         // At the end as much has gone out as came in, so that the sum of net heat says nothing; 10 min after the

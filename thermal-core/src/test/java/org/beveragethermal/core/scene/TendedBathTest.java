@@ -37,6 +37,7 @@ import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /** Baths of ice and water to which somebody adds, from which he pours off, and which he stirs. */
@@ -109,6 +110,22 @@ class TendedBathTest {
         assertThat(run.ledger().closure()).isLessThan(1e-9);
         assertThat(run.ledger().heatInto("bath ice added"))
                 .isCloseTo(-Ice.specificEnthalpy(ZERO - 8), within(1e-6 * 333_000));
+    }
+
+    /** Worked example, twentyfold: 69 g of ice of −20 °C bring 0.25 kg of water from 25 °C to 0 °C, all melted. */
+    @Test
+    void iceAddedTakesWhatTheTextbookSays() {
+        double ice = 20 * 0.069;
+        ScenePrediction run = run(bath(1.5, 3), scene -> scene.topUpIce("bath", THEN, kilograms(ice), celsius(-20)));
+        OutsideChecks.fromMemory(
+                        "tended-textbook-ice",
+                        "H. D. Young and R. A. Freedman, University Physics, example on a chilled drink")
+                .what(
+                        "heat that 1.38 kg of ice of −20 °C lacks to water of 0 °C: twenty times 0.25 kg · 4190 J/(kg K) · 25 K")
+                .unit("kJ")
+                .expected(20 * 0.25 * 4.19 * 25)
+                .withinRelative(0.02)
+                .check(-1e-3 * booked(run, "adding ice"));
     }
 
     @Test

@@ -19,6 +19,7 @@ import org.beveragethermal.core.prediction.TimeToTemperature.Reached;
 import org.beveragethermal.core.surroundings.Agitation;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.WaterBath;
@@ -91,6 +92,25 @@ class TradeFactsTest {
                         .deciding()
                         .name())
                 .isEqualTo("outside");
+    }
+
+    @Test
+    void aFreezerTakesAboutAnHour() {
+        Prediction prediction = Lumped.of(BOTTLE.filledWith(WINE, fahrenheit(70)))
+                .expose(in(Freezer.at(fahrenheit(0)), Duration.ofHours(3)));
+        double minutes = minutesTo(prediction, 50);
+        OutsideChecks.commonPractice("trade-freezer")
+                .what("70 to 50 °F in a household freezer at 0 °F (about an hour, a factor of two either way)")
+                .unit("min")
+                .between(30, 120)
+                .check(minutes);
+        OutsideChecks.ruleOfThumb(
+                "trade-freezer",
+                "70 to 50 °F in a household freezer at 0 °F",
+                60,
+                minutes,
+                "min",
+                "still air, base covered; freezers in use are not always that cold");
     }
 
     @Test

@@ -201,6 +201,33 @@ class MovingAirTest {
     }
 
     @Test
+    void atSeaLevelNothingChanges() {
+        Prediction plain = Lumped.of(COLD).expose(in(ROOM, Duration.ofHours(3)));
+        Prediction sea = Lumped.of(COLD).expose(in(ROOM.withAltitude(metres(0)), Duration.ofHours(3)));
+        assertThat(ROOM.withAltitude(metres(0)).pressurePa()).isCloseTo(ROOM.pressurePa(), within(1e-6));
+        for (int minutes = 30; minutes <= 180; minutes += 30) {
+            assertThat(sea.meanTemperatureK(60 * minutes))
+                    .isCloseTo(plain.meanTemperatureK(60 * minutes), within(1e-6));
+        }
+    }
+
+    @Test
+    void aSwingWithoutAmplitudeOrEndIsConstantAir() {
+        // Ten years are so long that the air keeps its crest for three hours; a swing of nothing is none.
+        Prediction plain = Lumped.of(COLD).expose(in(ROOM, Duration.ofHours(3)));
+        List<Air> swings = List.of(
+                Air.periodic(celsius(20), kelvinDifference(0), Duration.ofDays(1), Duration.ZERO),
+                Air.periodic(celsius(16), kelvinDifference(4), Duration.ofDays(3650), Duration.ZERO));
+        for (Air swing : swings) {
+            Prediction swung = Lumped.of(COLD).expose(in(swing, Duration.ofHours(3)));
+            for (int minutes = 30; minutes <= 180; minutes += 30) {
+                assertThat(swung.meanTemperatureK(60 * minutes))
+                        .isCloseTo(plain.meanTemperatureK(60 * minutes), within(1e-3));
+            }
+        }
+    }
+
+    @Test
     void cellarsFollowTheYear() {
         Air cellar = Air.periodic(celsius(13), kelvinDifference(4), Duration.ofDays(365), Duration.ofDays(200));
         assertThat(cellar.airK().at(200 * 86_400)).isCloseTo(ZERO + 17, within(1e-9));

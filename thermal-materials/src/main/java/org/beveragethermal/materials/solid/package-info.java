@@ -9,8 +9,9 @@
  * found there; it also says at which temperatures the figures hold. {@link org.beveragethermal.materials.solid.Solids}
  * lists them.
  *
- * <p>Three things want more than constants. A porous solid with water in it follows a rule of ours, {@link
- * org.beveragethermal.materials.solid.Solids#wetted}. A gel pack melts over a range: {@link
+ * <p>Four things want more than constants. A porous solid with water in it follows a rule of ours, {@link
+ * org.beveragethermal.materials.solid.Solids#wetted}; soil of a known moisture follows a published one, {@link
+ * org.beveragethermal.materials.solid.Soil}. A gel pack melts over a range: {@link
  * org.beveragethermal.materials.solid.LatentSolid} turns temperature into enthalpy and back. Ice, whose enthalpy
  * decides how much of it is needed, follows the reference formulation in {@link
  * org.beveragethermal.materials.solid.Ice}.
