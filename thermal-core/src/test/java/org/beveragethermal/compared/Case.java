@@ -118,7 +118,7 @@ record Case(
 
         VesselModel model() {
             return switch (this) {
-                case AIR -> VesselModel.lumped();
+                case AIR, GROUND -> VesselModel.lumped();
                 case DARK -> VesselModel.lumped().tinted(GlassTint.GREEN, DrinkTint.DARK);
                 case LABELLED -> VesselModel.lumped().wrappedIn(Layer.of(Solids.paper(), millimetres(0.1)));
                 case BATH, ICE, ALONE, SALT -> VesselModel.axial(slices);

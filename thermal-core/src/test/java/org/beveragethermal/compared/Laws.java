@@ -22,8 +22,8 @@ import org.beveragethermal.core.surroundings.Hand;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Sleeve;
 import org.beveragethermal.core.surroundings.Surroundings;
-import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.core.surroundings.WalledCooler;
+import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.materials.provenance.ValidityRange;
 
@@ -86,6 +86,7 @@ final class Laws {
                             + " Hand",
                     "skin of 10 °C to 40 °C",
                     spread(Multipliers.HAND)),
+            new Law(
                     Law.SUN,
                     "outline of the vessel; water in five bands, A. Rabl and C. E. Nielsen, Solar Energy 17 (1975) 1 (from"
                             + " memory); tints of glass and drink remembered; see SunOptics",
@@ -97,6 +98,7 @@ final class Laws {
                             + " (1963) 339",
                     "clear skies, dew points of −13 to 24 °C",
                     spread(Multipliers.SKY)),
+            new Law(
                     Law.EARTH_CONTACT,
                     "own assumption on contact and looseness; layers in series, then rings of ground; see Earth",
                     "earth filled in round a vessel that stands upright",

@@ -12,8 +12,8 @@ import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
-import org.beveragethermal.core.surroundings.FoamBox;
 import org.beveragethermal.core.surroundings.Earth;
+import org.beveragethermal.core.surroundings.FoamBox;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Hand;
@@ -401,7 +401,8 @@ final class Standings {
                                 "core.surroundings.PorousPotTest#whatStandsAboveTheRimIsInTheAir",
                                 "core.surroundings.PorousPotTest#saturatedAirOfTheSameTemperatureDoesNothing"),
                         List.of("core.surroundings.PorousPotTest#badPotsAreRefused"),
-                        List.of("porous-pot")));
+                        List.of("porous-pot")),
+                new Standing(
                         Sleeve.class,
                         "around a vessel in a room",
                         List.of(Law.SLEEVE, SLENDER, RADIATION),
@@ -472,7 +473,8 @@ final class Standings {
                                 new Check("core.surroundings.HandAndCarTest#otherMeasurementsOfCars", "J. Null")),
                         List.of("core.surroundings.HandAndCarTest#theBootIsCoolerAndWhatIsStatedCounts"),
                         List.of("core.surroundings.HandAndCarTest#theBootIsCoolerAndWhatIsStatedCounts"),
-                        List.of("car")));
+                        List.of("car")),
+                new Standing(
                         Earth.class,
                         "buried, or with the neck out",
                         List.of(Law.EARTH_CONTACT),
