@@ -39,6 +39,11 @@ record PorousLayer(double dryConductivity, double thicknessM, double gapM, doubl
         return waterKg / (WATER_DENSITY * areaM2 * thicknessM);
     }
 
+    /** What it holds when it is soaked [kg]. */
+    double mostWaterKg() {
+        return FULL * WATER_DENSITY * areaM2 * thicknessM;
+    }
+
     private double held(double waterKg) {
         return SmoothMath.min(waterFraction(waterKg), FULL, CORNER) - SmoothMath.min(0, FULL, CORNER);
     }

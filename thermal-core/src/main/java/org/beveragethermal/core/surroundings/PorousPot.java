@@ -140,6 +140,17 @@ public final class PorousPot implements Surroundings {
                 SiValues.fraction(part, "part of a pot's pores filled with water", 0, 1));
     }
 
+    /**
+     * Whether somebody may do something to it in the course of a run.
+     *
+     * @param tending what is done
+     * @return true for water that is poured over the pot; what its pores cannot hold runs off
+     */
+    @Override
+    public boolean allows(Tending tending) {
+        return tending instanceof Tending.AddWater;
+    }
+
     @Override
     public Medium open(String id, double originS) {
         return new PorousPotMedium(id, this, WetAir.open(around, id + " around", originS));

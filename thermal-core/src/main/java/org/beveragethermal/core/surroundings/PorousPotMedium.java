@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
@@ -165,13 +166,19 @@ final class PorousPotMedium implements Medium {
     }
 
     @Override
+    public Tended tended(String when, List<Tending> tendings, List<Occupant> occupants, OptionalDouble iceLeftKg) {
+        requireOne(occupants);
+        return WaterPoured.over(this, id, outside, gear.mostWaterKg(), when, tendings);
+    }
+
+    @Override
     public List<String> notes(List<Occupant> occupants) {
         requireOne(occupants);
         List<String> notes = new ArrayList<>(around.notes(occupants));
         if (gear.waterKg() > 0 && !occupants.isEmpty()) {
             notes.add(String.format(
                     Locale.ROOT,
-                    "in %s the pot is taken to hold %.0f g of water in its side; nobody pours more on it",
+                    "in %s the pot is taken to hold %.0f g of water in its side at the start",
                     id,
                     1000 * gear.waterKg()));
         }

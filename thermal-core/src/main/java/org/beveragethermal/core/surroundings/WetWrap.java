@@ -37,6 +37,9 @@ import org.beveragethermal.materials.units.SiValues;
  * radius. Up to there it stays wet for as long as the dish is kept filled; what is above dries by itself. That evaporation outruns what
  * rises is not modelled; a tight, thin cloth in hot wind stays less high.
  *
+ * <p><b>Water that is poured over it</b> in the course of a run ({@code Scene.Builder.topUpWater}) is taken up as far as the wrap holds it;
+ * a wrap that is dry at the start needs air of a stated humidity too, or nothing evaporates.
+ *
  * <p><b>What is not known.</b> How closely the wrap lies against the wall, and how it conducts: {@link #assumptions} and {@link
  * Multipliers#WRAP_CONTACT}. Water that runs down and drips off is left out, as is the film between cloth and glass running dry first.
  *
@@ -284,6 +287,17 @@ public final class WetWrap implements Surroundings {
     public static double capillaryHeightM(Quantity<Length> poreRadius) {
         double radius = SiValues.lengthM(poreRadius, "radius of a pore", FINEST_PORE_M, COARSEST_PORE_M);
         return 2 * SURFACE_TENSION / (WATER_DENSITY * GRAVITY * radius);
+    }
+
+    /**
+     * Whether somebody may do something to it in the course of a run.
+     *
+     * @param tending what is done
+     * @return true for water that is poured over a wrap that does not stand in a dish; what it cannot hold runs off
+     */
+    @Override
+    public boolean allows(Tending tending) {
+        return tending instanceof Tending.AddWater && fedM() == 0;
     }
 
     @Override

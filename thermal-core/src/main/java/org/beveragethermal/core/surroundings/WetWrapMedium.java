@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -154,6 +155,18 @@ final class WetWrapMedium implements Medium {
     private PorousLayer layer(Band band, Occupant vessel) {
         return new PorousLayer(
                 gear.material().thermalConductivity().value(), gear.thicknessM(), gear.gapM(), band.areaM2(vessel));
+    }
+
+    /** Poured over the band that dries; what it holds is not known while no vessel is in it. */
+    @Override
+    public Tended tended(String when, List<Tending> tendings, List<Occupant> occupants, OptionalDouble iceLeftKg) {
+        requireOne(occupants);
+        Band band = bands.get(0);
+        double most = occupants.stream()
+                .mapToDouble(vessel -> layer(band, vessel).mostWaterKg())
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
+        return WaterPoured.over(this, id, band.node(), most, when, tendings);
     }
 
     @Override

@@ -52,7 +52,7 @@
  * }</pre>
  *
  * <p><b>Tending.</b> In a scene ice and water may be added to a bath of ice and water, water poured off, and the bath stirred once;
- * ice may be added to bare ice, and its melt water poured off: {@link org.beveragethermal.core.surroundings.Tending}.
+ * ice may be added to bare ice, and its melt water poured off; water may be poured over wet wraps and pots: {@link org.beveragethermal.core.surroundings.Tending}.
  *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
  * said otherwise, open as a wire shelf, or in contact with a plate. Ends that look up, and those that look down on an open footing, have

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.fraction;
+import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
@@ -159,6 +160,20 @@ class PorousPotTest {
         double bare = Lumped.of(BOTTLE).expose(Exposure.in(warm, time)).meanTemperatureK(3600) - ZERO;
         assertThat(wineC(low, time)).isCloseTo(bare, within(0.5));
         assertThat(wineC(high, time)).isLessThan(bare - 2);
+    }
+
+    @Test
+    void waterPouredOverItFillsItsPores() {
+        PorousPot half = pot(TERRACE).filledTo(percent(50));
+        ScenePrediction run = Scene.builder()
+                .gear("gear", half)
+                .vessel("wine", BOTTLE, "gear")
+                .topUpWater("gear", Duration.ofHours(1), kilograms(1), celsius(20))
+                .build()
+                .predict(Duration.ofHours(2));
+        assertThat(run.gearMassKg("gear", Duration.ofSeconds(3601)))
+                .isCloseTo(pot(TERRACE).waterKg(), within(1e-4));
+        assertThat(run.ledger().closure()).isLessThan(1e-9);
     }
 
     @Test

@@ -381,6 +381,27 @@ class WetWrapTest {
     }
 
     @Test
+    void waterPouredOverItIsTakenUpAsFarAsItHolds() {
+        Scene.Builder tended = Scene.builder()
+                .gear("gear", towel(20, BREEZE))
+                .vessel("wine", BOTTLE, "gear")
+                .topUpWater("gear", Duration.ofHours(2), kilograms(0.05), celsius(20))
+                .topUpWater("gear", Duration.ofHours(8), kilograms(2), celsius(20));
+        ScenePrediction run = tended.build().predict(Duration.ofHours(10));
+        assertThat(run.gearMassKg("gear", Duration.ofMinutes(119))).isLessThan(0.005);
+        double after = run.gearMassKg("gear", Duration.ofSeconds(7201));
+        assertThat(after).isCloseTo(0.05 + run.gearMassKg("gear", Duration.ofMinutes(119)), within(1e-3));
+        // 2 mm over some 0.07 m² hold little more than 100 g.
+        assertThat(run.gearMassKg("gear", Duration.ofSeconds(28_801))).isBetween(0.08, 0.15);
+        assertThat(run.ledger().closure()).isLessThan(1e-9);
+        assertThat(wineC(run, Duration.ofHours(10)))
+                .isLessThan(wineC(run(towel(20, BREEZE), Duration.ofHours(10)), Duration.ofHours(10)) - 2);
+        assertThatThrownBy(() -> tended.stir("gear", Duration.ofHours(1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("gear");
+    }
+
+    @Test
     void layeredVesselsFeelTheSameWrap() {
         Duration time = Duration.ofMinutes(40);
         double lumped = wineC(run(towel(100, BREEZE), time), time);
