@@ -12,6 +12,7 @@ import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.CondensingFilm;
 import org.beveragethermal.core.film.ConvectiveFilm;
+import org.beveragethermal.core.film.EvaporatingFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.Boundary;
@@ -30,6 +31,15 @@ final class AirMedium implements Medium {
      * of (1 − s²)^(1/2) from 0 to 1.
      */
     private static final double PLATE_PER_DIAMETER = (0.7854 / 0.8740) * (0.7854 / 0.8740);
+
+    /**
+     * Relative humidity over a drink where none is given: that of a room, 30 to 70 % (own assumption). Dry air, which is what no humidity
+     * means elsewhere, would have the drink evaporate as in a desert.
+     */
+    static final double ASSUMED_HUMIDITY = 0.5;
+
+    private static final String ASSUMED_NOTE =
+            "no humidity is given: the air over an open vessel is taken at 50 %, from which its drink evaporates";
 
     private final Ends ends;
     private final Air.AirState state;
@@ -109,15 +119,34 @@ final class AirMedium implements Medium {
             HeatLaw contact = HeatLaw.conductance(footing.coefficient() * patch.outerAreaM2());
             return List.of(Face.whole("support", List.of(Link.of(ends.air(), "conduction", contact))));
         }
+        if (patch.isLiquid()) {
+            return List.of(Face.whole("air", liquid(patch)));
+        }
         ConvectiveFilm film = patch.orientation() == Orientation.END_FACING_SIDEWAYS
                 ? ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, VerticalPlate.CHURCHILL_CHU)
-                : disc(patch);
+                : disc(patch, fluid);
         return List.of(
                 Face.whole("air", links(along(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity())));
     }
 
+    /** Convection, radiation and evaporation at the free surface of a drink; moist air is lighter, and a hot drink makes it so. */
+    private List<Link> liquid(WallPatch patch) {
+        double humidity = state.relativeHumidity() > 0 ? state.relativeHumidity() : ASSUMED_HUMIDITY;
+        Fluid moist = Fluid.moistAir(state.pressurePa(), humidity, patch.waterActivity());
+        ConvectiveFilm film = along(disc(patch, moist), patch.diameterM());
+        return List.of(
+                Link.of(ends.air(), "convection", film).scaledBy(Multipliers.AIR_FILM),
+                Link.of(ends.walls(), "radiation", new RadiativeFilm(patch.outerAreaM2(), patch.emissivity()))
+                        .scaledBy(Multipliers.RADIATION),
+                Link.of(
+                                ends.vapour(),
+                                EvaporatingFilm.MECHANISM,
+                                EvaporatingFilm.of(film, humidity, state.pressurePa(), patch.waterActivity()))
+                        .scaledBy(Multipliers.AIR_FILM));
+    }
+
     /** Free convection at a level disc: air colder than a face that looks up, or warmer than one that looks down, overturns. */
-    private ConvectiveFilm disc(WallPatch patch) {
+    private static ConvectiveFilm disc(WallPatch patch, Fluid fluid) {
         boolean up = patch.orientation() == Orientation.END_FACING_UP;
         Correlation airWarmer = up ? HorizontalPlate.STABLE_MCADAMS : HorizontalPlate.UNSTABLE_MCADAMS_BOTH;
         Correlation airColder = up ? HorizontalPlate.UNSTABLE_MCADAMS_BOTH : HorizontalPlate.STABLE_MCADAMS;
@@ -172,6 +201,12 @@ final class AirMedium implements Medium {
 
     @Override
     public List<String> notes(List<Occupant> occupants) {
-        return notes;
+        boolean open = occupants.stream().anyMatch(occupant -> occupant.vessel().isOpen());
+        if (!open || state.relativeHumidity() > 0) {
+            return notes;
+        }
+        List<String> all = new ArrayList<>(notes);
+        all.add(ASSUMED_NOTE);
+        return all;
     }
 }
