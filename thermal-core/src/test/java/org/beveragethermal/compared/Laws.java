@@ -15,7 +15,6 @@ import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalLayer;
 import org.beveragethermal.core.correlation.VerticalPlate;
-import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.Earth;
 import org.beveragethermal.core.surroundings.GelPacks;
 import org.beveragethermal.core.surroundings.Hand;
@@ -45,8 +44,7 @@ final class Laws {
             FallingFilm.HEATED,
             VerticalLayer.elSherbiny(SLENDER),
             EnclosedLiquid.COOLING,
-            EnclosedLiquid.WARMING,
-            VerticalSlot.macGregorEmery(SLENDER));
+            EnclosedLiquid.WARMING);
 
     /** Laws that are not correlations of one number: what explanations call them, and what they are. */
     private static final List<Law> OTHERS = List.of(

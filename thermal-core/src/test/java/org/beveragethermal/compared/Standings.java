@@ -9,7 +9,6 @@ import org.beveragethermal.core.correlation.FallingFilm;
 import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalLayer;
 import org.beveragethermal.core.correlation.VerticalPlate;
-import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Earth;
@@ -388,12 +387,12 @@ final class Standings {
                 new Standing(
                         PorousPot.class,
                         "in air",
-                        List.of(VerticalSlot.macGregorEmery(4).name(), Law.EVAPORATION, RADIATION),
-                        IN_AIR,
+                        List.of(VerticalLayer.elSherbiny(1).name(), Law.EVAPORATION, RADIATION),
+                        List.of(Multipliers.GAP_FILM, Multipliers.AIR_FILM, Multipliers.RADIATION),
                         List.of(
                                 new Check(
-                                        "core.surroundings.PorousPotTest#theGapIsTheSlotOfTheTextbook",
-                                        "Y. A. Cengel and A. J. Ghajar, Heat and Mass Transfer, 5th ed., example 9-4"),
+                                        "core.correlation.EnclosedLayersTest#tallLayersOfAirAgreeWithAnOlderLaw",
+                                        "R. K. MacGregor and A. F. Emery, J. Heat Transfer 91 (1969) 391"),
                                 new Check(
                                         "core.surroundings.PorousPotTest#coolingOfAPorousVesselInAirOfKnownHumidity",
                                         "A. Mittal, T. Kataria, G. K. Das and S. G. Chatterjee, Int. J. Green Energy 3 (2006)")),

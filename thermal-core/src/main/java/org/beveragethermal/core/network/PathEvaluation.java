@@ -249,7 +249,13 @@ public final class PathEvaluation {
         byTime[account] = value;
     }
 
-    double timeDerivativeOf(int account) {
+    /**
+     * The stated derivative of an account's flow in time itself.
+     *
+     * @param account index into {@link Path#accounts}
+     * @return derivative [flow/s]
+     */
+    public double timeDerivativeOf(int account) {
         return byTime[account];
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
+import org.beveragethermal.core.store.PouredStore;
 
 /**
  * The nodes that hold a vessel's contents.
@@ -50,10 +51,15 @@ public record Contents(List<Node> nodes, List<Double> shares) {
 
     /** Mass of ice per mass of contents in each node [-]. */
     double[] iceFractions(Trajectory run, double timeS) {
-        return nodes.stream()
-                .mapToDouble(node -> node.store() instanceof FreezingStore store
-                        ? store.iceFractionAtEnthalpy(run.enthalpyJ(node, timeS))
-                        : 0)
-                .toArray();
+        return nodes.stream().mapToDouble(node -> iceFraction(node, run, timeS)).toArray();
+    }
+
+    private static double iceFraction(Node node, Trajectory run, double timeS) {
+        if (node.store() instanceof PouredStore store) {
+            return store.iceFraction(run.enthalpyJ(node, timeS), run.amount(node, PouredStore.MASS, timeS));
+        }
+        return node.store() instanceof FreezingStore store
+                ? store.iceFractionAtEnthalpy(run.enthalpyJ(node, timeS))
+                : 0;
     }
 }

@@ -33,9 +33,16 @@ record Explainer(Trajectory trajectory, Contents contents, double heatCapacityJP
 
     List<Explanation.Band> explainedBands(double timeS) {
         return withLiquid().stream()
-                .filter(band -> band.slice() < 0 || !films(band, timeS).isEmpty())
+                .filter(band -> band.slice() < 0
+                        ? isWetted(band, timeS)
+                        : !films(band, timeS).isEmpty())
                 .map(band -> explain(band, timeS))
                 .toList();
+    }
+
+    /** Whether the contents reach a band then: their level may have fallen. */
+    private boolean isWetted(WallBand band, double timeS) {
+        return junctions(band, timeS).stream().anyMatch(path -> path.name().equals(band.insidePath()));
     }
 
     private List<WallBand> withLiquid() {

@@ -41,6 +41,8 @@ public final class Prediction {
     private final List<WallBand> bands;
     private final List<String> modelNotes;
     private final Optional<Described> described;
+    /** When there is something in the vessel, in order; throughout if the list is empty. */
+    private final List<Held> held;
 
     private Prediction(
             Trajectory trajectory,
@@ -48,13 +50,15 @@ public final class Prediction {
             double heatCapacityJPerK,
             List<WallBand> bands,
             List<String> notes,
-            Optional<Described> described) {
+            Optional<Described> described,
+            List<Held> held) {
         this.trajectory = Objects.requireNonNull(trajectory, "trajectory");
         this.contents = Objects.requireNonNull(contents, "contents");
         this.heatCapacityJPerK = heatCapacityJPerK;
         this.bands = List.copyOf(bands);
         this.modelNotes = List.copyOf(notes);
         this.described = described;
+        this.held = List.copyOf(held);
     }
 
     /**
@@ -73,7 +77,7 @@ public final class Prediction {
             double heatCapacityJPerK,
             List<WallBand> bands,
             List<String> notes) {
-        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.empty());
+        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.empty(), List.of());
     }
 
     /**
@@ -94,7 +98,66 @@ public final class Prediction {
             List<WallBand> bands,
             List<String> notes,
             Described described) {
-        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.of(described));
+        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.of(described), List.of());
+    }
+
+    /**
+     * The prediction for a vessel that is empty at times; called by scenes.
+     *
+     * @param times when there is something in it, in order, at least one
+     * @return a prediction that has temperatures of the drink at these times alone
+     * @throws IllegalArgumentException if there is no time
+     */
+    public Prediction heldOnly(List<Held> times) {
+        if (times.isEmpty()) {
+            throw new IllegalArgumentException("no time at which the vessel holds a drink: expected at least one");
+        }
+        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, modelNotes, described, times);
+    }
+
+    /**
+     * Whether there is a drink in the vessel.
+     *
+     * @param timeS time since the start [s]
+     * @return false before a vessel is filled and after it is emptied
+     */
+    public boolean isFilled(double timeS) {
+        return held.isEmpty() || held.stream().anyMatch(times -> times.includes(timeS));
+    }
+
+    /**
+     * Mean temperature of the contents, if there are any.
+     *
+     * @param timeS time since the start [s]
+     * @return temperature [K]; empty while the vessel is
+     * @throws IllegalArgumentException if the time is not in the run
+     */
+    public OptionalDouble drinkTemperatureK(double timeS) {
+        return isFilled(timeS) ? OptionalDouble.of(meanTemperatureK(timeS)) : OptionalDouble.empty();
+    }
+
+    /** The nearest time before at which there is something in the vessel, or else the first. */
+    private double filledS(double timeS) {
+        if (isFilled(timeS)) {
+            return timeS;
+        }
+        double best = held.get(0).fromS();
+        for (Held times : held) {
+            best = times.untilS() <= timeS ? Math.nextDown(times.untilS()) : best;
+        }
+        return best;
+    }
+
+    private double shownK(double timeS) {
+        return contents.meanK(trajectory, filledS(timeS));
+    }
+
+    private double requireFilled(double timeS) {
+        if (!isFilled(timeS)) {
+            throw new IllegalArgumentException("temperature of the drink at " + timeS
+                    + " s: the vessel is empty then, it holds a drink " + held + "; ask isFilled or drinkTemperatureK");
+        }
+        return timeS;
     }
 
     /**
@@ -140,10 +203,10 @@ public final class Prediction {
      *
      * @param timeS time since the start [s]
      * @return temperature [K]
-     * @throws IllegalArgumentException if the time is not in the run
+     * @throws IllegalArgumentException if the time is not in the run, or the vessel is {@linkplain #isFilled empty} then
      */
     public double meanTemperatureK(double timeS) {
-        return contents.meanK(trajectory, timeS);
+        return contents.meanK(trajectory, requireFilled(timeS));
     }
 
     /**
@@ -170,6 +233,7 @@ public final class Prediction {
      * @throws IllegalArgumentException if the time is not in the run
      */
     public double[] profileK(double timeS) {
+        requireFilled(timeS);
         return contents.nodes().stream()
                 .mapToDouble(node -> trajectory.temperatureK(node, timeS))
                 .toArray();
@@ -196,7 +260,7 @@ public final class Prediction {
      * @throws IllegalArgumentException if a time is not in the run
      */
     public double[] topTemperaturesK(double... timesS) {
-        return temperaturesK(contents.nodes().get(contents.nodes().size() - 1), timesS);
+        return drinkTemperaturesK(contents.nodes().get(contents.nodes().size() - 1), timesS);
     }
 
     /**
@@ -209,7 +273,14 @@ public final class Prediction {
      * @throws IllegalArgumentException if a time is not in the run
      */
     public double[] bottomTemperaturesK(double... timesS) {
-        return temperaturesK(contents.nodes().get(0), timesS);
+        return drinkTemperaturesK(contents.nodes().get(0), timesS);
+    }
+
+    private double[] drinkTemperaturesK(Node node, double... timesS) {
+        for (double timeS : timesS) {
+            requireFilled(timeS);
+        }
+        return temperaturesK(node, timesS);
     }
 
     /**
@@ -354,7 +425,8 @@ public final class Prediction {
     }
 
     /**
-     * When the mean temperature first reaches a target.
+     * When the mean temperature first reaches a target. Of a vessel that is empty at first it is looked from when it is filled; while it is
+     * empty later it counts as keeping its last temperature.
      *
      * @param target the wanted temperature
      * @return when, or that it never does in this run
@@ -368,20 +440,21 @@ public final class Prediction {
      * When the mean temperature first reaches a target from a time on.
      *
      * @param targetK the wanted temperature [K]
-     * @param fromS where to begin [s]
+     * @param timeS where to begin [s]
      * @return when, counted from the start of the run, or that it never does in this run
      * @throws IllegalArgumentException if the time is not in the run
      */
-    public TimeToTemperature timeToK(double targetK, double fromS) {
-        if (Math.abs(meanTemperatureK(fromS) - targetK) < ALREADY_THERE_K) {
+    public TimeToTemperature timeToK(double targetK, double timeS) {
+        double fromS = firstFilledS(timeS);
+        if (Math.abs(shownK(fromS) - targetK) < ALREADY_THERE_K) {
             return new TimeToTemperature.Reached(duration(fromS), 0);
         }
         OptionalDouble reached = crossing(fromS, targetK);
         if (reached.isEmpty()) {
-            return new TimeToTemperature.NeverReached(closest(fromS, targetK), meanTemperatureK(trajectory.endS()));
+            return new TimeToTemperature.NeverReached(closest(fromS, targetK), shownK(trajectory.endS()));
         }
         double at = reached.getAsDouble();
-        double direction = Math.signum(targetK - meanTemperatureK(fromS));
+        double direction = Math.signum(targetK - shownK(fromS));
         double little = Math.min(trajectory.endS(), at + 1);
         OptionalDouble lost = little < trajectory.endS() ? crossing(little, targetK) : OptionalDouble.empty();
         if (lost.isPresent()) {
@@ -424,7 +497,8 @@ public final class Prediction {
             throw new IllegalArgumentException(
                     "range from " + lowK + " K to " + highK + " K: expected ends in ascending order");
         }
-        return new RangeSearch(trajectory, timeS -> temperatureK(part, timeS), lowK, highK).from(fromS);
+        return new RangeSearch(trajectory, timeS -> temperatureK(part, filledS(timeS)), lowK, highK)
+                .from(firstFilledS(fromS));
     }
 
     /**
@@ -443,14 +517,19 @@ public final class Prediction {
         };
     }
 
+    /** A time, or if the vessel is empty then and was before, when it is first filled. */
+    private double firstFilledS(double timeS) {
+        return held.isEmpty() ? timeS : Math.max(timeS, held.get(0).fromS());
+    }
+
     private OptionalDouble crossing(double fromS, double targetK) {
-        return trajectory.firstCrossing(fromS, t -> meanTemperatureK(t) - targetK);
+        return trajectory.firstCrossing(fromS, t -> shownK(t) - targetK);
     }
 
     private double closest(double fromS, double targetK) {
-        double best = meanTemperatureK(fromS);
+        double best = shownK(fromS);
         for (double timeS : samples(fromS)) {
-            double here = meanTemperatureK(timeS);
+            double here = shownK(timeS);
             if (Math.abs(here - targetK) < Math.abs(best - targetK)) {
                 best = here;
             }
@@ -555,9 +634,26 @@ public final class Prediction {
     public List<StayAdvice> stayAdvice() {
         return described
                 .map(known -> known.stays().stream()
+                        .flatMap(stay -> filledPart(stay).stream())
                         .map(stay -> explainer().advice(known, stay))
                         .toList())
                 .orElse(List.of());
+    }
+
+    /** A stay from when there is something in the vessel; none if there never is. */
+    private Optional<Stay> filledPart(Stay stay) {
+        if (held.isEmpty()) {
+            return Optional.of(stay);
+        }
+        double from = seconds(stay.from());
+        return held.stream()
+                .filter(times -> times.untilS() > from && times.fromS() < seconds(stay.to()))
+                .findFirst()
+                .map(times -> new Stay(
+                        stay.place(),
+                        times.fromS() > from ? duration(times.fromS()) : stay.from(),
+                        stay.to(),
+                        stay.wettedPart()));
     }
 
     private Explainer explainer() {

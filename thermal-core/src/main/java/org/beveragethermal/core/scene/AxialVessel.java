@@ -455,7 +455,7 @@ final class AxialVessel extends ModelledVessel {
                                 GasSpace.LIQUID_EMISSIVITY,
                                 Orientation.END_FACING_UP),
                         Link.of(upright.nodes().get(slices.size() - 1), "conduction", HeatLaw.conductance(half)))
-                .with(surfaceOptics());
+                .with(surfaceOptics(filled()));
     }
 
     /** The slice beside a band of wall; on its mouth perhaps several. A layer of a lying vessel has the band of its slice. */

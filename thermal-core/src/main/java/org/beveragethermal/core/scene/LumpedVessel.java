@@ -1,26 +1,34 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.scene;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
+import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.DilutedStore;
 import org.beveragethermal.core.store.FreezingStore;
 import org.beveragethermal.core.store.LiquidStore;
+import org.beveragethermal.core.store.PouredStore;
+import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.WallPatch;
@@ -47,7 +55,12 @@ final class LumpedVessel extends ModelledVessel {
     private static final double THINNEST_BAND_M = 0.003;
 
     private final Node contents;
-    private final List<Path> innerPaths = new ArrayList<>();
+    /** Specific enthalpy of the drink [J/kg]. */
+    private final SmoothFunction enthalpy;
+
+    private final Optional<Fillings> fillings;
+    /** The vessel with what is in it now. */
+    private final Optional<FilledVessel> present;
 
     LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers) {
         this(id, filled, waterlines, layers, Tints.UNSTATED, false);
@@ -63,11 +76,44 @@ final class LumpedVessel extends ModelledVessel {
                         DilutedStore.ofMass(filled.liquid(), filled.liquidMassKg()),
                         filled.temperatureK(),
                         filled.liquidMassKg())
-                : Node.of(id + " contents", store(filled), filled.temperatureK());
-        List<Double> edges = edges(filled.vessel().profile().heightM(), waterlines);
-        for (int i = 0; i + 1 < edges.size(); i++) {
-            band(i, edges.get(i), edges.get(i + 1));
-        }
+                : filled.vessel().isOpen()
+                        ? Node.of(
+                                id + " contents",
+                                PouredStore.of(filled.liquid()),
+                                filled.temperatureK(),
+                                filled.liquidMassKg())
+                        : Node.of(id + " contents", store(filled), filled.temperatureK());
+        enthalpy = LiquidFit.of(filled.liquid()).specificEnthalpy();
+        fillings = Optional.empty();
+        present = Optional.of(filled);
+        addBands(waterlines, filled.liquidHeightM());
+    }
+
+    /** A vessel that is poured into or from: the mass of its contents is an amount, and it may be empty. */
+    LumpedVessel(String id, Fillings fillings, List<Double> waterlines, List<Layer> layers, Tints tints) {
+        super(id, fillings.first(), layers, tints, fillings.wallK());
+        contents = Node.of(
+                id + " contents",
+                PouredStore.of(fillings.first().liquid()),
+                fillings.first().temperatureK(),
+                fillings.massAtStartKg());
+        enthalpy = LiquidFit.of(fillings.first().liquid()).specificEnthalpy();
+        this.fillings = Optional.of(fillings);
+        present = fillings.at(Duration.ZERO);
+        addBands(waterlines, fillings.highestM());
+    }
+
+    private LumpedVessel(LumpedVessel that, Optional<FilledVessel> present) {
+        super(that);
+        contents = that.contents;
+        enthalpy = that.enthalpy;
+        fillings = that.fillings;
+        this.present = present;
+    }
+
+    @Override
+    LumpedVessel at(Duration time) {
+        return fillings.map(known -> new LumpedVessel(this, known.at(time))).orElse(this);
     }
 
     /** A drink may freeze; of other liquids no freezing curve is known. */
@@ -89,21 +135,35 @@ final class LumpedVessel extends ModelledVessel {
         return new ArrayList<>(edges);
     }
 
-    private void band(int index, double low, double high) {
-        double wetHigh = Math.min(high, filled().liquidHeightM());
-        double innerArea = wetHigh > low ? filled().vessel().profile().innerSideAreaM2(low, wetHigh) : 0;
-        String inside = innerArea > 0 ? bandName(index) + " inside" : "";
-        Band band = addBand(low, high, index == 0 ? filled().vessel().baseMassKg() : 0, inside, -1);
-        if (innerArea > 0) {
-            innerPaths.add(JunctionPath.of(
-                    inside,
-                    Link.of(contents, "convection", insideFilm(filled(), innerArea))
-                            .scaledBy(Multipliers.INSIDE_FILM),
-                    Link.of(
-                            band.band().wall(),
-                            "conduction",
-                            HeatLaw.conductance(band.halves().inner() * innerArea))));
+    private void addBands(List<Double> waterlines, double highestM) {
+        List<Double> edges = edges(filled().vessel().profile().heightM(), waterlines);
+        for (int i = 0; i + 1 < edges.size(); i++) {
+            String inside = wettedM2(edges.get(i), edges.get(i + 1), highestM) > 0 ? bandName(i) + " inside" : "";
+            addBand(edges.get(i), edges.get(i + 1), i == 0 ? filled().vessel().baseMassKg() : 0, inside, -1);
         }
+    }
+
+    /** Inner side area of a band below a level [m²]. */
+    private double wettedM2(double lowM, double highM, double levelM) {
+        double wetHigh = Math.min(highM, levelM);
+        return wetHigh > lowM ? filled().vessel().profile().innerSideAreaM2(lowM, wetHigh) : 0;
+    }
+
+    private List<Path> standingInnerPaths(FilledVessel now) {
+        List<Path> paths = new ArrayList<>();
+        for (Band band : wall()) {
+            double area = wettedM2(band.band().lowM(), band.band().highM(), now.liquidHeightM());
+            if (area > 0) {
+                paths.add(JunctionPath.of(
+                        band.band().insidePath(),
+                        Link.of(contents, "convection", insideFilm(now, area)).scaledBy(Multipliers.INSIDE_FILM),
+                        Link.of(
+                                band.band().wall(),
+                                "conduction",
+                                HeatLaw.conductance(band.halves().inner() * area))));
+            }
+        }
+        return paths;
     }
 
     /**
@@ -125,11 +185,14 @@ final class LumpedVessel extends ModelledVessel {
                 : Math.PI * Math.pow(profile.innerRadiusM(profile.baseThicknessM()), 2);
         double area = profile.baseAreaM2();
         double radius = profile.outerRadiusM(0);
-        List<Path> inside = List.of(JunctionPath.of(
-                id() + " base inside",
-                Link.of(contents, "convection", lies ? lyingFilm(floor) : insideFilm(filled(), floor))
-                        .scaledBy(Multipliers.INSIDE_FILM),
-                Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor))));
+        List<Path> inside = present
+                .map(now -> JunctionPath.of(
+                        id() + " base inside",
+                        Link.of(contents, "convection", lies ? lyingFilm(floor) : insideFilm(now, floor))
+                                .scaledBy(Multipliers.INSIDE_FILM),
+                        Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor))))
+                .stream()
+                .collect(Collectors.<Path>toList());
         String name = id() + " base outside";
         double emissivity = glass.emissivity().value();
         Link behind = Link.of(lowest, "conduction", HeatLaw.conductance(perArea * area));
@@ -148,13 +211,31 @@ final class LumpedVessel extends ModelledVessel {
     @Override
     List<LightTaker> lightTakers(int index, Posture posture) {
         if (posture != Posture.LYING) {
-            return wettedBelow(index, filled().liquidHeightM(), contents);
+            return present.map(now -> wettedBelow(index, now.liquidHeightM(), contents))
+                    .orElse(List.of());
         }
         double low = wall().get(index).band().lowM();
         double high = wall().get(index).band().highM();
         double wet = lying().innerSideAreaM2(low, high, filled().lyingSurfaceHeightM());
         double all = lying().innerSideAreaM2(low, high, 2 * lying().axisM());
         return wet > 0 ? List.of(new LightTaker(contents, wet / all)) : List.of();
+    }
+
+    /** The surface of what is in an open vessel. */
+    @Override
+    List<Path> surfacePaths(Medium medium, Occupant occupant, List<Occupant> occupants) {
+        return present.filter(now -> now.vessel().isOpen())
+                .map(now -> {
+                    WallPatch patch = DrinkSurface.patch(now, surfaceOptics(now));
+                    return DrinkSurface.of(
+                            id() + " surface",
+                            contents,
+                            patch,
+                            now,
+                            enthalpy,
+                            medium.faces(patch, occupant, occupants));
+                })
+                .orElse(List.of());
     }
 
     /** The film inside, of an area of wetted side. */
@@ -181,7 +262,9 @@ final class LumpedVessel extends ModelledVessel {
 
     @Override
     List<Path> innerPaths(Posture posture) {
-        return posture == Posture.LYING ? lyingInnerPaths() : innerPaths;
+        return posture == Posture.LYING
+                ? lyingInnerPaths()
+                : present.map(this::standingInnerPaths).orElse(List.of());
     }
 
     /** Each band is wetted inside below the level of the liquid, as far as its own circle reaches there. */

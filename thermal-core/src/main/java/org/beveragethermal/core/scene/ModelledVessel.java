@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.scene;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import org.beveragethermal.core.solver.EventAnswer;
 import org.beveragethermal.core.solver.RunEvent;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.FreezingStore;
+import org.beveragethermal.core.store.PouredStore;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
@@ -44,12 +46,16 @@ abstract class ModelledVessel {
     /** A patch smaller than this part of its band is left out. */
     private static final double NEGLIGIBLE_PART = 1e-9;
 
+    /** A drink this far below its onset freezes: half of what water falls by while it does. */
+    private static final double FREEZING_K = 0.5 * FreezingStore.PLATEAU_K;
+
     private final String id;
     private final FilledVessel filled;
     private final List<Layer> layers;
     private final Tints tints;
     private final LyingProfile lying;
-    private final List<Band> bands = new ArrayList<>();
+    private final double wallK;
+    private final List<Band> bands;
 
     /**
      * A band of wall, its outer surface, the conductances from mid-wall to its surfaces per area, the link to the outer
@@ -59,11 +65,34 @@ abstract class ModelledVessel {
 
     /** A vessel with layers around its wall, from the wall outwards; none if the list is empty. */
     ModelledVessel(String id, FilledVessel filled, List<Layer> layers, Tints tints) {
+        this(id, filled, layers, tints, filled.temperatureK());
+    }
+
+    /** A vessel whose wall starts at another temperature than its contents, as one that is filled later. */
+    ModelledVessel(String id, FilledVessel filled, List<Layer> layers, Tints tints, double wallK) {
         this.id = id;
         this.filled = filled;
         this.layers = List.copyOf(layers);
         this.tints = tints;
         this.lying = LyingProfile.of(filled.vessel().profile());
+        this.wallK = wallK;
+        this.bands = new ArrayList<>();
+    }
+
+    /** The same nodes, for other connections. */
+    ModelledVessel(ModelledVessel that) {
+        this.id = that.id;
+        this.filled = that.filled;
+        this.layers = that.layers;
+        this.tints = that.tints;
+        this.lying = that.lying;
+        this.wallK = that.wallK;
+        this.bands = that.bands;
+    }
+
+    /** The vessel as it is from a time on: its nodes stay, its connections may change. */
+    ModelledVessel at(Duration time) {
+        return this;
     }
 
     /** Adds the band of wall between two heights; {@code extraMassKg} of glass counts with it. */
@@ -73,7 +102,7 @@ abstract class ModelledVessel {
         double outerArea = profile.outerSideAreaM2(lowM, highM);
         double mass = filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
         String name = bandName(bands.size());
-        Node node = Node.sensible(name, mass * wall.specificHeatCapacity().value(), filled.temperatureK());
+        Node node = Node.sensible(name, mass * wall.specificHeatCapacity().value(), wallK);
         WallHalves halves = WallHalves.of(profile, wall, lowM, highM);
         double half = halves.outer() * outerArea;
         WallBand bare = new WallBand(name, node, insidePath, name + " outside", lowM, highM, slice);
@@ -97,8 +126,8 @@ abstract class ModelledVessel {
 
     private Band wrapped(WallBand bare, double wallAreaM2, double wallDiameterM, WallHalves halves) {
         double half = halves.outer() * wallAreaM2;
-        Wrapping wrapping = new Wrapping(
-                bare.name(), layers, bare.wall(), half, wallAreaM2, bare.highM() - bare.lowM(), filled.temperatureK());
+        Wrapping wrapping =
+                new Wrapping(bare.name(), layers, bare.wall(), half, wallAreaM2, bare.highM() - bare.lowM(), wallK);
         double thickness = layers.stream().mapToDouble(Layer::thicknessM).sum();
         return new Band(
                 new WallBand(
@@ -172,13 +201,20 @@ abstract class ModelledVessel {
     /** For contents in one node. */
     final List<String> notesOfFreezing(Trajectory run) {
         Node node = contents().nodes().get(0);
-        boolean freezes = node.store() instanceof FreezingStore
-                && run.first(RunEvent.freezingStarts(node), 0) instanceof EventAnswer.Reached;
+        boolean freezes = node.store() instanceof PouredStore store
+                ? freezes(run, node, store.freezingOnsetK())
+                : node.store() instanceof FreezingStore
+                        && run.first(RunEvent.freezingStarts(node), 0) instanceof EventAnswer.Reached;
         return freezes
                 ? List.of(
                         "the drink begins to freeze; its ice is taken as spread evenly, as slush, and supercooling, by which a"
                                 + " drink left alone may stay liquid some kelvins below its freezing point, is not modelled")
                 : List.of();
+    }
+
+    private static boolean freezes(Trajectory run, Node node, double onsetK) {
+        return run.firstCrossing(0, timeS -> run.temperatureK(node, timeS) - onsetK + FREEZING_K)
+                .isPresent();
     }
 
     /** For contents in parts; the further sentence says what is assumed of their ice. */
@@ -250,7 +286,13 @@ abstract class ModelledVessel {
         for (VesselEnd end : ends(occupant.posture(), waterline)) {
             paths.addAll(end.paths(medium, occupant, occupants));
         }
+        paths.addAll(surfacePaths(medium, occupant, occupants));
         return paths;
+    }
+
+    /** What the free surface of the contents passes, for descriptions that do not count it with the ends. */
+    List<Path> surfacePaths(Medium medium, Occupant occupant, List<Occupant> occupants) {
+        return List.of();
     }
 
     /** The ends that pass heat outwards while the vessel stands so; none unless the description has them. */
@@ -307,9 +349,9 @@ abstract class ModelledVessel {
         return wall(meanChordM(filled.vessel().profile().baseThicknessM()));
     }
 
-    /** What becomes of sunlight on the open surface of the drink. */
-    final SunOptics surfaceOptics() {
-        return tints.surface(filled.liquid(), filled.liquidHeightM());
+    /** What becomes of sunlight on the open surface of what is in it now. */
+    final SunOptics surfaceOptics(FilledVessel now) {
+        return tints.surface(now.liquid(), now.liquidHeightM());
     }
 
     /** All behind a band that is wetted inside up to a height of the standing vessel, given to one node. */

@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
@@ -32,7 +34,9 @@ import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.Tending;
 import org.beveragethermal.materials.provenance.ValidityRange;
+import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessel;
 
 /**
  * Vessels and gear under ids, and timed moves of vessels from gear to gear.
@@ -53,6 +57,14 @@ public final class Scene {
     private static final double ICE_LEFT_KG = 1e-3;
     /** Runs at most, until it is known how high the water stands where baths are tended. */
     private static final int MOST_PASSES = 4;
+    /** A tenth of a millilitre and a cubic metre [m³]. */
+    private static final double LEAST_POURED_M3 = 1e-7;
+
+    private static final double MOST_POURED_M3 = 1;
+    /** Walls of empty vessels [K]. */
+    private static final double COLDEST_WALL_K = 233.15;
+
+    private static final double HOTTEST_WALL_K = 373.15;
 
     private final Duration origin;
     private final Map<String, Surroundings> gear;
@@ -62,6 +74,7 @@ public final class Scene {
     private final Map<String, TreeMap<Duration, Place>> places;
     private final Map<String, TreeMap<Duration, List<Tending>>> tendings;
     private final Map<String, List<Inserts.Added>> inserts;
+    private final Pours pours;
 
     /** Where a vessel is, and how it stands there. */
     private record Place(String gearId, Placement placement) {
@@ -71,10 +84,12 @@ public final class Scene {
     }
 
     private Scene(Builder builder) {
+        this.pours = Pours.of(builder.vessels, builder.empties, builder.asked);
         this.origin = builder.origin;
         this.gear = new LinkedHashMap<>(builder.gear);
         this.prepared = Map.copyOf(builder.prepared);
-        this.vessels = new LinkedHashMap<>(builder.vessels);
+        this.vessels = new LinkedHashMap<>();
+        builder.models.keySet().forEach(id -> this.vessels.put(id, described(id, builder.vessels)));
         this.models = Map.copyOf(builder.models);
         this.places = new LinkedHashMap<>();
         builder.places.forEach((id, timed) -> this.places.put(id, new TreeMap<>(timed)));
@@ -86,9 +101,15 @@ public final class Scene {
         });
         requireDepths();
         this.inserts = new LinkedHashMap<>();
-        builder.vessels
+        this.vessels
                 .keySet()
                 .forEach(id -> this.inserts.put(id, List.copyOf(builder.inserts.getOrDefault(id, List.of()))));
+    }
+
+    /** A vessel as it is given or, if it is empty at the start, with what comes into it first. */
+    private FilledVessel described(String id, Map<String, FilledVessel> given) {
+        FilledVessel filled = given.get(id);
+        return filled == null ? pours.fillings(id).orElseThrow().first() : filled;
     }
 
     /**
@@ -106,10 +127,12 @@ public final class Scene {
         private final Map<String, Surroundings> gear = new LinkedHashMap<>();
         private final Map<String, Duration> prepared = new LinkedHashMap<>();
         private final Map<String, FilledVessel> vessels = new LinkedHashMap<>();
+        private final Map<String, Pours.EmptyVessel> empties = new LinkedHashMap<>();
         private final Map<String, VesselModel> models = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, Place>> places = new LinkedHashMap<>();
         private final Map<String, TreeMap<Duration, List<Tending>>> tendings = new LinkedHashMap<>();
         private final Map<String, List<Inserts.Added>> inserts = new LinkedHashMap<>();
+        private final List<Pours.Asked> asked = new ArrayList<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -205,8 +228,8 @@ public final class Scene {
         public Builder vessel(String id, FilledVessel vessel, String gearId, VesselModel model, Placement placement) {
             requireNew(id);
             requireGear(gearId, Duration.ZERO);
-            requireStands(id, Objects.requireNonNull(vessel, "vessel"), placement);
-            requireReach(id, vessel, gearId, placement);
+            requireStands(id, Objects.requireNonNull(vessel, "vessel").vessel(), placement);
+            requireReach(id, vessel.vessel(), gearId, placement);
             vessels.put(id, vessel);
             models.put(id, Objects.requireNonNull(model, "model"));
             TreeMap<Duration, Place> timed = new TreeMap<>();
@@ -258,18 +281,179 @@ public final class Scene {
         public Builder move(String vesselId, Duration after, String gearId, Placement placement) {
             TreeMap<Duration, Place> timed = places.get(vesselId);
             if (timed == null) {
-                throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
+                throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + models.keySet());
             }
             requireGear(gearId, after);
             if (after.isNegative() || after.isZero() || timed.containsKey(after)) {
                 throw new IllegalArgumentException("move of " + vesselId + " after " + after
                         + ": expected a time after the start at which it is not moved yet");
             }
-            FilledVessel vessel = Objects.requireNonNull(vessels.get(vesselId));
+            Vessel vessel = vesselOf(vesselId);
             requireStands(vesselId, vessel, placement);
             requireReach(vesselId, vessel, gearId, placement);
             timed.put(after, new Place(gearId, placement));
             return this;
+        }
+
+        private Vessel vesselOf(String id) {
+            FilledVessel filled = vessels.get(id);
+            return filled != null
+                    ? filled.vessel()
+                    : Objects.requireNonNull(empties.get(id)).vessel();
+        }
+
+        /**
+         * Adds a vessel that stands upright and empty, such as a glass or a decanter into which something is poured later. Until then its
+         * wall exchanges heat outside only, and its prediction has no temperature of a drink.
+         *
+         * @param id its id, not blank, not used before
+         * @param vessel the empty vessel
+         * @param temperature temperature of its wall at the start, −40 °C to 100 °C
+         * @param gearId id of the gear in which it is at the start
+         * @return this builder
+         * @throws IllegalArgumentException if the id is blank or in use or there is no such gear
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
+         */
+        public Builder emptyVessel(String id, Vessel vessel, Quantity<Temperature> temperature, String gearId) {
+            requireNew(id);
+            requireGear(gearId, Duration.ZERO);
+            empties.put(
+                    id,
+                    new Pours.EmptyVessel(
+                            Objects.requireNonNull(vessel, "vessel"),
+                            SiValues.temperatureK(
+                                    temperature, "temperature of vessel " + id, COLDEST_WALL_K, HOTTEST_WALL_K)));
+            models.put(id, VesselModel.lumped());
+            TreeMap<Duration, Place> timed = new TreeMap<>();
+            timed.put(Duration.ZERO, new Place(gearId, Placement.upright()));
+            places.put(id, timed);
+            return this;
+        }
+
+        /**
+         * Pours from one vessel into another: the drink comes over at the mean temperature of what it is taken from and mixes with what is
+         * there, mass and enthalpy conserved; the wall of the other vessel keeps its temperature and exchanges heat from then on. To fill
+         * up a half-full glass is another pour. Several pours at one time follow one another as they were told.
+         *
+         * <p>Contents of both are lumped and stand upright throughout; that a bottle that has stratified pours its top first is left out, as
+         * is what the {@linkplain FallingStream falling stream} gives to the air. Hot drinks scald, and crack cold glasses; the prediction says so too.
+         *
+         * @param fromId id of the vessel that gives
+         * @param after time since the start, ≥ 0
+         * @param volume how much, at 20 °C: 0.1 mL to 1000 L
+         * @param toId id of the vessel that takes
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such vessel, both are one, contents are layered or hold pieces, or the time is
+         *     negative; {@link #build} refuses what is not in the vessel then, what does not fit the other, and other drinks
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the volume is outside its range
+         */
+        public Builder pour(String fromId, Duration after, Quantity<Volume> volume, String toId) {
+            return ask(Pours.Kind.POUR, fromId, after, after, toId, poured(volume));
+        }
+
+        /**
+         * Pours all that is in a vessel into another, as when a bottle is decanted.
+         *
+         * @param fromId id of the vessel that gives
+         * @param after time since the start, ≥ 0
+         * @param toId id of the vessel that takes
+         * @return this builder
+         * @throws IllegalArgumentException as {@link #pour}
+         * @see #pour
+         */
+        public Builder pourAll(String fromId, Duration after, String toId) {
+            return ask(Pours.Kind.POUR_ALL, fromId, after, after, toId, 0);
+        }
+
+        /**
+         * Drinks from a vessel, or pours something away: it leaves the run, and the ledger has an account of its enthalpy.
+         *
+         * @param vesselId id of the vessel
+         * @param after time since the start, ≥ 0
+         * @param volume how much, at 20 °C: 0.1 mL to 1000 L
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such vessel, its contents are layered or hold pieces, or the time is negative;
+         *     {@link #build} refuses what is not in the vessel then
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the volume is outside its range
+         */
+        public Builder drink(String vesselId, Duration after, Quantity<Volume> volume) {
+            return ask(Pours.Kind.DRINK, vesselId, after, after, "", poured(volume));
+        }
+
+        /**
+         * Empties a vessel little by little, by sips of at most 12 mL (or of a fortieth of what is drunk) spread evenly over the time.
+         *
+         * @param vesselId id of the vessel
+         * @param from when it begins, since the start, ≥ 0
+         * @param until when it ends, after it begins
+         * @param downTo volume that is left then, at 20 °C: 0 to less than what is there when it begins
+         * @return this builder
+         * @throws IllegalArgumentException as {@link #drink}, or if it does not end after it begins
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the volume is outside its range
+         */
+        public Builder drinkEvenly(String vesselId, Duration from, Duration until, Quantity<Volume> downTo) {
+            if (until.compareTo(from) <= 0) {
+                throw new IllegalArgumentException("drinking from " + vesselId + " from " + from + " until " + until
+                        + ": expected an end after the beginning");
+            }
+            return ask(
+                    Pours.Kind.DRINK_DOWN_TO,
+                    vesselId,
+                    from,
+                    until,
+                    "",
+                    SiValues.volumeM3(downTo, "volume left", 0, MOST_POURED_M3));
+        }
+
+        private static double poured(Quantity<Volume> volume) {
+            return SiValues.volumeM3(volume, "volume poured", LEAST_POURED_M3, MOST_POURED_M3);
+        }
+
+        private Builder ask(
+                Pours.Kind kind, String fromId, Duration after, Duration until, String toId, double volumeM3) {
+            if (after.isNegative()) {
+                throw new IllegalArgumentException(
+                        "pouring from " + fromId + " after " + after + ": expected at least 0");
+            }
+            requirePours(fromId);
+            if (!toId.isEmpty() || kind == Pours.Kind.POUR || kind == Pours.Kind.POUR_ALL) {
+                requirePours(toId);
+            }
+            if (fromId.equals(toId)) {
+                throw new IllegalArgumentException("pouring from " + fromId + " into itself: expected two vessels");
+            }
+            asked.add(new Pours.Asked(kind, after, until, fromId, toId, volumeM3));
+            return this;
+        }
+
+        private void requirePours(String id) {
+            VesselModel model = models.get(id);
+            if (model == null) {
+                throw new IllegalArgumentException("vessel " + id + ": expected one of " + models.keySet());
+            }
+            if (!model.isLumped()) {
+                throw new IllegalArgumentException(
+                        "pouring from or into vessel " + id + ", described as " + model + ": expected lumped contents");
+            }
+        }
+
+        /** What is poured stands, and nothing is put into it. */
+        private void requirePourable() {
+            for (Pours.Asked one : asked) {
+                for (String id : List.of(one.from(), one.to())) {
+                    if (inserts.containsKey(id)) {
+                        throw new IllegalArgumentException("pieces in the drink of vessel " + id
+                                + ", which is poured into or from: expected one or the other");
+                    }
+                    TreeMap<Duration, Place> timed = places.get(id);
+                    if (timed != null
+                            && timed.values().stream().anyMatch(place -> place.posture() != Posture.UPRIGHT)) {
+                        throw new IllegalArgumentException(
+                                "vessel " + id
+                                        + ", which is poured into or from, lies or stands on its mouth: expected upright throughout");
+                    }
+                }
+            }
         }
 
         /**
@@ -363,7 +547,8 @@ public final class Scene {
         public Builder addToDrink(String vesselId, Duration after, Insert insert) {
             FilledVessel vessel = vessels.get(vesselId);
             if (vessel == null) {
-                throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + vessels.keySet());
+                throw new IllegalArgumentException(
+                        "vessel " + vesselId + ": expected one that is filled at the start, of " + vessels.keySet());
             }
             if (!Objects.requireNonNull(models.get(vesselId)).isLumped()) {
                 throw new IllegalArgumentException("pieces in the drink of vessel " + vesselId + ", described as "
@@ -386,27 +571,32 @@ public final class Scene {
          * @throws IllegalStateException if there is no vessel
          * @throws org.beveragethermal.materials.units.OutOfRangeException if a vessel is to be immersed deeper than the water of the bath
          *     stands, with all vessels that are in it then
-         * @throws IllegalArgumentException if a vessel that is to be immersed lies in a bucket narrower than it is long
+         * @throws IllegalArgumentException if a vessel that is to be immersed lies in a bucket narrower than it is long, or of vessels that
+         *     are poured into or from one is never filled, does not stand upright, holds pieces, gets a second drink, or is emptied of
+         *     nothing
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if more is poured or drunk than a vessel holds then, or more
+         *     into one than it holds to the brim
          */
         public Scene build() {
-            if (vessels.isEmpty()) {
+            if (models.isEmpty()) {
                 throw new IllegalStateException("a scene needs at least one vessel: call vessel(…)");
             }
+            requirePourable();
             return new Scene(this);
         }
 
         private void requireNew(String id) {
-            if (id.isBlank() || gear.containsKey(id) || vessels.containsKey(id)) {
+            if (id.isBlank() || gear.containsKey(id) || models.containsKey(id)) {
                 throw new IllegalArgumentException("id '" + id + "': expected one that is not blank and not in use");
             }
         }
 
-        private void requireReach(String id, FilledVessel vessel, String gearId, Placement placement) {
+        private void requireReach(String id, Vessel vessel, String gearId, Placement placement) {
             if (placement.immersionM().isEmpty()) {
                 return;
             }
             double immersion = placement.immersionM().getAsDouble();
-            double height = new Occupant(id, vessel.vessel(), placement).heightM();
+            double height = new Occupant(id, vessel, placement).heightM();
             new ValidityRange("immersion of vessel " + id, 0, height, "m").require(immersion, "height of the vessel");
             if (!Objects.requireNonNull(gear.get(gearId)).isBath()) {
                 throw new IllegalArgumentException("vessel " + id + " immersed to " + immersion + " m in gear " + gearId
@@ -414,10 +604,10 @@ public final class Scene {
             }
         }
 
-        private static void requireStands(String id, FilledVessel vessel, Placement placement) {
+        private static void requireStands(String id, Vessel vessel, Placement placement) {
             Objects.requireNonNull(placement, "placement of vessel " + id);
             Posture posture = placement.posture();
-            if (posture != Posture.UPRIGHT && vessel.vessel().isOpen()) {
+            if (posture != Posture.UPRIGHT && vessel.isOpen()) {
                 throw new IllegalArgumentException("vessel " + id + " "
                         + (posture == Posture.LYING ? "lying" : "on its mouth")
                         + ": it is open; expected upright, or a vessel closedBy(…)");
@@ -548,31 +738,46 @@ public final class Scene {
                         vessel.contents().nodes().get(0),
                         Objects.requireNonNull(inserts.get(id)))));
         inDrinks.values().forEach(inDrink -> nodes.addAll(inDrink.nodes()));
+        Map<String, Node> contents = new LinkedHashMap<>();
+        modelled.forEach(
+                (id, vessel) -> contents.put(id, vessel.contents().nodes().get(0)));
         List<Phase> phases = new ArrayList<>();
         for (Duration start : starts) {
             List<StateChange> all = new ArrayList<>(mixings(start, modelled));
             all.addAll(media.changes(start));
+            if (!pours.moved(start).isEmpty()) {
+                all.add(new PourChange(pours.moved(start), contents));
+            }
             List<Path> paths = paths(start, media, modelled);
             inDrinks.values().forEach(inDrink -> paths.addAll(inDrink.paths(start)));
             phases.add(new Phase(seconds(start), Network.of(nodes, paths), all));
         }
         Trajectory trajectory = solver.solve(phases, seconds(horizon));
         Map<String, Prediction> predictions = new LinkedHashMap<>();
-        modelled.forEach((id, vessel) -> predictions.put(
-                id,
-                Prediction.of(
-                        trajectory,
-                        vessel.contents(),
-                        vessel.heatCapacityJPerK(),
-                        vessel.bands(),
-                        Stream.concat(
-                                        notes(id, vessel, starts, media, trajectory).stream(),
-                                        Objects.requireNonNull(inDrinks.get(id)).notes(trajectory).stream())
-                                .toList(),
-                        described(id, vessel, horizon, media))));
+        modelled.forEach((id, vessel) -> {
+            Prediction whole = Prediction.of(
+                    trajectory,
+                    vessel.contents(),
+                    vessel.heatCapacityJPerK(),
+                    vessel.bands(),
+                    Stream.of(
+                                    notes(id, vessel, starts, media, trajectory),
+                                    Objects.requireNonNull(inDrinks.get(id)).notes(trajectory),
+                                    PourNotes.of(id, pours, modelled, contents, trajectory))
+                            .flatMap(List::stream)
+                            .toList(),
+                    described(id, vessel, horizon, media));
+            predictions.put(
+                    id,
+                    pours.fillings(id)
+                            .map(fillings -> whole.heldOnly(fillings.held()))
+                            .orElse(whole));
+        });
         Map<String, List<Node>> insertNodes = new LinkedHashMap<>();
         inDrinks.forEach((id, inDrink) -> insertNodes.put(id, inDrink.nodes()));
-        return new ScenePrediction(trajectory, predictions, media.nodes(), insertNodes);
+        Map<String, FilledVessel> filled = new LinkedHashMap<>();
+        modelled.forEach((id, vessel) -> filled.put(id, vessel.filled()));
+        return new ScenePrediction(trajectory, predictions, media.nodes(), insertNodes, filled);
     }
 
     /** Refuses vessels that are put deeper than the water stands that they are put into, as far as that is known before a run. */
@@ -642,7 +847,8 @@ public final class Scene {
                         places.values().stream().flatMap(timed -> timed.keySet().stream()),
                         tendings.values().stream().flatMap(timed -> timed.keySet().stream()),
                         prepared.values().stream(),
-                        inserts.values().stream().flatMap(List::stream).map(Inserts.Added::from))
+                        inserts.values().stream().flatMap(List::stream).map(Inserts.Added::from),
+                        pours.times().stream())
                 .flatMap(times -> times)
                 .filter(time -> time.compareTo(horizon) < 0)
                 .distinct()
@@ -654,6 +860,10 @@ public final class Scene {
         VesselModel model = Objects.requireNonNull(models.get(id));
         if (model.slices() > 1) {
             return new AxialVessel(id, filled, model.slices(), waterlines, model.layers(), model.tints(), inverts(id));
+        }
+        Optional<Fillings> fillings = pours.fillings(id);
+        if (fillings.isPresent()) {
+            return new LumpedVessel(id, fillings.get(), waterlines, model.layers(), model.tints());
         }
         return model.isLumped()
                 ? new LumpedVessel(
@@ -719,7 +929,8 @@ public final class Scene {
         });
         modelled.forEach((id, vessel) -> {
             String gearId = stay(id, start).gearId();
-            paths.addAll(vessel.paths(media.at(gearId, start), occupant(id, start), occupants(gearId, start)));
+            paths.addAll(
+                    vessel.at(start).paths(media.at(gearId, start), occupant(id, start), occupants(gearId, start)));
         });
         return paths;
     }

@@ -5,8 +5,12 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Volume;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.solver.Ledger;
@@ -14,6 +18,8 @@ import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.BrineStore;
 import org.beveragethermal.core.store.IceStore;
 import org.beveragethermal.core.store.LatentStore;
+import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
  * What happens in a scene: one prediction per vessel, and the state of the gear.
@@ -26,16 +32,19 @@ public final class ScenePrediction {
     private final Map<String, Prediction> vessels;
     private final Map<String, List<Node>> gear;
     private final Map<String, List<Node>> inserts;
+    private final Map<String, FilledVessel> filled;
 
     ScenePrediction(
             Trajectory trajectory,
             Map<String, Prediction> vessels,
             Map<String, List<Node>> gear,
-            Map<String, List<Node>> inserts) {
+            Map<String, List<Node>> inserts,
+            Map<String, FilledVessel> filled) {
         this.trajectory = trajectory;
         this.vessels = new LinkedHashMap<>(vessels);
         this.gear = new LinkedHashMap<>(gear);
         this.inserts = new LinkedHashMap<>(inserts);
+        this.filled = Map.copyOf(filled);
     }
 
     /**
@@ -195,6 +204,38 @@ public final class ScenePrediction {
             throw new IllegalArgumentException("vessel " + vesselId + ": expected one of " + inserts.keySet());
         }
         return nodes;
+    }
+
+    /**
+     * What is in a vessel: what was poured into it less what was taken and, where its surface gives vapour to the air, what evaporated.
+     *
+     * @param vesselId the vessel's id
+     * @param time time since the start
+     * @return mass [kg], 0 while it is empty; of a vessel that nothing is poured into or from its mass at the start, with the water of
+     *     ice in it
+     * @throws IllegalArgumentException if there is no such vessel or the time is not in the run
+     */
+    public double drinkKg(String vesselId, Duration time) {
+        Node node = vessel(vesselId).contents().nodes().get(0);
+        return node.store().amountCount() > 0
+                ? trajectory.amount(node, 0, seconds(time))
+                : Objects.requireNonNull(filled.get(vesselId)).liquidMassKg();
+    }
+
+    /**
+     * Volume of what is in a vessel, at its temperature and as if it were the drink alone.
+     *
+     * @param vesselId the vessel's id
+     * @param time time since the start
+     * @return volume; 0 while it is empty
+     * @throws IllegalArgumentException if there is no such vessel or the time is not in the run
+     */
+    public Quantity<Volume> drinkVolume(String vesselId, Duration time) {
+        OptionalDouble temperature = vessel(vesselId).drinkTemperatureK(seconds(time));
+        return temperature.isEmpty()
+                ? Measures.cubicMetres(0)
+                : Measures.cubicMetres(drinkKg(vesselId, time)
+                        / Objects.requireNonNull(filled.get(vesselId)).liquid().density(temperature.getAsDouble()));
     }
 
     /**

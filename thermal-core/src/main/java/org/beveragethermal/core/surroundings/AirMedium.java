@@ -17,6 +17,7 @@ import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.End;
+import org.beveragethermal.core.network.GivenHeat;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
@@ -33,6 +34,15 @@ final class AirMedium implements Medium {
      * of (1 − s²)^(1/2) from 0 to 1.
      */
     private static final double PLATE_PER_DIAMETER = (0.7854 / 0.8740) * (0.7854 / 0.8740);
+
+    /**
+     * Relative humidity over a drink where none is given: that of a room, 30 to 70 % (own assumption). Dry air, which is what no humidity
+     * means elsewhere, would have the drink evaporate as in a desert.
+     */
+    static final double ASSUMED_HUMIDITY = 0.5;
+
+    private static final String ASSUMED_NOTE =
+            "no humidity is given: the air over an open vessel is taken at 50 %, from which its drink evaporates";
 
     private final Ends ends;
     private final Air.AirState state;
@@ -208,6 +218,22 @@ final class AirMedium implements Medium {
         return transmitted > 0 ? face.passing(new PassingLight(above.sun(), falling.times(transmitted))) : face;
     }
 
+    /** What an opaque body whose node is its surface takes up of the sun; nothing if there is none. */
+    List<Path> sunOn(String name, Node body, WallPatch patch, Occupant vessel) {
+        Sunlight sunlight = above.sunlight();
+        if (sunlight == null) {
+            return List.of();
+        }
+        TimeFunction falling = sunlight.on(SunlitSurface.of(patch, vessel), above.originS());
+        return List.of(GivenHeat.of(
+                        name + " in the sun",
+                        above.sun(),
+                        body,
+                        PassingLight.MECHANISM,
+                        falling.times(patch.optics().absorbed()))
+                .scaledBy(Multipliers.SUN));
+    }
+
     private List<Face> end(WallPatch patch, Occupant vessel) {
         if (EndFaces.isCovered(patch, footing)) {
             return List.of();
@@ -216,16 +242,35 @@ final class AirMedium implements Medium {
             HeatLaw contact = HeatLaw.conductance(footing.coefficient() * patch.outerAreaM2());
             return List.of(Face.whole("support", List.of(Link.of(ends.air(), "conduction", contact))));
         }
+        if (patch.isLiquid()) {
+            return List.of(sunlit(liquid(patch), patch, vessel));
+        }
         ConvectiveFilm film = patch.orientation() == Orientation.END_FACING_SIDEWAYS
                 ? ConvectiveFilm.free(patch.outerAreaM2(), patch.diameterM(), fluid, VerticalPlate.CHURCHILL_CHU)
-                : disc(patch);
+                : disc(patch, fluid);
         double sky = SunlitSurface.skyPart(patch.orientation());
         return List.of(sunlit(
                 links(along(film, patch.diameterM()), patch.outerAreaM2(), patch.emissivity(), sky), patch, vessel));
     }
 
+    /** Convection, radiation and evaporation at the free surface of a drink; moist air is lighter, and a hot drink makes it so. */
+    private List<Link> liquid(WallPatch patch) {
+        double humidity = state.relativeHumidity() > 0 ? state.relativeHumidity() : ASSUMED_HUMIDITY;
+        Fluid moist = Fluid.moistAir(state.pressurePa(), humidity, patch.waterActivity());
+        ConvectiveFilm film = along(disc(patch, moist), patch.diameterM());
+        List<Link> links = new ArrayList<>();
+        links.add(Link.of(ends.air(), "convection", film).scaledBy(Multipliers.AIR_FILM));
+        addRadiation(links, patch.outerAreaM2(), patch.emissivity(), SunlitSurface.skyPart(patch.orientation()));
+        links.add(Link.of(
+                        ends.vapour(),
+                        EvaporatingFilm.MECHANISM,
+                        EvaporatingFilm.of(film, humidity, state.pressurePa(), patch.waterActivity()))
+                .scaledBy(Multipliers.AIR_FILM));
+        return links;
+    }
+
     /** Free convection at a level disc: air colder than a face that looks up, or warmer than one that looks down, overturns. */
-    private ConvectiveFilm disc(WallPatch patch) {
+    private static ConvectiveFilm disc(WallPatch patch, Fluid fluid) {
         boolean up = patch.orientation() == Orientation.END_FACING_UP;
         Correlation airWarmer = up ? HorizontalPlate.STABLE_MCADAMS : HorizontalPlate.UNSTABLE_MCADAMS_BOTH;
         Correlation airColder = up ? HorizontalPlate.UNSTABLE_MCADAMS_BOTH : HorizontalPlate.STABLE_MCADAMS;
@@ -268,6 +313,14 @@ final class AirMedium implements Medium {
     private List<Link> links(ConvectiveFilm film, double areaM2, double emissivity, double skyPart) {
         List<Link> links = new ArrayList<>();
         links.add(Link.of(ends.air(), "convection", film).scaledBy(Multipliers.AIR_FILM));
+        addRadiation(links, areaM2, emissivity, skyPart);
+        if (state.relativeHumidity() > 0) {
+            links.add(vapour(film).scaledBy(Multipliers.AIR_FILM));
+        }
+        return links;
+    }
+
+    private void addRadiation(List<Link> links, double areaM2, double emissivity, double skyPart) {
         Boundary sky = above.sky();
         double toSky = sky == null ? 0 : skyPart;
         if (toSky < 1) {
@@ -278,10 +331,6 @@ final class AirMedium implements Medium {
             links.add(Link.of(sky, "radiation", new RadiativeFilm(toSky * areaM2, emissivity))
                     .scaledBy(Multipliers.SKY));
         }
-        if (state.relativeHumidity() > 0) {
-            links.add(vapour(film).scaledBy(Multipliers.AIR_FILM));
-        }
-        return links;
     }
 
     private Link vapour(ConvectiveFilm film) {
@@ -298,6 +347,12 @@ final class AirMedium implements Medium {
 
     @Override
     public List<String> notes(List<Occupant> occupants) {
-        return notes;
+        boolean open = occupants.stream().anyMatch(occupant -> occupant.vessel().isOpen());
+        if (!open || state.relativeHumidity() > 0) {
+            return notes;
+        }
+        List<String> all = new ArrayList<>(notes);
+        all.add(ASSUMED_NOTE);
+        return all;
     }
 }

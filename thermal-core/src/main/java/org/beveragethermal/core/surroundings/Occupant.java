@@ -105,13 +105,13 @@ public record Occupant(String id, Vessel vessel, Placement placement) {
                         .withOptics(patch.optics());
             case LYING ->
                 new WallPatch(
-                        0,
-                        heightM(),
-                        patch.outerAreaM2(),
-                        patch.diameterM(),
-                        patch.emissivity(),
-                        Orientation.LYING_WALL,
-                        patch.optics());
+                                0,
+                                heightM(),
+                                patch.outerAreaM2(),
+                                patch.diameterM(),
+                                patch.emissivity(),
+                                Orientation.LYING_WALL)
+                        .withOptics(patch.optics());
         };
     }
 

@@ -26,7 +26,7 @@ import org.beveragethermal.materials.units.SiValues;
  * }</pre>
  *
  * <p><b>What is assumed.</b> {@link #assumptions}: how much water the pores take up, how the bottom of the vessel meets that of the pot. The
- * law of the gap is that of a tall upright slot ({@link org.beveragethermal.core.correlation.VerticalSlot}); the ring is open at the top, and what air
+ * law of the gap is that of a tall upright layer of air ({@link org.beveragethermal.core.correlation.VerticalLayer}); the ring is open at the top, and what air
  * it exchanges there is left out. The pot stands on something that insulates; wind does not reach into the gap. The inside of the pot is
  * taken not to evaporate: the air of the gap is soon saturated.
  *

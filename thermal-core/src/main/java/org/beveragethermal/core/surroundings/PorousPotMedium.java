@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.beveragethermal.core.correlation.VerticalSlot;
+import org.beveragethermal.core.correlation.VerticalLayer;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
@@ -84,6 +84,14 @@ final class PorousPotMedium implements Medium {
                         gear.outerDiameterM(),
                         Solids.wetTerracotta().emissivity().value()),
                 PorousPot.DRYING.value() * gear.mostWaterKg()));
+        WallPatch side = new WallPatch(
+                        0,
+                        gear.heightM(),
+                        gear.outerAreaM2(),
+                        gear.outerDiameterM(),
+                        Solids.wetTerracotta().emissivity().value())
+                .withOptics(SunOptics.of(Solids.wetTerracotta()));
+        paths.addAll(atPot.sunOn(id, outside, side, Body.standing(id, gear.heightM(), gear.outerDiameterM())));
         return paths;
     }
 
@@ -140,13 +148,12 @@ final class PorousPotMedium implements Medium {
         double width = gapM(patch.diameterM());
         double height = Math.min(gear.heightM(), vessel.heightM());
         double ring = 2 * width / (patch.diameterM() * Math.log(gear.innerDiameterM() / patch.diameterM()));
-        ConvectiveFilm film = ConvectiveFilm.free(
-                        patch.outerAreaM2(), width, air, VerticalSlot.macGregorEmery(height / width))
-                .atLeast(ring);
+        ConvectiveFilm film =
+                ConvectiveFilm.free(patch.outerAreaM2() * ring, width, air, VerticalLayer.elSherbiny(height / width));
         double emissivity = RadiativeFilm.facing(
                 patch.emissivity(), PorousPot.clay().emissivity().value());
         return List.of(
-                Link.of(inside, "convection", film).scaledBy(Multipliers.AIR_FILM),
+                Link.of(inside, "convection", film).scaledBy(Multipliers.GAP_FILM),
                 Link.of(inside, "radiation", new RadiativeFilm(patch.outerAreaM2(), emissivity))
                         .scaledBy(Multipliers.RADIATION));
     }

@@ -2,7 +2,7 @@
 package org.beveragethermal.core.surroundings;
 
 /**
- * A patch of a vessel's outer surface: a band of its wall, or an end.
+ * A patch of a vessel's outer surface: a band of its wall, an end, or the free surface of the drink in an open vessel.
  *
  * @param lowM lower edge [m], above the base or, in gear, above the lowest point of the vessel as it stands or lies
  * @param highM upper edge [m], counted alike; an end that is level has both edges at its height
@@ -11,6 +11,7 @@ package org.beveragethermal.core.surroundings;
  * @param emissivity emissivity of the outer surface [-]
  * @param orientation how it lies to gravity
  * @param optics what becomes of sunlight on it
+ * @param waterActivity vapour pressure over it as a part of that over pure water [-]: 0 for a solid, above 0 for the free surface of a drink
  */
 public record WallPatch(
         double lowM,
@@ -19,10 +20,11 @@ public record WallPatch(
         double diameterM,
         double emissivity,
         Orientation orientation,
-        SunOptics optics) {
+        SunOptics optics,
+        double waterActivity) {
 
     /**
-     * A patch of a surface whose colour is not known, opaque: {@link SunOptics#UNKNOWN}.
+     * A patch of a solid whose colour is not known, opaque: {@link SunOptics#UNKNOWN}.
      *
      * @param lowM lower edge [m]
      * @param highM upper edge [m]
@@ -38,7 +40,7 @@ public record WallPatch(
             double diameterM,
             double emissivity,
             Orientation orientation) {
-        this(lowM, highM, outerAreaM2, diameterM, emissivity, orientation, SunOptics.UNKNOWN);
+        this(lowM, highM, outerAreaM2, diameterM, emissivity, orientation, SunOptics.UNKNOWN, 0);
     }
 
     /**
@@ -70,7 +72,8 @@ public record WallPatch(
      * @return a new patch
      */
     public WallPatch part(double part) {
-        return new WallPatch(lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation, optics);
+        return new WallPatch(
+                lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation, optics, waterActivity);
     }
 
     /**
@@ -80,6 +83,15 @@ public record WallPatch(
      * @return a new patch
      */
     public WallPatch withOptics(SunOptics newOptics) {
-        return new WallPatch(lowM, highM, outerAreaM2, diameterM, emissivity, orientation, newOptics);
+        return new WallPatch(lowM, highM, outerAreaM2, diameterM, emissivity, orientation, newOptics, waterActivity);
+    }
+
+    /**
+     * Whether it is the free surface of a drink.
+     *
+     * @return false for a wall or an end
+     */
+    public boolean isLiquid() {
+        return waterActivity > 0;
     }
 }

@@ -104,16 +104,33 @@ final class WetWrapMedium implements Medium {
                 double area = band.areaM2(vessel);
                 if (area > 0) {
                     paths.add(outside(band, vessel, area));
+                    paths.addAll(sun(band, vessel, area));
                 }
             }
         }
         return paths;
     }
 
+    private List<Path> sun(Band band, Occupant vessel, double wallAreaM2) {
+        Orientation orientation = vessel.posture() == Posture.LYING ? Orientation.LYING_WALL : Orientation.UPRIGHT_WALL;
+        double outer = outerDiameterM(vessel);
+        double area = wallAreaM2 * outer / diameterM(vessel);
+        WallPatch patch = new WallPatch(band.lowM(), band.highM(), area, outer, gear.emissivity(), orientation)
+                .withOptics(SunOptics.of(gear.material()));
+        return atWrap.sunOn(band.node().name(), band.node(), patch, vessel);
+    }
+
+    private static double diameterM(Occupant vessel) {
+        return 2 * vessel.vessel().profile().maxOuterRadiusM();
+    }
+
+    private double outerDiameterM(Occupant vessel) {
+        return diameterM(vessel) + 2 * gear.thicknessM();
+    }
+
     private Path outside(Band band, Occupant vessel, double wallAreaM2) {
-        double diameter = 2 * vessel.vessel().profile().maxOuterRadiusM();
-        double outer = diameter + 2 * gear.thicknessM();
-        double area = wallAreaM2 * outer / diameter;
+        double outer = outerDiameterM(vessel);
+        double area = wallAreaM2 * outer / diameterM(vessel);
         List<Link> links = vessel.posture() == Posture.LYING
                 ? atWrap.lying(area, outer, gear.emissivity())
                 : atWrap.upright(area, vessel.heightM(), outer, gear.emissivity());

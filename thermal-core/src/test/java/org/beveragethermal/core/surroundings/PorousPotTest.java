@@ -15,7 +15,6 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
 import java.util.Locale;
-import org.beveragethermal.core.correlation.VerticalSlot;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.scene.Scene;
@@ -98,17 +97,6 @@ class PorousPotTest {
             assertThat(row[1]).isBetween(0.85 * still, moved + 0.3);
             assertThat(still).isLessThan(moved).isLessThan(wetBulb);
         }
-    }
-
-    @Test
-    void theGapIsTheSlotOfTheTextbook() {
-        OutsideChecks.published(
-                        "upright-slot", "Y. A. Cengel and A. J. Ghajar, Heat and Mass Transfer, 5th ed., example 9-4")
-                .what("Nusselt number across an air gap of 20 mm, 0.8 m high, Ra 1.05e4")
-                .unit("1")
-                .expected(1.40)
-                .withinRelative(0.005)
-                .check(VerticalSlot.macGregorEmery(40).law().nusselt(1.05e4, 0.7344));
     }
 
     @Test
@@ -206,7 +194,6 @@ class PorousPotTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("wall of a pot");
         assertThatThrownBy(() -> pot(TERRACE).filledTo(percent(130))).isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> VerticalSlot.macGregorEmery(0)).isInstanceOf(IllegalArgumentException.class);
         PorousPot tight = PorousPot.soaked(millimetres(70), millimetres(310), millimetres(10), celsius(23), TERRACE);
         assertThatThrownBy(() -> run(tight, Duration.ofMinutes(5)))
                 .isInstanceOf(IllegalArgumentException.class)

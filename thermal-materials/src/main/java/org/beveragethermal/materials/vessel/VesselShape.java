@@ -35,6 +35,8 @@ public enum VesselShape {
     FLUTE("flute", true),
     /** Stemmed glass with a short, wide bowl. */
     BALLOON_GLASS("balloon glass", true),
+    /** Stemmed glass with a shallow, wide bowl, for drinks served without ice. */
+    COUPE("coupe", true),
     /** Glass without a stem, wider at the rim. */
     TUMBLER("tumbler", true),
     /** Small bowl on a foot ring, with a handle. */

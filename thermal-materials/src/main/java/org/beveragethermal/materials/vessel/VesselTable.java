@@ -4,6 +4,7 @@ package org.beveragethermal.materials.vessel;
 import static org.beveragethermal.materials.vessel.VesselShape.BALLOON_GLASS;
 import static org.beveragethermal.materials.vessel.VesselShape.CAN;
 import static org.beveragethermal.materials.vessel.VesselShape.CARAFE;
+import static org.beveragethermal.materials.vessel.VesselShape.COUPE;
 import static org.beveragethermal.materials.vessel.VesselShape.CUP;
 import static org.beveragethermal.materials.vessel.VesselShape.DECANTER;
 import static org.beveragethermal.materials.vessel.VesselShape.FLASK;
@@ -187,6 +188,12 @@ final class VesselTable {
             .line("0/6/2 4/17/1.5 14/32/1.3 27/42/1.2 40/46/1.2 54/46/1.2 74/40/1.2 92/32/1.2")
             .vessel();
 
+    static final Vessel COUPE_90 = VesselSheet.of("coupe 195 mL", COUPE, 90, GLASS, GLASSES)
+            .base(3, 0)
+            .without("stem and foot", 65, 85)
+            .line("0/6/2 3/20/1.5 9/34/1.3 20/43/1.2 42/47/1.2")
+            .vessel();
+
     static final Vessel TUMBLER_200 = VesselSheet.of("tumbler 200 mL", TUMBLER, 200, GLASS, GLASSES)
             .base(8, 0)
             .line("0/29/3 10/30.5/2.4 90/35/2")
@@ -262,6 +269,7 @@ final class VesselTable {
             RED_WINE_GLASS_175,
             FLUTE_125,
             BALLOON_GLASS_125,
+            COUPE_90,
             TUMBLER_200,
             TUMBLER_300,
             TUMBLER_500);

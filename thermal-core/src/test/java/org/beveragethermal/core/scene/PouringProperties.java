@@ -1,0 +1,154 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.scene;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
+import static org.beveragethermal.materials.units.Measures.millilitres;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.solver.Ledger;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.liquid.Liquid;
+import org.beveragethermal.materials.liquid.Water;
+import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.VesselShape;
+import org.beveragethermal.materials.vessel.Vessels;
+
+/** What pouring keeps, whatever is poured. */
+final class PouringProperties {
+
+    /** Nothing passes between the vessels and the room. */
+    private static final NetworkSolver ALONE =
+            NetworkSolver.standard().withMultipliers(Map.of(Multipliers.AIR_FILM, 0.0, Multipliers.RADIATION, 0.0));
+
+    private static final Duration POURED = Duration.ofMinutes(3);
+    private static final Duration AGAIN = Duration.ofMinutes(7);
+    private static final Duration DRUNK = Duration.ofMinutes(9);
+    private static final Duration END = Duration.ofMinutes(12);
+    private static final List<Liquid> DRINKS = List.of(
+            Beverage.wine(percentByVolume(12.5)),
+            Beverage.softDrink(gramsPerLitre(105)),
+            Beverage.water(),
+            Water.liquid());
+
+    private static Node contents(ScenePrediction run, String id) {
+        return run.vessel(id).contents().nodes().get(0);
+    }
+
+    private static double[] sums(ScenePrediction run, double timeS) {
+        Trajectory trajectory = run.trajectory();
+        double kilograms = 0;
+        double joules = 0;
+        for (String id : List.of("bottle", "glass")) {
+            kilograms += trajectory.amount(contents(run, id), 0, timeS);
+            joules += trajectory.enthalpyJ(contents(run, id), timeS);
+        }
+        return new double[] {kilograms, joules};
+    }
+
+    @Property(tries = 60, seed = "20261126")
+    void pouringConservesMassAndEnergy(
+            @ForAll @IntRange(max = 3) int drink,
+            @ForAll @DoubleRange(min = 300, max = 750) double filledMl,
+            @ForAll @DoubleRange(min = 1, max = 140) double firstMl,
+            @ForAll @DoubleRange(min = 1, max = 60) double secondMl,
+            @ForAll @DoubleRange(min = 2, max = 45) double drinkC,
+            @ForAll @DoubleRange(min = 0, max = 40) double glassC,
+            @ForAll @DoubleRange(min = 5, max = 35) double roomC) {
+        FilledVessel bottle =
+                Vessels.highShouldered750().filledWith(DRINKS.get(drink), millilitres(filledMl), celsius(drinkC));
+        ScenePrediction run = Scene.builder()
+                .gear("room", Air.at(celsius(roomC)))
+                .vessel("bottle", bottle, "room")
+                .emptyVessel(
+                        "glass", Vessels.of(VesselShape.WHITE_WINE_GLASS, millilitres(125)), celsius(glassC), "room")
+                .pour("bottle", POURED, millilitres(firstMl), "glass")
+                .pour("bottle", AGAIN, millilitres(secondMl), "glass")
+                .drink("glass", DRUNK, millilitres(0.7 * firstMl))
+                .build()
+                .predict(END);
+
+        for (Duration at : List.of(POURED, AGAIN)) {
+            double seconds = at.toMillis() / 1000.0;
+            double[] before = sums(run, Math.nextDown(seconds));
+            double[] after = sums(run, seconds);
+            assertThat(after[0]).isCloseTo(before[0], within(1e-12));
+            assertThat(after[1]).isCloseTo(before[1], within(1e-9 * Math.abs(before[1]) + 1e-6));
+        }
+        double density = DRINKS.get(drink).density(293.15);
+        assertThat(run.drinkKg("bottle", END))
+                .isCloseTo(bottle.liquidMassKg() - density * (firstMl + secondMl) * 1e-6, within(1e-12));
+        Ledger ledger = run.ledger();
+        assertThat(ledger.closure()).isLessThan(1e-9);
+    }
+
+    @Property(tries = 20, seed = "20261126")
+    void pouringInPartsAtOneInstantIsPouringOnce(
+            @ForAll @DoubleRange(min = 0.1, max = 0.9) double part,
+            @ForAll @DoubleRange(min = 2, max = 40) double drinkC) {
+        Scene.Builder once = table(drinkC, 20).pour("bottle", POURED, millilitres(100), "glass");
+        Scene.Builder twice = table(drinkC, 20)
+                .pour("bottle", POURED, millilitres(100 * part), "glass")
+                .pour("bottle", POURED, millilitres(100 * (1 - part)), "glass");
+        ScenePrediction a = once.build().predict(END);
+        ScenePrediction b = twice.build().predict(END);
+        for (int minute = 3; minute <= 12; minute++) {
+            for (String id : List.of("bottle", "glass")) {
+                assertThat(b.vessel(id).meanTemperatureK(60.0 * minute))
+                        .isCloseTo(a.vessel(id).meanTemperatureK(60.0 * minute), within(1e-6));
+            }
+        }
+    }
+
+    @Property(tries = 20, seed = "20261126")
+    void aGlassAtTheDrinksTemperatureMakesNoJump(@ForAll @DoubleRange(min = 2, max = 40) double drinkC) {
+        ScenePrediction run = table(drinkC, drinkC)
+                .pour("bottle", POURED, millilitres(120), "glass")
+                .build()
+                .predict(END, ALONE);
+        for (int minute = 3; minute <= 12; minute++) {
+            assertThat(run.vessel("glass").meanTemperatureK(60.0 * minute)).isCloseTo(273.15 + drinkC, within(1e-6));
+        }
+    }
+
+    /** Halves of the sip make no difference to speak of. */
+    @Example
+    void drinkingEvenlyFallsAlongALine() {
+        ScenePrediction run = table(8, 20)
+                .pour("bottle", Duration.ofMinutes(1), millilitres(120), "glass")
+                .drinkEvenly("glass", Duration.ofMinutes(2), Duration.ofMinutes(10), millilitres(40))
+                .build()
+                .predict(END);
+        double density = DRINKS.get(0).density(293.15);
+        for (int minute = 2; minute <= 10; minute++) {
+            double line = 120 - 80.0 * (minute - 2) / 8;
+            assertThat(run.drinkKg("glass", Duration.ofMinutes(minute)) / density * 1e6)
+                    .isCloseTo(line, within(8.0));
+        }
+        assertThat(run.drinkKg("glass", END) / density * 1e6).isCloseTo(40, within(0.2));
+    }
+
+    private static Scene.Builder table(double drinkC, double glassC) {
+        return Scene.builder()
+                .gear("room", Air.at(celsius(22)).withRelativeHumidity(Measures.percent(50)))
+                .vessel("bottle", Vessels.highShouldered750().filledWith(DRINKS.get(0), celsius(drinkC)), "room")
+                .emptyVessel(
+                        "glass", Vessels.of(VesselShape.WHITE_WINE_GLASS, millilitres(125)), celsius(glassC), "room");
+    }
+}
