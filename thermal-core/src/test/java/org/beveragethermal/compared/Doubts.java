@@ -35,12 +35,17 @@ record Doubts(double solidFraction, double wettedShare, double contact, Map<Stri
     private static final UncertainInput CONTACT =
             new UncertainInput("part of a wall that ice alone touches, power of two", 1, Uncertainty.rectangular(1));
 
-    /** Everything that is drawn. A new one goes to the end, so that the others stay. */
+    /** Laws that were there before the inputs that are no laws. */
+    private static final int FIRST_LAWS = 11;
+
+    /** Everything that is drawn. A new one goes to the end, so that the others stay: laws that came later too. */
     static List<UncertainInput> all() {
-        List<UncertainInput> all = new ArrayList<>(LawScatter.all());
+        List<UncertainInput> laws = LawScatter.all();
+        List<UncertainInput> all = new ArrayList<>(laws.subList(0, FIRST_LAWS));
         all.add(PACKING);
         all.add(CONTACT);
         all.add(WETTED);
+        all.addAll(laws.subList(FIRST_LAWS, laws.size()));
         return all;
     }
 
