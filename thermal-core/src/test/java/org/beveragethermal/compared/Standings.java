@@ -203,7 +203,9 @@ final class Standings {
                         "with door openings",
                         List.of(SLENDER, RADIATION),
                         IN_AIR,
-                        List.of(),
+                        List.of(new Check(
+                                "core.scene.AppliancesTest#halfOfTheAirIsReplaced",
+                                "Y. A. Cengel and M. A. Boles, Thermodynamics, 8th ed., problem 6-27")),
                         List.of(UNUSED),
                         List.of(APPLIANCES),
                         List.of("fridge-door")),

@@ -15,8 +15,9 @@ import org.beveragethermal.materials.units.SiValues;
  * at once and recovers with a time constant. Where the appliance {@linkplain Refrigerator#withLoad feels its load} it is the temperature
  * to which it is cooled that does so, and the air, with the shelves that go along, follows: less high, and later.
  *
- * <p>How much air is exchanged depends on how long and how wide the door stands open; a share of a half for a door that is opened wide
- * for some ten seconds and a recovery within some minutes are own estimates, no source. The
+ * <p>How much air is exchanged depends on how long and how wide the door stands open; a share of a half is what a textbook takes for
+ * an opening (Y. A. Cengel and M. A. Boles, Thermodynamics, 8th ed., problem 6-27: half of the air is replaced); that it stands for some
+ * ten seconds, and a recovery within some minutes, are own estimates, no source. The
  * air keeps its relative humidity, so that there is more vapour in it while it is warm, as if the room's air had brought it.
  *
  * @param timesS times of the openings on the clock of the weather [s], ascending, each ≥ 0

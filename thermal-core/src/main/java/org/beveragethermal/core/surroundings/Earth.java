@@ -24,8 +24,8 @@ import org.beveragethermal.materials.units.ThermalConductivity;
  *
  * <p><b>What passes heat.</b> From the wall across a {@linkplain #withContact contact} of grains and air, through the {@linkplain
  * #withBackfill backfill} between wall and hole, which has no heat capacity of its own, into the ground. The ground conducts and stores
- * heat; its surface exchanges heat with the air above by the films and the radiation of a level plate of {@value #SURFACE_M} m. It
- * starts at a temperature that may depend on the {@linkplain GroundTemperature depth}. Its outer limits, {@value #FAR} diffusion
+ * heat; its surface exchanges heat with the air above by the films and the radiation of a level plate of 1 m. It
+ * starts at a temperature that may depend on the {@linkplain GroundTemperature depth}. Its outer limits, four diffusion
  * depths of thirty days away, pass no heat, so that runs of up to thirty days do not feel them.
  *
  * <p><b>Models.</b> {@link Model#BLOCK} cuts the ground into rings round the axis; {@link Model#FINE_BLOCK} halves them; {@link
@@ -193,7 +193,7 @@ public final class Earth implements Surroundings {
     }
 
     /**
-     * The same hole filled up with something else round the vessel; {@code 0.7} times the conductivity of the earth unless said otherwise.
+     * The same hole filled up with something else round the vessel; 0.7 times the conductivity of the earth unless said otherwise.
      *
      * @param conductivity thermal conductivity of what lies between vessel and hole, 0.02 to 1e6 W/(m K)
      * @return a new value

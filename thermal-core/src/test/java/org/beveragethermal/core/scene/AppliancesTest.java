@@ -111,6 +111,28 @@ class AppliancesTest {
     }
 
     @Test
+    void halfOfTheAirIsReplaced() {
+        // Half of the volume from the kitchen at 20 °C, half left at 4 °C, at one pressure: equal volumes hold unequal
+        // masses, so
+        // that the mixture has the harmonic mean, 11.78 °C; half-way is 12 °C.
+        Refrigerator opened = Refrigerator.at(celsius(4))
+                .withDoorOpenings(DoorOpenings.of(celsius(20), percent(50), NEVER, List.of(Duration.ofSeconds(100))));
+        ScenePrediction run = Scene.builder()
+                .gear("fridge", opened)
+                .vessel("wine", BOTTLE, "fridge")
+                .build()
+                .predict(Duration.ofMinutes(5));
+        OutsideChecks.published(
+                        "appliance-door-half",
+                        "Y. A. Cengel and M. A. Boles, Thermodynamics, 8th ed., problem 6-27: half of the air is replaced")
+                .what("air of a refrigerator of 4 °C just after an opening, kitchen of 20 °C")
+                .unit("°C")
+                .expected(2 / (1 / (ZERO + 4) + 1 / (ZERO + 20)) - ZERO)
+                .within(0.3)
+                .check(boundaryK(run, "fridge air", 100) - ZERO);
+    }
+
+    @Test
     void openingTheDoorCostsTime() {
         Duration[] often = new Duration[12];
         for (int i = 0; i < often.length; i++) {
