@@ -144,7 +144,7 @@ final class Conditions {
     static final UncertainInput REAR_WINDOW = between("transmittance of a rear window, part", 0.4, 0.75);
     /** Latitude [°]. */
     static final UncertainInput LATITUDE = between("latitude, °", 30, 50);
-    /** Part of the sky that the roof of a car and its pillars hide from a rear window [-]: cuts the beam's hours as well. */
+    /** What the roof of a car and its pillars leave of the light at its rear window [-], beam and sky alike. */
     static final UncertainInput UNDER_ROOF = between("light left beside roof and pillars, part", 0.5, 1);
     /** Whether the bottle stood or lay [-]. */
     static final UncertainInput LIES = share("lies in the window");

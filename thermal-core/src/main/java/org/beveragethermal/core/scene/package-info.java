@@ -92,6 +92,9 @@
  * their base only where the surroundings were put {@linkplain org.beveragethermal.core.surroundings.Footing on} something that lets
  * them reach it, and then through the glass of the lowest band; radial contents not at all.
  *
+ * <p><b>Colours.</b> Where the sun falls on a bare wall of glass, its tint and that of the drink decide how much is taken up and where: {@code
+ * VesselModel.lumped().tinted(GlassTint.GREEN, DrinkTint.DARK)}. A wall in layers is as opaque as the outermost of them.
+ *
  * <p><b>Postures.</b> A vessel stands, stands on its closure, or lies with its axis level; its nodes stay, its connections change.
  * Turning mixes contents in slices; the wall keeps its temperatures node by node. Lying slices become level layers of their volumes,
  * so that a profile then runs from the lowest to the highest layer. A vessel that lies in a bath needs a bucket at least as wide as

@@ -259,6 +259,14 @@ public final class Sunlight {
         return transmittance;
     }
 
+    private double beamAt(double timeS, double elevation) {
+        return elevation > 0 ? kept(timeS, true) * beam.at(timeS) : 0;
+    }
+
+    private double diffuseAt(double timeS) {
+        return kept(timeS, false) * diffuse.at(timeS);
+    }
+
     /**
      * Irradiance behind the pane and in the shade, at a time.
      *
@@ -267,10 +275,7 @@ public final class Sunlight {
      */
     public SolarIrradiance at(double timeS) {
         double elevation = elevationRad.at(timeS);
-        return new SolarIrradiance(
-                elevation > 0 ? kept(timeS, true) * beam.at(timeS) : 0,
-                kept(timeS, false) * diffuse.at(timeS),
-                elevation);
+        return new SolarIrradiance(beamAt(timeS, elevation), diffuseAt(timeS), elevation);
     }
 
     /**
@@ -287,25 +292,28 @@ public final class Sunlight {
         return new TimeFunction() {
             @Override
             public double at(double timeS) {
-                SolarIrradiance now = Sunlight.this.at(originS + timeS);
-                return surface.beamAreaM2(now.elevationRad()) * now.beamWPerM2()
-                        + surface.skyAreaM2() * now.diffuseWPerM2()
-                        + surface.groundAreaM2() * groundReflectance * level(now);
+                double t = originS + timeS;
+                double elevation = elevationRad.at(t);
+                double direct = beamAt(t, elevation);
+                double sky = diffuseAt(t);
+                double level = direct * Math.max(0, Math.sin(elevation)) + sky;
+                return surface.beamAreaM2(elevation) * direct
+                        + surface.skyAreaM2() * sky
+                        + surface.groundAreaM2() * groundReflectance * level;
             }
 
             @Override
             public double rate(double timeS) {
                 double t = originS + timeS;
+                double elevation = elevationRad.at(t);
                 double turning = elevationRad.rate(t);
-                double beamRate = elevationRad.at(t) > 0 ? kept(t, true) * beam.rate(t) : 0;
-                double diffuseRate = kept(t, false) * diffuse.rate(t);
-                SolarIrradiance now = Sunlight.this.at(t);
-                double levelRate = diffuseRate
-                        + beamRate * Math.sin(now.elevationRad())
-                        + now.beamWPerM2() * Math.cos(now.elevationRad()) * turning;
-                return surface.beamAreaM2(now.elevationRad()) * beamRate
-                        + surface.beamAreaPerRadian(now.elevationRad()) * turning * now.beamWPerM2()
-                        + surface.skyAreaM2() * diffuseRate
+                double direct = beamAt(t, elevation);
+                double directRate = elevation > 0 ? kept(t, true) * beam.rate(t) : 0;
+                double skyRate = kept(t, false) * diffuse.rate(t);
+                double levelRate = directRate * Math.sin(elevation) + direct * Math.cos(elevation) * turning + skyRate;
+                return surface.beamAreaM2(elevation) * directRate
+                        + surface.beamAreaPerRadian(elevation) * turning * direct
+                        + surface.skyAreaM2() * skyRate
                         + surface.groundAreaM2() * groundReflectance * levelRate;
             }
 
@@ -322,10 +330,5 @@ public final class Sunlight {
                         .toArray();
             }
         };
-    }
-
-    /** All light on level ground [W/m²]; what the beam brings is its part along the vertical. */
-    private static double level(SolarIrradiance now) {
-        return now.beamWPerM2() * Math.max(0, Math.sin(now.elevationRad())) + now.diffuseWPerM2();
     }
 }

@@ -67,6 +67,16 @@
  * Air cellar = Air.periodic(celsius(13), kelvinDifference(3), Duration.ofDays(365), Duration.ofDays(210));
  * }</pre>
  *
+ * <p><b>Outdoors.</b> {@link org.beveragethermal.core.surroundings.Sunlight} falls on vessels by their real outline, and glass and drink share
+ * it out by their colours ({@link org.beveragethermal.core.surroundings.SunOptics}); a night sky takes the place of half of what a wall sees. The
+ * ledger has a mechanism "sun"; what the sky takes is radiation. Buckets and surfaces of baths feel the sky and not the sun.
+ *
+ * <pre>{@code
+ * Air terrace = Air.at(celsius(28)).withSun(Sunlight.clearDay(degrees(45), 196, LocalTime.of(12, 30))
+ *         .withShadeFrom(Duration.ofMinutes(45), percent(50)));
+ * Air meadow = Air.at(celsius(12)).withRelativeHumidity(percent(80)).withClearSky();
+ * }</pre>
+ *
  * <table>
  * <caption>Laws of air, their ranges and spread (one standard deviation)</caption>
  * <tr><th>What</th><th>Law</th><th>Range</th><th>Spread</th></tr>
@@ -75,6 +85,9 @@
  * <tr><td>ends, still</td><td>level disc, McAdams 1954; upright: Churchill and Chu 1975</td><td>as each correlation states</td><td>25 %</td></tr>
  * <tr><td>ends, moving</td><td>flat plate, Pohlhausen 1921</td><td>Re &lt; 5e5</td><td>25 %</td></tr>
  * <tr><td>both together</td><td>fourth root of the sum of fourth powers</td><td></td><td></td></tr>
+ * <tr><td>sun, taken up</td><td>outline; water in five bands, Rabl and Nielsen 1975; tints remembered</td><td>beam to 1100 W/m²</td><td>15 %</td></tr>
+ * <tr><td>sun, clear day</td><td>ASHRAE 1985; position by Cooper 1969</td><td>near sea level</td><td>15 %, not drawn</td></tr>
+ * <tr><td>clear sky</td><td>Berdahl and Martin 1984; Swinbank 1963</td><td>dew points of −13 to 24 °C</td><td>15 %</td></tr>
  * <tr><td>condensation</td><td>analogy of heat and mass, Colburn and Hougen 1934, Lewis number 0.85</td><td>0 to 100 % relative
  * humidity</td><td>10 % beside the film</td></tr>
  * </table>
@@ -132,7 +145,7 @@
  * implement {@link org.beveragethermal.core.surroundings.Surroundings} and {@code Medium}, as the class {@code StoneTrough} of
  * thermal-examples does. The interface is unsettled and may change in the next version.
  *
- * <p><b>Not in here yet.</b> Topping up salted ice and water baths.
+ * <p><b>Not in here yet.</b> Topping up salted ice and water baths; sun on buckets, packs, boxes, the ground and the surfaces of baths.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

@@ -24,6 +24,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.GivenHeat;
+import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
@@ -297,6 +298,24 @@ class SunlightTest {
                     .check(surface - ZERO);
             assertThat(run.ledger(40_000).closure()).isLessThan(1e-9);
         }
+    }
+
+    @Test
+    void radiationIsLinearisedAsDefined() {
+        HeatFlow flow = new HeatFlow();
+        new RadiativeFilm(1, 0.9).evaluate(298.15, 281.15, flow);
+        OutsideChecks.published("radiation-net-flux", "closed form: Stefan and Boltzmann's law, σ of CODATA 2018")
+                .what("radiation from 298.15 K to a surface of 281.15 K and emissivity 0.9")
+                .unit("W/m²")
+                .expected(84.4029448)
+                .withinRelative(1e-8)
+                .check(flow.watts);
+        OutsideChecks.published("radiation-coefficient", "closed form: ε σ (T + Ts)(T² + Ts²)")
+                .what("coefficient of that radiation")
+                .unit("W/(m² K)")
+                .expected(4.96487911)
+                .withinRelative(1e-8)
+                .check(new RadiativeFilm(1, 0.9).describe(298.15, 281.15).coefficient());
     }
 
     @Test
