@@ -209,6 +209,12 @@ final class Cases {
                         "4 gel packs of 400 g and 25 mm from −18 °C around it, room of 22 °C",
                         Looking.AIR,
                         GelPacks.of(4, grams(400), millimetres(25), celsius(-18), ROOM)),
+                cooled(
+                        "gel-wrap",
+                        GelPacks.class,
+                        "gel wrap of 600 g and 12 mm from −18 °C around it, room of 22 °C",
+                        Looking.AIR,
+                        GelPacks.wrap(grams(600), millimetres(12), celsius(-18), ROOM)),
                 warmed(
                         "sleeve",
                         Sleeve.class,
