@@ -259,9 +259,9 @@ final class Cases {
                 warmed(
                         "foam-box-packs",
                         FoamBox.class,
-                        "the same with 2 gel packs of 400 g from −18 °C",
+                        "the same with a gel pack of 250 g from −18 °C",
                         Looking.AIR,
-                        foamBox().withPacks(2, grams(400), millimetres(25), celsius(-18))),
+                        foamBox().withPacks(1, grams(250), millimetres(20), celsius(-18))),
                 warmed(
                         "hand",
                         Hand.class,

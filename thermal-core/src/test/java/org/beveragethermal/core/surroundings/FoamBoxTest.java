@@ -81,7 +81,7 @@ class FoamBoxTest {
     /** Limit: behind a wall that conducts hardly at all, what is inside has one temperature and follows the wall's conductance. */
     @Test
     void aWallThatHardlyConductsDecides() {
-        Layer wall = new Layer("wall", 0.05, 4e-4, 1e3, 0.9, 0, 4);
+        Layer wall = new Layer("wall", 0.05, 4e-4, 10, 0.9, 0, 4);
         FoamBox tight = FoamBox.of(
                 millimetres(480), millimetres(360), millimetres(340), wall, celsius(16), VAN.on(Footing.open()));
         ScenePrediction run = run(tight, 12, DAY);
