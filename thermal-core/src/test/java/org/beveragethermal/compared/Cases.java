@@ -276,6 +276,12 @@ final class Cases {
                                 millimetres(10),
                                 celsius(22),
                                 ROOM.withRelativeHumidity(percent(40)))),
+                cooled(
+                        "gel-wrap",
+                        GelPacks.class,
+                        "gel wrap of 600 g and 12 mm from −18 °C around it, room of 22 °C",
+                        Looking.AIR,
+                        GelPacks.wrap(grams(600), millimetres(12), celsius(-18), ROOM)),
                 warmed(
                         "sleeve",
                         Sleeve.class,
@@ -320,9 +326,9 @@ final class Cases {
                 warmed(
                         "foam-box-packs",
                         FoamBox.class,
-                        "the same with 2 gel packs of 400 g from −18 °C",
+                        "the same with a gel pack of 250 g from −18 °C",
                         Looking.AIR,
-                        foamBox().withPacks(2, grams(400), millimetres(25), celsius(-18))),
+                        foamBox().withPacks(1, grams(250), millimetres(20), celsius(-18))),
                 warmed(
                         "hand",
                         Hand.class,

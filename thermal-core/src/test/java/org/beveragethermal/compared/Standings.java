@@ -349,7 +349,7 @@ final class Standings {
                                 "core.surroundings.GelPacksTest#packsThatTouchNothingLeaveTheRoom",
                                 "core.surroundings.GelPacksTest#greatPacksThatConductWellHoldTheWallAtTheirMeltingRange"),
                         List.of("core.surroundings.GelPacksTest#badPacksAreRefused"),
-                        List.of("gel-packs")),
+                        List.of("gel-packs", "gel-wrap")),
                 new Standing(
                         WetWrap.class,
                         "in a room, still",

@@ -28,7 +28,8 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  * Pohlhausen, spread 25 %, averaged over the chords of the disc). Forced and free convection add as the fourth root of the sum of fourth
  * powers, the rule for a stream across the direction of buoyancy (Incropera and DeWitt, combined convection; exponent from memory). The
  * laws are those of a smooth stream: in a draught, the turbulent air of a room, and in wind near the ground, the same mean speed
- * carries up to some 25 % more (from memory); that lies within twice their spread.
+ * carries up to some 25 % more (from memory); that lies within twice their spread. The speed is constant: a draught that comes and goes
+ * is two airs of a scene between which a vessel is moved at stated times.
  *
  * <p><b>Moist air.</b> With a {@linkplain #withRelativeHumidity humidity} whatever is colder than the dew point is wetted, or frosted below
  * 0 °C, and receives the latent heat; see {@link org.beveragethermal.core.film.CondensingFilm} for the law and what it leaves out. Without one,

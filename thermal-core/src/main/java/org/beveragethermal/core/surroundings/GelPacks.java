@@ -15,6 +15,7 @@ import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.solid.LatentSolid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.HeatTransferCoefficient;
+import org.beveragethermal.materials.units.Measures;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
@@ -160,6 +161,21 @@ public final class GelPacks implements Surroundings {
         new ValidityRange("thickness of a gel pack", THINNEST_M, packs.sideM(), "m")
                 .require(thick, "side of a square pack of that mass");
         return packs;
+    }
+
+    /**
+     * A gel wrap: one soft pack of {@link Solids#gelPack()} laid around the side of one vessel, all of its face against the wall.
+     *
+     * @param mass mass of the gel, 10 g to 20 kg
+     * @param thickness how thick it is, 3 mm to 200 mm and no more than a square of that mass is wide
+     * @param temperature its temperature at the start, −30 °C to 60 °C
+     * @param room where it is
+     * @return the wrap; a cover and another gap may be stated
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
+     */
+    public static GelPacks wrap(
+            Quantity<Mass> mass, Quantity<Length> thickness, Quantity<Temperature> temperature, Air room) {
+        return of(1, mass, thickness, temperature, room).touching(Measures.percent(100));
     }
 
     /**

@@ -41,6 +41,37 @@
  *         .withCover(wattsPerSquareMetreKelvin(2));
  * }</pre>
  *
+ * <p><b>What goes around one vessel, in other surroundings.</b> A {@link org.beveragethermal.core.surroundings.Sleeve} that is slipped on
+ * and off, cold from a freezer if it is said so; a {@link org.beveragethermal.core.surroundings.WalledCooler} with a gap of air, double-walled
+ * or of one heavy wall chilled before; a {@link org.beveragethermal.core.surroundings.Hand} that holds it; {@link
+ * org.beveragethermal.core.surroundings.GelPacks#wrap} for a gel wrap. Each opens the surroundings outside and hands its own outer surface
+ * to them. A second vessel in one is refused.
+ *
+ * <pre>{@code
+ * Sleeve sleeve = Sleeve.around(bottle, millimetres(200), celsius(22), terrace, Layer.of(Solids.neopreneFoam(), millimetres(4)));
+ * WalledCooler cooler = WalledCooler.doubleWalled(
+ *         millimetres(100), millimetres(210), Solids.polypropylene(), millimetres(2),
+ *         wattsPerSquareMetreKelvin(6), celsius(22), terrace);
+ * Hand hand = Hand.holding(squareMetres(0.008), millimetres(60), millimetres(150), terrace);
+ * }</pre>
+ *
+ * <p>Across the gap of a cooler: ElSherbiny, Raithby and Hollands 1982, height over thickness 5 to 110, Ra &lt; 2e7, spread 10 %, with
+ * eccentric bottles 25 %; the exchange of its open top is known to a factor of two; the contact of a sleeve to half of it; what a hand gives
+ * to 70 %.
+ *
+ * <p><b>Boxes and cars.</b> A closed {@link org.beveragethermal.core.surroundings.FoamBox} has air and walls that all vessels in it share, and
+ * cold packs if wanted; {@link org.beveragethermal.core.surroundings.ParkedCar} gives the air of a car parked in the sun.
+ *
+ * <pre>{@code
+ * Air boot = ParkedCar.boot(celsius(28), Duration.ofMinutes(20));
+ * FoamBox box = FoamBox.of(millimetres(400), millimetres(300), millimetres(320),
+ *                 Layer.of(Solids.expandedPolystyrene(), millimetres(30)), celsius(16), boot)
+ *         .withPacks(4, grams(500), millimetres(30), celsius(-18));
+ * }</pre>
+ *
+ * <p><b>Draughts that come and go.</b> The speed of {@link org.beveragethermal.core.surroundings.Air} is constant. Gusts are two airs of a
+ * scene, calm and moving, between which the vessel is moved at stated times.
+ *
  * <p><b>Blocks.</b> Ice in water is in cubes, bricks, cylinders or spheres ({@link org.beveragethermal.core.store.IceBlock}), given by
  * mass or counted; bare and salted ice is in cubes. A block must pass through the mouth of its bucket.
  *
@@ -55,7 +86,7 @@
  * ice may be added to bare ice, and its melt water poured off; water may be poured over wet wraps and pots: {@link org.beveragethermal.core.surroundings.Tending}.
  *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
- * said otherwise, open as a wire shelf, or in contact with a plate. Ends that look up, and those that look down on an open footing, have
+ * said otherwise, open as a wire shelf, or in contact with a plate or a table top. Ends that look up, and those that look down on an open footing, have
  * the films of level discs (McAdams) where the sides have those of upright cylinders; below the waterline density decides which
  * way the water turns over, and a punt holds air.
  *
