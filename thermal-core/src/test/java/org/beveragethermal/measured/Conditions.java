@@ -118,6 +118,13 @@ final class Conditions {
     /** Thickness of a frozen gel pack [mm]. */
     static final UncertainInput PACK_MM = between("thickness of a gel pack, mm", 20, 40);
 
+    /** Part of its difference to the drink that the wall of a glass still has at the first reading after pouring [-]. */
+    static final UncertainInput WALL_LEFT = share("difference of a glass left when first read");
+    /** Wine that is served cool [°C]. */
+    static final UncertainInput SERVED_COOL = between("wine served cool, °C", 6, 14);
+    /** A place in summer, in the shade or in a room [°C]. */
+    static final UncertainInput SUMMER_C = between("somewhere in summer, °C", 22, 32);
+
     private static final Set<String> FIRST_LAWS = Set.of(
             Multipliers.INSIDE_FILM,
             Multipliers.AIR_FILM,
@@ -166,6 +173,8 @@ final class Conditions {
 
     private static final List<UncertainInput> OF_TAPS_AND_PACKS = List.of(TAP_FLOW, WETTED_SHARE, PACK_KG, PACK_MM);
 
+    private static final List<UncertainInput> OF_GLASSES = List.of(WALL_LEFT, SERVED_COOL, SUMMER_C);
+
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
     /** Slowest and fastest water along a vessel in a bath that is said to be stirred [m/s]. */
@@ -191,7 +200,7 @@ final class Conditions {
     /**
      * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
      * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
-     * for appliances and rooms after the first comparison, humid summers, taps and packs, and laws that came later.
+     * for appliances and rooms after the first comparison, humid summers, taps and packs, laws that came later, and glasses.
      */
     static List<UncertainInput> all() {
         return Stream.of(
@@ -201,7 +210,8 @@ final class Conditions {
                         OF_APPLIANCES_AND_ROOMS.stream(),
                         OF_HUMID_PLACES.stream(),
                         OF_TAPS_AND_PACKS.stream(),
-                        laws().filter(law -> !isFirst(law)))
+                        laws().filter(law -> !isFirst(law)),
+                        OF_GLASSES.stream())
                 .flatMap(inputs -> inputs)
                 .toList();
     }
