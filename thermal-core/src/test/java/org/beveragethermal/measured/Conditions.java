@@ -148,6 +148,12 @@ final class Conditions {
     static final UncertainInput UNDER_ROOF = between("light left beside roof and pillars, part", 0.5, 1);
     /** Whether the bottle stood or lay [-]. */
     static final UncertainInput LIES = share("lies in the window");
+    /** Part of its difference to the drink that the wall of a glass still has at the first reading after pouring [-]. */
+    static final UncertainInput WALL_LEFT = share("difference of a glass left when first read");
+    /** Wine that is served cool [°C]. */
+    static final UncertainInput SERVED_COOL = between("wine served cool, °C", 6, 14);
+    /** A place in summer, in the shade or in a room [°C]. */
+    static final UncertainInput SUMMER_C = between("somewhere in summer, °C", 22, 32);
 
     private static final Set<String> FIRST_LAWS = Set.of(
             Multipliers.INSIDE_FILM,
@@ -201,6 +207,7 @@ final class Conditions {
             List.of(FREEZER_HUMIDITY, CLOTH_G, CLOTH_MM, CLOTH_WATER, PAPER_G, PAPER_MM, PAPER_WATER, CHILLED_WRAP_C);
     private static final List<UncertainInput> OF_PARKED_CARS =
             List.of(SUMMER_MORNING_C, PARKED_CABIN_C, SUNLIT_CABIN_K, REAR_WINDOW, LATITUDE, UNDER_ROOF, LIES);
+    private static final List<UncertainInput> OF_GLASSES = List.of(WALL_LEFT, SERVED_COOL, SUMMER_C);
 
     /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
     private static final double FASTEST_UNSTATED = 0.1;
@@ -227,7 +234,8 @@ final class Conditions {
     /**
      * All of them, with the scatter of the laws. Draws are handed out in this order, so that a new one goes to the end and the others
      * stay: the laws that were there first, what was drawn first, what was added with ice alone, salt and the open air, what was added
-     * for appliances and rooms after the first comparison, humid summers, taps and packs, laws that came later, wraps, and parked cars.
+     * for appliances and rooms after the first comparison, humid summers, taps and packs, laws that came later, wraps, parked cars, and
+     * glasses.
      */
     static List<UncertainInput> all() {
         return Stream.of(
@@ -239,7 +247,8 @@ final class Conditions {
                         OF_TAPS_AND_PACKS.stream(),
                         laws().filter(law -> !isFirst(law)),
                         OF_WRAPS.stream(),
-                        OF_PARKED_CARS.stream())
+                        OF_PARKED_CARS.stream(),
+                        OF_GLASSES.stream())
                 .flatMap(inputs -> inputs)
                 .toList();
     }

@@ -6,12 +6,15 @@ import static org.beveragethermal.materials.units.Measures.celsius;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import org.beveragethermal.core.film.CondensingFilm;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.Layered;
+import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Multipliers;
@@ -28,8 +31,29 @@ import org.beveragethermal.materials.vessel.Vessel;
  * @param start temperature of vessel and contents at the start
  * @param setting what it is put into
  * @param reading what the thermometer showed
+ * @param pouring how it comes into the vessel and is drunk from there; empty if it is there throughout
  */
-record Described(Function<Draw, Vessel> vessel, Liquid liquid, Given start, Setting setting, Reading reading) {
+record Described(
+        Function<Draw, Vessel> vessel,
+        Liquid liquid,
+        Given start,
+        Setting setting,
+        Reading reading,
+        Optional<Pouring> pouring) {
+
+    /** Something that is in its vessel from the start on. */
+    Described(Function<Draw, Vessel> vessel, Liquid liquid, Given start, Setting setting, Reading reading) {
+        this(vessel, liquid, start, setting, reading, Optional.empty());
+    }
+
+    /** Adds a vessel {@value Pouring#GLASS} to a scene with gear {@value Pouring#ROOM}, and what is poured into it and drunk from it. */
+    @FunctionalInterface
+    interface Pouring {
+        String ROOM = "room";
+        String GLASS = "glass";
+
+        Scene.Builder in(Scene.Builder scene, Draw draw, FilledVessel filled);
+    }
 
     private static final double ZERO_CELSIUS_K = 273.15;
 
@@ -61,9 +85,14 @@ record Described(Function<Draw, Vessel> vessel, Liquid liquid, Given start, Sett
         NetworkSolver solver = NetworkSolver.standard()
                 .withToleranceK(setting.means().toleranceK())
                 .withMultipliers(multipliers(draw));
-        Prediction prediction = Layered.of(filled, setting.model())
-                .with(solver)
-                .expose(setting.placing().expose(draw, filled, duration));
+        Exposure exposure = setting.placing().expose(draw, filled, duration);
+        Prediction prediction = pouring.map(how -> how.in(
+                                Scene.builder().gear(Pouring.ROOM, exposure.surroundings()), draw, filled)
+                        .build()
+                        .predict(duration, solver)
+                        .vessel(Pouring.GLASS))
+                .orElseGet(
+                        () -> Layered.of(filled, setting.model()).with(solver).expose(exposure));
         return new Drawn(
                 prediction,
                 reading == Reading.CONDENSATION

@@ -1,18 +1,22 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.measured;
 
+import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.gramsPerLitre;
+import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import static org.beveragethermal.measured.Given.drawnFrom;
 import static org.beveragethermal.measured.Given.known;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.uncertainty.Draw;
@@ -37,6 +41,8 @@ final class Mappings {
     private static final Liquid WINE = Beverage.wine(percentByVolume(12.5));
     private static final Liquid SOFT_DRINK = Beverage.softDrink(gramsPerLitre(105));
     private static final Liquid WATER = Beverage.water();
+    /** 45 mL of spirit of 40 % and 22.5 mL of vermouth of 17 % in 90 mL with the melt water. */
+    private static final Liquid STIRRED_DRINK = Beverage.spirit(percentByVolume(24));
 
     private static final Given ROOM = drawnFrom(Conditions.ROOM);
     private static final Given SOME_FREEZER = drawnFrom(Conditions.FREEZER);
@@ -63,6 +69,7 @@ final class Mappings {
         all.addAll(inWetWraps());
         all.addAll(inWater());
         all.addAll(inIce());
+        all.addAll(inGlasses());
         return List.copyOf(all);
     }
 
@@ -237,6 +244,108 @@ final class Mappings {
                 series(CAN_355, BEER, known(22.6), muchSalt, "M061"));
     }
 
+    private static List<Series> inGlasses() {
+        Given seventeen = known(17);
+        Given summer = drawnFrom(Conditions.SUMMER_C);
+        return List.of(
+                new Series(
+                        List.of("M105", "M106", "M107", "M108", "M109", "M110", "M111", "M112", "M113"),
+                        0,
+                        new Described(
+                                VesselDraws.cup(),
+                                WATER,
+                                known(83.3),
+                                Settings.openDrink(known(23.7)),
+                                Described.Reading.CONTENTS)),
+                // The mug is at the room's temperature before it is filled, but for what it has taken up when first
+                // read.
+                poured(VesselDraws.mug(), WATER, known(82), ROOM, Mappings::roomC, 0, "M114"),
+                new Series(
+                        List.of("M115"),
+                        0,
+                        new Described(
+                                VesselDraws.mug(),
+                                WATER,
+                                known(82),
+                                Settings.openDrink(ROOM),
+                                Described.Reading.CONTENTS)),
+                poured(
+                        VesselDraws.coupe(),
+                        STIRRED_DRINK,
+                        known(-1.3),
+                        seventeen,
+                        draw -> 17,
+                        0,
+                        "M080",
+                        "M082",
+                        "M084",
+                        "M086"),
+                poured(
+                        VesselDraws.coupe(),
+                        STIRRED_DRINK,
+                        known(-3.4),
+                        seventeen,
+                        draw -> 1,
+                        0,
+                        "M081",
+                        "M083",
+                        "M085",
+                        "M087"),
+                poured(
+                        VesselDraws.wineGlass(),
+                        WINE,
+                        drawnFrom(Conditions.SERVED_COOL),
+                        summer,
+                        draw -> Conditions.in(draw, Conditions.SUMMER_C),
+                        4,
+                        "M092"));
+    }
+
+    private static double roomC(Draw draw) {
+        return Conditions.in(draw, Conditions.ROOM);
+    }
+
+    /**
+     * A drink whose first reading in the glass is its start; the wall has then part of its own temperature left. It may be drunk down to
+     * 59 mL in some minutes, 0 if it is not.
+     */
+    private static Series poured(
+            Function<Draw, Vessel> vessel,
+            Liquid liquid,
+            Given start,
+            Given room,
+            ToDoubleFunction<Draw> wallC,
+            int drunkMinutes,
+            String... ids) {
+        return new Series(
+                List.of(ids),
+                0,
+                new Described(
+                        vessel,
+                        liquid,
+                        start,
+                        Settings.openDrink(room),
+                        Described.Reading.CONTENTS,
+                        Optional.of((scene, draw, filled) -> {
+                            double drinkC = start.in(draw);
+                            double left = Conditions.in(draw, Conditions.WALL_LEFT);
+                            scene.vessel("shaker", filled, Described.Pouring.ROOM)
+                                    .emptyVessel(
+                                            Described.Pouring.GLASS,
+                                            filled.vessel(),
+                                            celsius(drinkC + left * (wallC.applyAsDouble(draw) - drinkC)),
+                                            Described.Pouring.ROOM)
+                                    .pourAll("shaker", Duration.ZERO, Described.Pouring.GLASS);
+                            return drunkMinutes == 0
+                                    ? scene
+                                    : scene.drinkEvenly(
+                                            Described.Pouring.GLASS,
+                                            Duration.ZERO,
+                                            Duration.ofMinutes(drunkMinutes),
+                                            millilitres(59));
+                        })));
+    }
+
     private static double halfCupOfSaltKg(Draw draw) {
         return 0.5 * Conditions.in(draw, Conditions.CUP_OF_SALT_KG);
     }
@@ -259,11 +368,7 @@ final class Mappings {
         because(reasons, "its start is not stated; it is the start of the two readings that follow it", "M047 M048");
         because(reasons, "a bath of another liquid than water", "M060");
         because(reasons, "dry ice", "M066");
-        because(
-                reasons,
-                "a drink poured into a glass of another temperature",
-                "M080 M081 M082 M083 M084 M085 M086 M087");
-        because(reasons, "a glass that is drunk from", "M092 M093");
+        because(reasons, "a glass without a stem for wine, which is not in the table of vessels", "M093");
         because(
                 reasons,
                 "a soft bottle with ice in the drink, in air whose speed is not stated and whose temperature varied",
@@ -273,10 +378,7 @@ final class Mappings {
                 "twelve bottles in one case, which is compared beside this table: here one vessel is run",
                 "M102");
         because(reasons, "when water begins to freeze that is left alone: supercooling is not modelled", "M103");
-        because(
-                reasons,
-                "evaporation from an open hot drink",
-                "M105 M106 M107 M108 M109 M110 M111 M112 M113 M114 M115 M117 M118");
+        because(reasons, "a start that is not stated and an end that is a bound", "M117 M118");
         because(reasons, "vapour under the lid of a hot drink", "M116");
         return reasons;
     }

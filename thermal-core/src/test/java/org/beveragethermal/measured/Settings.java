@@ -106,6 +106,17 @@ final class Settings {
                 });
     }
 
+    /** An open drink on a table in a room, with draught and humidity. */
+    static Setting openDrink(Given air) {
+        return new Setting(
+                Setting.Means.GLASS,
+                air,
+                VesselModel.lumped(),
+                LONGEST_IN_AIR,
+                Setting.Alternatives.NONE,
+                (draw, vessel, duration) -> Exposure.in(inUse(Air.at(celsius(air.in(draw))), draw), duration));
+    }
+
     private static Air inUse(Air still, Draw draw) {
         return still.withSpeed(metresPerSecond(Conditions.in(draw, Conditions.DRAUGHT)))
                 .withRelativeHumidity(percent(Conditions.in(draw, Conditions.ROOM_HUMIDITY)));

@@ -55,6 +55,43 @@ final class VesselDraws {
         return oneOf(bottles);
     }
 
+    /** A cup or mug of which nothing is said: of 150 mL, or of 380 mL to the brim with 250 or 330 mL in it. */
+    static Function<Draw, Vessel> cup() {
+        return oneOf(Vessels.of(VesselShape.CUP, millilitres(150)), mug(250), mug(330));
+    }
+
+    /** A mug of 380 mL to the brim of which it is not said how full it is. */
+    static Function<Draw, Vessel> mug() {
+        return oneOf(mug(250), mug(330));
+    }
+
+    /** A coupe with 90 mL in it. */
+    static Function<Draw, Vessel> coupe() {
+        return oneOf(Vessels.of(VesselShape.COUPE, millilitres(90)));
+    }
+
+    /** A wine glass with 118 mL in it. */
+    static Function<Draw, Vessel> wineGlass() {
+        return oneOf(
+                holding(Vessels.of(VesselShape.WHITE_WINE_GLASS, millilitres(125)), 118),
+                holding(Vessels.of(VesselShape.RED_WINE_GLASS, millilitres(175)), 118));
+    }
+
+    private static Vessel mug(double volumeMl) {
+        return holding(Vessels.of(VesselShape.MUG, millilitres(250)), volumeMl);
+    }
+
+    private static Vessel holding(Vessel vessel, double volumeMl) {
+        return Vessel.builder(vessel.name())
+                .shape(vessel.shape())
+                .profile(vessel.profile())
+                .wall(vessel.wall())
+                .nominalVolume(millilitres(volumeMl))
+                .dimensions(vessel.dimensionsSource(), vessel.diameterUncertainty(), vessel.massUncertainty())
+                .open(vessel.isOpen())
+                .build();
+    }
+
     private static Function<Draw, Vessel> oneOf(Vessel... candidates) {
         List<Vessel> all = List.of(candidates);
         return draw -> varied(all.get((int) (Conditions.in(draw, Conditions.WHICH_VESSEL) * all.size())), draw);

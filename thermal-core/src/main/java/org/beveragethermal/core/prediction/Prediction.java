@@ -41,8 +41,8 @@ public final class Prediction {
     private final List<WallBand> bands;
     private final List<String> modelNotes;
     private final Optional<Described> described;
-    /** When there is something in the vessel, in order; throughout if the list is empty. */
-    private final List<Held> held;
+    /** When there is something in the vessel, in order; empty if it is throughout. */
+    private final Optional<List<Held>> held;
 
     private Prediction(
             Trajectory trajectory,
@@ -51,14 +51,14 @@ public final class Prediction {
             List<WallBand> bands,
             List<String> notes,
             Optional<Described> described,
-            List<Held> held) {
+            Optional<List<Held>> held) {
         this.trajectory = Objects.requireNonNull(trajectory, "trajectory");
         this.contents = Objects.requireNonNull(contents, "contents");
         this.heatCapacityJPerK = heatCapacityJPerK;
         this.bands = List.copyOf(bands);
         this.modelNotes = List.copyOf(notes);
         this.described = described;
-        this.held = List.copyOf(held);
+        this.held = held.map(List::copyOf);
     }
 
     /**
@@ -77,7 +77,8 @@ public final class Prediction {
             double heatCapacityJPerK,
             List<WallBand> bands,
             List<String> notes) {
-        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.empty(), List.of());
+        return new Prediction(
+                trajectory, contents, heatCapacityJPerK, bands, notes, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -98,21 +99,19 @@ public final class Prediction {
             List<WallBand> bands,
             List<String> notes,
             Described described) {
-        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, notes, Optional.of(described), List.of());
+        return new Prediction(
+                trajectory, contents, heatCapacityJPerK, bands, notes, Optional.of(described), Optional.empty());
     }
 
     /**
      * The prediction for a vessel that is empty at times; called by scenes.
      *
-     * @param times when there is something in it, in order, at least one
+     * @param times when there is something in it, in order; none if it is empty throughout
      * @return a prediction that has temperatures of the drink at these times alone
-     * @throws IllegalArgumentException if there is no time
      */
     public Prediction heldOnly(List<Held> times) {
-        if (times.isEmpty()) {
-            throw new IllegalArgumentException("no time at which the vessel holds a drink: expected at least one");
-        }
-        return new Prediction(trajectory, contents, heatCapacityJPerK, bands, modelNotes, described, times);
+        return new Prediction(
+                trajectory, contents, heatCapacityJPerK, bands, modelNotes, described, Optional.of(times));
     }
 
     /**
@@ -122,7 +121,8 @@ public final class Prediction {
      * @return false before a vessel is filled and after it is emptied
      */
     public boolean isFilled(double timeS) {
-        return held.isEmpty() || held.stream().anyMatch(times -> times.includes(timeS));
+        return held.map(all -> all.stream().anyMatch(times -> times.includes(timeS)))
+                .orElse(true);
     }
 
     /**
@@ -141,8 +141,9 @@ public final class Prediction {
         if (isFilled(timeS)) {
             return timeS;
         }
-        double best = held.get(0).fromS();
-        for (Held times : held) {
+        List<Held> all = held.orElse(List.of());
+        double best = all.isEmpty() ? timeS : all.get(0).fromS();
+        for (Held times : all) {
             best = times.untilS() <= timeS ? Math.nextDown(times.untilS()) : best;
         }
         return best;
@@ -155,7 +156,8 @@ public final class Prediction {
     private double requireFilled(double timeS) {
         if (!isFilled(timeS)) {
             throw new IllegalArgumentException("temperature of the drink at " + timeS
-                    + " s: the vessel is empty then, it holds a drink " + held + "; ask isFilled or drinkTemperatureK");
+                    + " s: the vessel is empty then, it holds a drink " + held.orElse(List.of())
+                    + "; ask isFilled or drinkTemperatureK");
         }
         return timeS;
     }
@@ -490,7 +492,7 @@ public final class Prediction {
      * @param part which temperature
      * @param fromS where to begin [s]
      * @return when it enters and leaves, counted from the start of the run, that it stays, or that it never enters
-     * @throws IllegalArgumentException if the ends are out of order or the time is not in the run
+     * @throws IllegalArgumentException if the ends are out of order, the time is not in the run, or the vessel is empty throughout
      */
     public TimeInRange timeInRangeK(double lowK, double highK, Part part, double fromS) {
         if (!(lowK <= highK)) {
@@ -519,7 +521,11 @@ public final class Prediction {
 
     /** A time, or if the vessel is empty then and was before, when it is first filled. */
     private double firstFilledS(double timeS) {
-        return held.isEmpty() ? timeS : Math.max(timeS, held.get(0).fromS());
+        if (held.isPresent() && held.get().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "temperature of the drink: the vessel is empty throughout; ask isFilled");
+        }
+        return held.map(all -> Math.max(timeS, all.get(0).fromS())).orElse(timeS);
     }
 
     private OptionalDouble crossing(double fromS, double targetK) {
@@ -646,7 +652,7 @@ public final class Prediction {
             return Optional.of(stay);
         }
         double from = seconds(stay.from());
-        return held.stream()
+        return held.get().stream()
                 .filter(times -> times.untilS() > from && times.fromS() < seconds(stay.to()))
                 .findFirst()
                 .map(times -> new Stay(

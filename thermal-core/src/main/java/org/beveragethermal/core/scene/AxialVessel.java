@@ -439,23 +439,14 @@ final class AxialVessel extends ModelledVessel {
     private VesselEnd mouth() {
         List<Slice> slices = upright.slices();
         Slice top = slices.get(slices.size() - 1);
-        double radius = profile.innerRadiusM(filled().liquidHeightM());
-        double area = Math.PI * radius * radius;
+        WallPatch patch = DrinkSurface.patch(filled(), surfaceOptics(filled()));
         double half = filled().liquid().thermalConductivity(filled().temperatureK())
-                * area
+                * patch.outerAreaM2()
                 / (0.5 * (top.highM() - top.lowM()));
-        double height = profile.heightM();
         return VesselEnd.of(
-                        id() + " surface",
-                        new WallPatch(
-                                height,
-                                height,
-                                area,
-                                2 * radius,
-                                GasSpace.LIQUID_EMISSIVITY,
-                                Orientation.END_FACING_UP),
-                        Link.of(upright.nodes().get(slices.size() - 1), "conduction", HeatLaw.conductance(half)))
-                .with(surfaceOptics(filled()));
+                id() + " surface",
+                patch,
+                Link.of(upright.nodes().get(slices.size() - 1), "conduction", HeatLaw.conductance(half)));
     }
 
     /** The slice beside a band of wall; on its mouth perhaps several. A layer of a lying vessel has the band of its slice. */
@@ -540,7 +531,9 @@ final class AxialVessel extends ModelledVessel {
     List<String> notes(Trajectory run) {
         List<String> notes = new ArrayList<>();
         if (plug == null) {
-            notes.add("the surface of an open vessel passes heat to the air; evaporation from it is left out");
+            notes.add(
+                    "the surface of an open vessel passes heat and vapour to the air; what evaporation takes from the mass of the drink, some"
+                            + " percent of a hot one, is left out");
         }
         notes.addAll(notesOfFreezingParts(
                 run,

@@ -34,8 +34,8 @@ record Fillings(
         return fullAtStart ? first.liquidMassKg() : 0;
     }
 
-    /** When there is something in it. */
-    List<Held> held() {
+    /** When there is something in it in a run that ends at a time [s]; what is poured at its very end or later does not count. */
+    List<Held> held(double endS) {
         List<Held> times = new ArrayList<>();
         double from = Double.NaN;
         for (Map.Entry<Duration, Optional<FilledVessel>> entry : byTime.entrySet()) {
@@ -51,7 +51,7 @@ record Fillings(
         if (!Double.isNaN(from)) {
             times.add(new Held(from, Double.POSITIVE_INFINITY));
         }
-        return times;
+        return times.stream().filter(held -> held.fromS() < endS).toList();
     }
 
     /** The highest level that occurs [m]. */

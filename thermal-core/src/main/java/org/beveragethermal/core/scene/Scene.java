@@ -770,7 +770,7 @@ public final class Scene {
             predictions.put(
                     id,
                     pours.fillings(id)
-                            .map(fillings -> whole.heldOnly(fillings.held()))
+                            .map(fillings -> whole.heldOnly(fillings.held(seconds(horizon))))
                             .orElse(whole));
         });
         Map<String, List<Node>> insertNodes = new LinkedHashMap<>();

@@ -88,12 +88,42 @@
  * <p><b>Ends.</b> An axial vessel passes heat through its base and its closure, and between them and the liquid through the gas of the
  * headspace: films on liquid, end and dry wall, and radiation from the liquid, which between the flat surfaces of a thin gas is more
  * than its conduction. Upright the gas lies under the closure; on its mouth under the base, and the liquid on the closure. An open
- * vessel gives its surface to the air. The gas is dry air: evaporation inside and outside is left out. Lumped contents lose heat through
+ * vessel gives its surface to the air. The gas of a headspace is dry air: evaporation in it is left out. Lumped contents lose heat through
  * their base only where the surroundings were put {@linkplain org.beveragethermal.core.surroundings.Footing on} something that lets
  * them reach it, and then through the glass of the lowest band; radial contents not at all.
  *
  * <p><b>Colours.</b> Where the sun falls on a bare wall of glass, its tint and that of the drink decide how much is taken up and where: {@code
  * VesselModel.lumped().tinted(GlassTint.GREEN, DrinkTint.DARK)}. A wall in layers is as opaque as the outermost of them.
+ *
+ * <p><b>The surface of a drink.</b> In an open vessel, lumped or axial, the surface of the drink convects, radiates (emissivity 0.96) and
+ * evaporates, or takes up what condenses, through a film of moist air on a level disc; from warm drinks evaporation takes about as much
+ * heat as all the rest. Where air has no humidity, 50 % is taken and said. The water that goes is taken from the mass of lumped contents.
+ * Left out: that the rim shelters the surface and that ethanol evaporates too. By Raoult's law, with activity coefficients of 5 in wine and
+ * 2.5 in a spirit of 40 % vol. and the slower diffusion of ethanol, that takes a third of the heat that its water alone would take in dry
+ * air, or for the spirit about as much: up to 1 K in an hour for a glass of wine, up to 1 K in half an hour for a cocktail in a wide glass
+ * (own estimate, figures from memory).
+ *
+ * <p><b>Pouring.</b> {@code pour}, {@code pourAll}, {@code drink} and {@code drinkEvenly} of the builder move drink from vessel to vessel
+ * or out of the scene at stated times; {@code emptyVessel} adds a glass or decanter that is filled later. Drink comes over at the mean
+ * temperature of what it is taken from, with its mass and its enthalpy; wetted wall, film and surface follow the level. The wall keeps its own
+ * temperature: what a cold or a warm glass does to the drink follows from its mass. Volumes count at 20 °C. While a vessel is empty its
+ * prediction has no temperature of a drink ({@link org.beveragethermal.core.prediction.Prediction#drinkTemperatureK}), and its wall meets the
+ * air outside only. Contents are lumped and upright; one vessel takes one drink; no pieces are put into it. {@link
+ * org.beveragethermal.core.scene.FallingStream} tells how little a falling stream gives to the air.
+ *
+ * <pre>{@code
+ * Scene table = Scene.builder()
+ *         .gear("terrace", terrace)
+ *         .vessel("bottle", bottle, "terrace")
+ *         .emptyVessel("glass", Vessels.tastingGlass(), celsius(24), "terrace")
+ *         .pour("bottle", Duration.ofMinutes(25), millilitres(100), "glass")
+ *         .drinkEvenly("glass", Duration.ofMinutes(26), Duration.ofMinutes(40), millilitres(20))
+ *         .build();
+ * ScenePrediction run = table.predict(Duration.ofHours(1));
+ * double left = run.drinkKg("glass", Duration.ofMinutes(45));
+ * }</pre>
+ *
+ * <p>Hot drinks scald, and crack cold glasses: predictions say so. Serve by the rules of the place.
  *
  * <p><b>Postures.</b> A vessel stands, stands on its closure, or lies with its axis level; its nodes stay, its connections change.
  * Turning mixes contents in slices; the wall keeps its temperatures node by node. Lying slices become level layers of their volumes,

@@ -48,6 +48,7 @@ final class FreezingSlicesTest {
     /** As wide at the top as at the bottom, so that all parts meet the same outside. */
     private static final FilledVessel JAR = Vessel.builder("jar")
             .shape(VesselShape.CARAFE)
+            .open(false)
             .profile(Profile.builder()
                     .station(millimetres(0), millimetres(77), millimetres(3.5))
                     .station(millimetres(200), millimetres(77), millimetres(3.5))

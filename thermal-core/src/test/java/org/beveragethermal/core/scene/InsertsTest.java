@@ -35,6 +35,7 @@ import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
+import org.beveragethermal.materials.vessel.Closure;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -108,20 +109,30 @@ class InsertsTest {
         }
     }
 
-    /** Limit: a piece as warm as its drink and its room adds heat capacity and nothing else. */
+    /** Limit: a piece as warm as its drink and its room adds heat capacity and nothing else; under a lid, as an open drink evaporates. */
     @Test
     void aPieceOfTheDrinksOwnTemperatureOnlyAddsHeatCapacity() {
         Insert steel = Insert.balls(3, millimetres(25), Solids.stainlessSteel(), celsius(18));
+        FilledVessel covered =
+                GLASS.vessel().closedBy(Closure.screwCap()).filledWith(WINE, millilitres(100), celsius(18));
         Scene resting = Scene.builder()
                 .gear("room", Air.at(celsius(18)))
-                .vessel("wine", GLASS, "room")
+                .vessel("wine", covered, "room")
                 .addToDrink("wine", Duration.ZERO, steel)
                 .build();
         assertThat(meanC(resting, HALF_AN_HOUR)).isCloseTo(18, within(1e-9));
         Duration ten = Duration.ofMinutes(10);
-        double alone = meanC(glass().build(), ten);
+        double alone = meanC(
+                Scene.builder()
+                        .gear("room", ROOM)
+                        .vessel("wine", covered, "room")
+                        .build(),
+                ten);
         // A film without resistance, so that steel does not lag.
-        double slowed = glass().addToDrink("wine", Duration.ZERO, steel)
+        double slowed = Scene.builder()
+                        .gear("room", ROOM)
+                        .vessel("wine", covered, "room")
+                        .addToDrink("wine", Duration.ZERO, steel)
                         .build()
                         .predict(ten, NetworkSolver.standard().withMultipliers(Map.of(Multipliers.INSERT_FILM, 1e3)))
                         .vessel("wine")

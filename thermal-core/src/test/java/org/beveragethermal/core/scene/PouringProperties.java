@@ -22,6 +22,8 @@ import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Multipliers;
+import org.beveragethermal.core.surroundings.Occupant;
+import org.beveragethermal.core.surroundings.PathDerivatives;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.liquid.Water;
@@ -142,6 +144,33 @@ final class PouringProperties {
                     .isCloseTo(line, within(8.0));
         }
         assertThat(run.drinkKg("glass", END) / density * 1e6).isCloseTo(40, within(0.2));
+    }
+
+    @Property(tries = 100, seed = "20261126")
+    void slopesOfASurfaceAreThoseOfItsFlows(
+            @ForAll @DoubleRange(min = 1, max = 90) double drinkC,
+            @ForAll @DoubleRange(min = 5, max = 35) double airC,
+            @ForAll @DoubleRange(min = 0.01, max = 0.3) double kilograms) {
+        FilledVessel mug = Vessels.of(VesselShape.MUG, millilitres(250)).filledWith(Beverage.tea(), celsius(60));
+        LumpedVessel vessel = new LumpedVessel("mug", mug, List.of(), List.of());
+        Occupant occupant = new Occupant("mug", mug.vessel());
+        DrinkSurface surface = vessel
+                .paths(
+                        Air.at(celsius(airC))
+                                .withRelativeHumidity(Measures.percent(40))
+                                .open("room", 0),
+                        occupant,
+                        List.of(occupant))
+                .stream()
+                .filter(DrinkSurface.class::isInstance)
+                .map(DrinkSurface.class::cast)
+                .findFirst()
+                .orElseThrow();
+        if (Math.abs(drinkC - airC) > 3) {
+            double air = 273.15 + airC;
+            PathDerivatives.check(
+                    surface, new double[] {273.15 + drinkC, air, air, air}, new double[] {kilograms}, 5e-3);
+        }
     }
 
     private static Scene.Builder table(double drinkC, double glassC) {

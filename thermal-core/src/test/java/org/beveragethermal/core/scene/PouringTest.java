@@ -129,6 +129,26 @@ class PouringTest {
     }
 
     @Test
+    void whatIsPouredOutAtOnceOrNeverPouredHasNoTemperature() {
+        ScenePrediction run = table(8, 20)
+                .emptyVessel("decanter", DECANTER, celsius(20), "room")
+                .pourAll("bottle", Duration.ZERO, "decanter")
+                .pour("decanter", Duration.ofHours(2), millilitres(100), "glass")
+                .build()
+                .predict(Duration.ofHours(1));
+        for (String id : new String[] {"bottle", "glass"}) {
+            Prediction none = run.vessel(id);
+            assertThat(none.isFilled(0)).isFalse();
+            assertThat(none.isFilled(3600)).isFalse();
+            assertThat(none.notes()).isNotNull();
+            assertThat(none.stayAdvice()).isEmpty();
+            assertThatThrownBy(() -> none.timeTo(celsius(10))).hasMessageContaining("empty throughout");
+        }
+        assertThat(run.vessel("decanter").isFilled(0)).isTrue();
+        assertThat(celsiusAt(run, "decanter", 0)).isCloseTo(8, within(1e-6));
+    }
+
+    @Test
     void aBottleLeftPartFullWarmsFaster() {
         ScenePrediction full = table(8, 20)
                 .pour("bottle", MINUTE, millilitres(10), "glass")

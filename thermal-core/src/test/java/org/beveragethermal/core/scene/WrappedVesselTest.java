@@ -182,6 +182,7 @@ final class WrappedVesselTest {
                 .build();
         Vessel vessel = Vessel.builder("tube")
                 .shape(VesselShape.TUMBLER)
+                .open(false)
                 .profile(profile)
                 .wall(wall)
                 .nominalVolume(cubicMetres(profile.brimfulVolumeM3()))
