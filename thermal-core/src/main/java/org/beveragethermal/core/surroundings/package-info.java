@@ -45,7 +45,8 @@
  * and off, cold from a freezer if it is said so; a {@link org.beveragethermal.core.surroundings.WalledCooler} with a gap of air, double-walled
  * or of one heavy wall chilled before; a {@link org.beveragethermal.core.surroundings.Hand} that holds it; {@link
  * org.beveragethermal.core.surroundings.GelPacks#wrap} for a gel wrap. Each opens the surroundings outside and hands its own outer surface
- * to them. A second vessel in one is refused.
+ * to them. A second vessel in one is refused, and
+ * each opens surroundings of its own: two sleeves in one box are two boxes.
  *
  * <pre>{@code
  * Sleeve sleeve = Sleeve.around(bottle, millimetres(200), celsius(22), terrace, Layer.of(Solids.neopreneFoam(), millimetres(4)));
