@@ -33,7 +33,8 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  *
  * <p><b>Moist air.</b> With a {@linkplain #withRelativeHumidity humidity} whatever is colder than the dew point is wetted, or frosted below
  * 0 °C, and receives the latent heat; see {@link org.beveragethermal.core.film.CondensingFilm} for the law and what it leaves out. Without one,
- * nothing condenses, as in dry air.
+ * nothing condenses, as in dry air; the surface of a bath does not evaporate; the free surface of a drink meets air of 50 %, which the
+ * prediction says; and wet wraps and porous pots are refused.
  *
  * <p><b>Outdoors.</b> {@linkplain #withSun Sunlight} warms what stands in the air, a {@linkplain #withClearSky clear sky} cools it by
  * radiation; dew then falls on whatever comes below the dew point.
