@@ -32,10 +32,12 @@ public final class Chances {
 
     private static final double SPREAD_TAIL = 0.05;
 
+    private final PredictionEnsemble ensemble;
     private final List<Prediction> draws;
 
-    private Chances(List<Prediction> draws) {
-        this.draws = draws;
+    private Chances(PredictionEnsemble ensemble) {
+        this.ensemble = ensemble;
+        this.draws = ensemble.predictions();
     }
 
     /**
@@ -45,7 +47,7 @@ public final class Chances {
      * @return the questions
      */
     public static Chances of(PredictionEnsemble ensemble) {
-        return new Chances(ensemble.predictions());
+        return new Chances(ensemble);
     }
 
     /**
@@ -58,12 +60,9 @@ public final class Chances {
      */
     public Chance inRange(Wanted wanted, Duration after) {
         requireRange(wanted);
-        double afterS = Times.seconds(after);
-        int hits = 0;
-        for (Prediction draw : draws) {
-            hits += wanted.outsideK(draw.meanTemperatureK(afterS)) <= Course.ROUNDING_K ? 1 : 0;
-        }
-        return Chance.of(hits, draws.size());
+        double part = ensemble.probabilityInRange(
+                after, wanted.lowK() - Course.ROUNDING_K, wanted.highK() + Course.ROUNDING_K);
+        return Chance.of((int) Math.round(part * draws.size()), draws.size());
     }
 
     /**

@@ -124,7 +124,7 @@ final class Course {
         }
         double lastK = longer.meanTemperatureK(endS);
         return Text.format(
-                "After %s it is at %s, at %.2f K/h: %s surroundings are needed.",
+                "After %s it is at %s and moves by %.2f K/h: %s surroundings are needed.",
                 Text.time(endS),
                 Text.celsius(lastK),
                 Math.abs(rateKPerS(longer, endS)) * 3600,

@@ -124,15 +124,14 @@ public final class Stages {
         if (search.columns.isEmpty()) {
             return new StagesAnswer.None(wanted, search.closestK, search.ice, search.runs);
         }
-        List<StagesAnswer.Schedule> schedules = search.columns.stream()
-                .flatMap(column -> schedules(column).stream())
-                .toList();
-        StagesAnswer.Schedule earliest = schedules.stream()
+        StagesAnswer.Schedule earliest = search.columns.stream()
+                .map(column -> beginning(column, column.last().get(0)))
                 .min(Comparator.comparing(StagesAnswer.Schedule::total)
                         .thenComparing(StagesAnswer.Schedule::handlings)
                         .thenComparing(StagesAnswer.Schedule::leeway, Comparator.reverseOrder()))
                 .orElseThrow();
-        StagesAnswer.Schedule least = schedules.stream()
+        StagesAnswer.Schedule least = search.columns.stream()
+                .flatMap(column -> column.last().stream().map(window -> easiest(column, window)))
                 .min(Comparator.comparing(StagesAnswer.Schedule::handlings)
                         .thenComparing(StagesAnswer.Schedule::leeway, Comparator.reverseOrder())
                         .thenComparing(StagesAnswer.Schedule::total))
@@ -140,14 +139,15 @@ public final class Stages {
         return new StagesAnswer.Region(wanted, search.columns, earliest, least, search.ice, search.runs);
     }
 
-    /** A window in the last place gives its beginning, which is done first, and its middle, with most room for error. */
-    private static List<StagesAnswer.Schedule> schedules(StagesAnswer.Column column) {
-        List<StagesAnswer.Schedule> all = new ArrayList<>();
-        for (Window window : column.last()) {
-            all.add(schedule(column, window.from(), window.length()));
-            all.add(schedule(column, window.from().plus(window.length().dividedBy(2)), window.length()));
-        }
-        return all;
+    private static StagesAnswer.Schedule beginning(StagesAnswer.Column column, Window window) {
+        return schedule(column, window.from(), window.length());
+    }
+
+    /** Without the last place where that will do, else in the middle of the window, with most room for error. */
+    private static StagesAnswer.Schedule easiest(StagesAnswer.Column column, Window window) {
+        return window.from().isZero()
+                ? beginning(column, window)
+                : schedule(column, window.from().plus(window.length().dividedBy(2)), window.length());
     }
 
     private static StagesAnswer.Schedule schedule(StagesAnswer.Column column, Duration last, Duration leeway) {

@@ -47,7 +47,7 @@ public sealed interface SureStart extends Answer {
         @Override
         public String explain() {
             return Text.format(
-                    "To be at %s at %s it goes in at %s at the latest: %s Single draws would allow %s.",
+                    "To be at %s at %s it goes in at %s at the latest: %s The latest starts of single draws lie %s.",
                     wanted.text(), Text.time(at), Text.time(latest()), chance.explain(), Text.window(spread));
         }
 

@@ -212,7 +212,8 @@ public final class ValueSearch {
         boolean approaches = (question.targetK() - closestK) * ratePerS > 0 && Math.abs(ratePerS) * timeS > LEVEL_K;
         String help = closest == low || closest == high
                 ? Text.format(
-                        "%s %s than the range allows would come nearer", closest == low ? "Less" : "More", asked.name())
+                        "A %s %s than the range allows would come nearer",
+                        closest == low ? "lower" : "higher", asked.name())
                 : Text.format("It is nearest inside the range: another %s does not help", asked.name());
         return new ValueAnswer.NeverReached(
                 question.text(),

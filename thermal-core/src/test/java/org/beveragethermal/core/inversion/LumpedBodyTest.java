@@ -84,7 +84,7 @@ class LumpedBodyTest {
                         ZERO + 21,
                         ZERO + 60,
                         (startK, horizon) -> cylinder(startK).predict(horizon))
-                .temperatureAt(Duration.ofSeconds(43_860), celsius(25));
+                .temperatureAt(Duration.ofMinutes(731), celsius(25));
         OutsideChecks.fromMemory("inverse-body-start", BODY)
                 .what("temperature 43 860 s before it was found at 25 °C")
                 .unit("°C")

@@ -153,7 +153,7 @@ class RequiredValuesTest {
         ValueAnswer.NeverReached never = (ValueAnswer.NeverReached)
                 ASK.refrigeratorTemperature(celsius(2), celsius(12)).temperatureAt(Duration.ofMinutes(45), celsius(8));
         assertThat(never.closestValue()).isEqualTo(ZERO + 2);
-        assertThat(never.help()).startsWith("Less refrigerator temperature").contains("more time");
+        assertThat(never.help()).startsWith("A lower refrigerator temperature").contains("more time");
         assertThat(never.closestK()).isGreaterThan(ZERO + 8);
         assertThat(never.snapshot().answer()).isEqualTo("never");
         ValueAnswer beyond =

@@ -19,6 +19,7 @@ import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.scene.Layered;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.surroundings.Air;
@@ -26,6 +27,8 @@ import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
+import org.beveragethermal.core.surroundings.Placement;
+import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WallPatch;
@@ -247,6 +250,36 @@ class StartSearchTest {
         StartAnswer.Starts icy = (StartAnswer.Starts) StartSearch.of(water, Refrigerator.at(celsius(-18)))
                 .latestStart(Wanted.between(celsius(-3), celsius(-1)), Duration.ofHours(30));
         assertThat(icy.warnings()).containsExactly("By then a part of it has begun to freeze.");
+    }
+
+    @Test
+    void aTargetThatIsPassedAlreadyIsNotReached() {
+        // A bottle at 6 °C cannot be warmed to 8 °C in a refrigerator at 5 °C.
+        FilledVessel tooCold = WHITE.atTemperature(celsius(6));
+        Wanted wanted = Wanted.between(celsius(8), celsius(10));
+        StartAnswer.Never start =
+                (StartAnswer.Never) StartSearch.of(tooCold, COLD).latestStart(wanted, DINNER);
+        assertThat(start.closestK()).isCloseTo(ZERO + 6, within(1e-5));
+        assertThat(start.closestStart()).isBetween(DINNER.minusSeconds(5), DINNER);
+        assertThat(start.help()).endsWith("warmer surroundings are needed.");
+        ReadyAnswer.Never ready =
+                (ReadyAnswer.Never) StartSearch.of(tooCold, COLD).earliestReady(wanted, DINNER);
+        assertThat(ready.explain()).startsWith("It never is at 8.0 °C to 10.0 °C");
+        assertThat(ready.snapshot().valuesSi()).containsKey("closestK");
+    }
+
+    @Test
+    void layeredContentsAreAskedForTheirMean() {
+        StartSearch search = StartSearch.of(WHITE, COLD).with(VesselModel.axial(8));
+        Wanted wanted = Wanted.at(celsius(10));
+        StartAnswer.Starts starts = (StartAnswer.Starts) search.latestStart(wanted, DINNER);
+        Duration stay = DINNER.minus(starts.latest());
+        double mean =
+                Layered.of(WHITE, VesselModel.axial(8)).expose(in(COLD, stay)).meanTemperatureK(Times.seconds(stay));
+        assertThat(mean).isCloseTo(ZERO + 10, within(5e-3));
+        StartAnswer.Starts lying = (StartAnswer.Starts)
+                StartSearch.of(WHITE, COLD).placed(Placement.of(Posture.LYING)).latestStart(wanted, DINNER);
+        assertThat(lying.latest()).isNotEqualTo(starts.latest());
     }
 
     @Test
