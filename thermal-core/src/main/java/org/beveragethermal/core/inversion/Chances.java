@@ -8,7 +8,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.uncertainty.PredictionEnsemble;
 
@@ -16,7 +19,8 @@ import org.beveragethermal.core.uncertainty.PredictionEnsemble;
  * How probable it is that a temperature is as wanted, and when to start so that it is so with a stated probability.
  *
  * <p>The draws are those of a {@link PredictionEnsemble}: what is uncertain, and how, is said there. Each draw is a run from the moment the
- * vessel goes in; all starts are read off the same runs, so that this is for surroundings that do not change with the clock.
+ * vessel goes in; all starts are read off the same runs, which is for surroundings that do not change with the clock. Where they do, {@link
+ * #latestStart(Function, Wanted, Duration, double)} makes an ensemble for each start that it looks at.
  *
  * <pre>{@code
  * Chances chances = Chances.of(PredictionEnsemble.of(Ensemble.of(400, 20260101L), LawScatter.all(), draw -> Lumped.of(bottle)
@@ -31,6 +35,9 @@ import org.beveragethermal.core.uncertainty.PredictionEnsemble;
 public final class Chances {
 
     private static final double SPREAD_TAIL = 0.05;
+    private static final int SCAN_STEPS = 12;
+    private static final int MOST_ENSEMBLES = 60;
+    private static final double ACCURACY_S = 1;
 
     private final PredictionEnsemble ensemble;
     private final List<Prediction> draws;
@@ -77,9 +84,7 @@ public final class Chances {
     public SureStart latestStart(Wanted wanted, Duration at, double probability) {
         requireRange(wanted);
         double atS = Times.positiveS(at, "instant");
-        if (!(probability > 0 && probability <= 1)) {
-            throw new IllegalArgumentException("probability " + probability + ": expected above 0 and at most 1");
-        }
+        requireProbability(probability);
         Map<Double, Integer> opens = new HashMap<>();
         Map<Double, Integer> closes = new HashMap<>();
         List<Double> latest = new ArrayList<>();
@@ -98,6 +103,52 @@ public final class Chances {
         }
         return sweep(
                 new Asked(wanted, at, atS, (int) Math.ceil(probability * draws.size() - 1e-9)), opens, closes, latest);
+    }
+
+    /**
+     * The same question in surroundings that change with the clock: each start that is looked at is a new ensemble. Starts are scanned in
+     * twelve steps, and the ends of what is sure enough searched, with at most sixty ensembles; windows shorter than two steps may be
+     * missed. Starts lie at least a second before the instant.
+     *
+     * @param fromStart from a start on the clock to an ensemble that lasts from then to the instant at least
+     * @param wanted a range
+     * @param at the instant on the clock, more than two seconds
+     * @param probability probability that is sure enough, above 0 and at most 1
+     * @return the starts and the chance of the latest, or that none is sure enough
+     * @throws IllegalArgumentException if the instant or the probability is outside its range, or what is wanted is one temperature
+     */
+    public static SureStart latestStart(
+            Function<Duration, PredictionEnsemble> fromStart, Wanted wanted, Duration at, double probability) {
+        requireRange(wanted);
+        requireProbability(probability);
+        double lastS = Times.positiveS(at.minusSeconds(1), "instant less a second");
+        DoubleFunction<Chance> chance = startS -> {
+            Duration start = Times.duration(startS);
+            return Chances.of(fromStart.apply(start)).inRange(wanted, at.minus(start));
+        };
+        LevelSearch search = new LevelSearch(
+                startS -> chance.apply(startS).probability(), 0, lastS, SCAN_STEPS, MOST_ENSEMBLES, ACCURACY_S);
+        double half = 0.5 / fromStart.apply(Duration.ZERO).predictions().size();
+        List<Window> windows = new ArrayList<>();
+        for (double[] stretch : search.within(probability - half, 2)) {
+            // An end may lie on either side of where a draw drops out; the sure side is that far inside.
+            double insideS = search.accuracyReached();
+            double fromS = stretch[0] == 0 ? 0 : stretch[0] + insideS;
+            double toS = stretch[1] == lastS ? lastS : stretch[1] - insideS;
+            if (fromS <= toS) {
+                windows.add(Window.ofSeconds(fromS, toS));
+            }
+        }
+        if (!windows.isEmpty()) {
+            double latestS = Times.seconds(windows.get(windows.size() - 1).to());
+            return new SureStart.Starts(wanted, at, windows, chance.apply(latestS), Optional.empty());
+        }
+        double bestS = 0;
+        for (int i = 0; i <= SCAN_STEPS; i++) {
+            double startS = i == SCAN_STEPS ? lastS : lastS * i / SCAN_STEPS;
+            bestS = search.at(startS) > search.at(bestS) ? startS : bestS;
+        }
+        return new SureStart.NeverSure(wanted, at, chance.apply(bestS), Times.duration(bestS));
     }
 
     /** What is asked, and how many draws are sure enough. */
@@ -137,7 +188,7 @@ public final class Chances {
         }
         Collections.reverse(windows);
         return new SureStart.Starts(
-                asked.wanted(), asked.at(), windows, Chance.of(atYoungest, draws.size()), spread(latest));
+                asked.wanted(), asked.at(), windows, Chance.of(atYoungest, draws.size()), Optional.of(spread(latest)));
     }
 
     private static Window spread(List<Double> latest) {
@@ -150,6 +201,12 @@ public final class Chances {
         if (draw.end().compareTo(at) < 0) {
             throw new IllegalArgumentException(
                     "instant after " + at + ": expected at most " + draw.end() + ", the length of the runs");
+        }
+    }
+
+    private static void requireProbability(double probability) {
+        if (!(probability > 0 && probability <= 1)) {
+            throw new IllegalArgumentException("probability " + probability + ": expected above 0 and at most 1");
         }
     }
 

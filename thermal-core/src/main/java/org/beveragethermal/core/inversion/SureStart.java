@@ -3,6 +3,7 @@ package org.beveragethermal.core.inversion;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 /** Answer to "when must it go in to be as wanted at an instant with at least this probability?". */
 public sealed interface SureStart extends Answer {
@@ -14,9 +15,11 @@ public sealed interface SureStart extends Answer {
      * @param at the instant, counted from the earliest start
      * @param windows all starts that are sure enough, ascending, at least one
      * @param chance the chance of the latest of them
-     * @param spread from when to when the latest start of single draws lies, the middle 90 % of those that have one
+     * @param spread from when to when the latest start of single draws lies, the middle 90 % of those that have one; empty where each
+     *     start is an ensemble of its own
      */
-    record Starts(Wanted wanted, Duration at, List<Window> windows, Chance chance, Window spread) implements SureStart {
+    record Starts(Wanted wanted, Duration at, List<Window> windows, Chance chance, Optional<Window> spread)
+            implements SureStart {
 
         /**
          * Copies the list.
@@ -46,9 +49,11 @@ public sealed interface SureStart extends Answer {
 
         @Override
         public String explain() {
+            String single = spread.map(window -> " The latest starts of single draws lie " + Text.window(window) + ".")
+                    .orElse("");
             return Text.format(
-                    "To be at %s at %s it goes in at %s at the latest: %s The latest starts of single draws lie %s.",
-                    wanted.text(), Text.time(at), Text.time(latest()), chance.explain(), Text.window(spread));
+                    "To be at %s at %s it goes in at %s at the latest: %s%s",
+                    wanted.text(), Text.time(at), Text.time(latest()), chance.explain(), single);
         }
 
         @Override
@@ -60,7 +65,7 @@ public sealed interface SureStart extends Answer {
                     .withWindows("windowsS", windows)
                     .with("probability", chance.probability())
                     .with("standardError", chance.standardError())
-                    .withWindows("spreadS", List.of(spread))
+                    .withWindows("spreadS", spread.stream().toList())
                     .done();
         }
     }

@@ -44,16 +44,28 @@ class ChancesTest {
     private static final Duration LONG = Duration.ofHours(5);
     private static final Wanted WANTED = Wanted.between(celsius(8), celsius(10));
 
-    private static Chances chances(long seed) {
-        return Chances.of(PredictionEnsemble.of(
-                Ensemble.of(DRAWS, seed),
+    private static PredictionEnsemble ensemble(int draws, long seed) {
+        return ensemble(draws, seed, BODY.mediumK());
+    }
+
+    private static PredictionEnsemble ensemble(int draws, long seed, double mediumK) {
+        return PredictionEnsemble.of(
+                Ensemble.of(draws, seed),
                 List.of(UncertainInput.factor("film", Uncertainty.normalRelative(SPREAD))),
                 draw -> new LumpedBody(
                                 BODY.capacityJPerK(),
                                 BODY.conductanceWPerK() * draw.value("film"),
                                 BODY.startK(),
-                                BODY.mediumK())
-                        .predict(LONG)));
+                                mediumK)
+                        .predict(LONG));
+    }
+
+    private static Chances chances(int draws, long seed) {
+        return Chances.of(ensemble(draws, seed));
+    }
+
+    private static Chances chances(long seed) {
+        return chances(DRAWS, seed);
     }
 
     /** Probability that 20 → 8..10 °C in air of 5 °C: the factor lies between ln 3 and ln 5 time constants. */
@@ -98,7 +110,7 @@ class ChancesTest {
         assertThat(starts.chance().probability()).isGreaterThanOrEqualTo(0.95);
         assertThat(chances(SEED).inRange(cold, LONG.minus(starts.latest())).hits())
                 .isBetween(starts.chance().hits() - 1, starts.chance().hits());
-        assertThat(starts.spread().from()).isLessThanOrEqualTo(starts.spread().to());
+        assertThat(starts.spread().orElseThrow().length()).isPositive();
         assertThat(starts.explain()).contains("at the latest");
         // The frequency in other draws agrees.
         assertInBand(
@@ -125,6 +137,26 @@ class ChancesTest {
         // The best of many frequencies lies above the best probability by chance.
         assertThat(never.best().probability()).isBetween(best - 0.08, best + 0.08);
         assertThat(never.explain()).startsWith("No start is sure enough");
+    }
+
+    @Test
+    void anEnsembleForEachStartAgreesWithOneForAll() {
+        Wanted cold = Wanted.between(celsius(5), celsius(10));
+        SureStart.Starts once = (SureStart.Starts) chances(40, SEED).latestStart(cold, LONG, 0.95);
+        SureStart.Starts each = (SureStart.Starts) Chances.latestStart(start -> ensemble(40, SEED), cold, LONG, 0.95);
+        assertThat(Times.seconds(each.latest())).isCloseTo(Times.seconds(once.latest()), within(4.0));
+        assertThat(each.chance().probability()).isGreaterThanOrEqualTo(0.95);
+        assertThat(each.spread()).isEmpty();
+        assertThat(each.explain()).endsWith("confidence).");
+        // Before two hours on the clock the medium is too warm: a start must not lie there.
+        SureStart.Starts later = (SureStart.Starts) Chances.latestStart(
+                start -> ensemble(20, SEED, start.compareTo(Duration.ofHours(2)) < 0 ? ZERO + 15 : ZERO + 5),
+                cold,
+                LONG,
+                0.5);
+        assertThat(later.windows().get(0).from()).isBetween(Duration.ofHours(2), Duration.ofMinutes(121));
+        assertThat(Chances.latestStart(start -> ensemble(20, SEED), WANTED, LONG, 1))
+                .isInstanceOf(SureStart.NeverSure.class);
     }
 
     @Test
