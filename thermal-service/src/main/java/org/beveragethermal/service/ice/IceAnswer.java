@@ -1,0 +1,129 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.ice;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.beveragethermal.core.store.IceBlock;
+
+/** How much ice it takes, or why no ice does it. */
+public sealed interface IceAnswer {
+
+    /** Why no ice does it. */
+    enum Reason {
+        /** The vessels leave no room for a bath in the bucket, or too little. */
+        BUCKET_TOO_SMALL,
+        /** There is not so much ice. */
+        NOT_ENOUGH_ICE,
+        /** It would get there, but later. */
+        TIME_TOO_SHORT,
+        /** A bath of ice and water, or this one where its water is warmer below the ice, does not get that cold. */
+        COLDER_THAN_THE_BATH,
+        /** The ice runs out, and it was allowed too few times to top up. */
+        ICE_RUNS_OUT,
+        /** What stays in the bath becomes colder than its range. */
+        BECOMES_TOO_COLD
+    }
+
+    /**
+     * The answer in words.
+     *
+     * @return a sentence or two
+     */
+    String explain();
+
+    /**
+     * The least ice that does it.
+     *
+     * @param iceKg ice at the start [kg]
+     * @param blocks number of blocks at the start, rounded up
+     * @param shape shape of the blocks
+     * @param waterKg water to add at the start [kg]
+     * @param topUps ice to add later; empty if none
+     * @param energy what it takes by energy alone
+     * @param margin ice at the start for 90 % and 95 %; empty if it was not asked for, or ice must be added later
+     * @param iceLeftKg ice left at the end of the service [kg]
+     * @param vessels what the vessels do
+     * @param runs predictions that were made, without those of the margin
+     * @param notes of the predictions, and what to mind
+     */
+    record Enough(
+            double iceKg,
+            int blocks,
+            IceBlock shape,
+            double waterKg,
+            List<TopUp> topUps,
+            IceEnergy energy,
+            Optional<IceMargin> margin,
+            double iceLeftKg,
+            List<VesselCourse> vessels,
+            int runs,
+            List<String> notes)
+            implements IceAnswer {
+
+        /** Copies the lists. */
+        public Enough {
+            topUps = List.copyOf(topUps);
+            vessels = List.copyOf(vessels);
+            notes = List.copyOf(notes);
+        }
+
+        /**
+         * All ice to have at hand.
+         *
+         * @return mass [kg], at the start and later
+         */
+        public double totalKg() {
+            return iceKg + topUps.stream().mapToDouble(TopUp::iceKg).sum();
+        }
+
+        @Override
+        public String explain() {
+            StringBuilder text = new StringBuilder(String.format(
+                    Locale.ROOT,
+                    "%.2f kg of ice (%d blocks, %s) and %.2f kg of water; by energy alone %.2f kg for the drinks, %.2f kg with the"
+                            + " water of the bath.",
+                    iceKg,
+                    blocks,
+                    shape,
+                    waterKg,
+                    energy.drinksKg(),
+                    energy.everythingKg()));
+            for (TopUp topUp : topUps) {
+                text.append(String.format(
+                        Locale.ROOT,
+                        " After %d min pour off %.2f kg of water and add %.2f kg of ice.",
+                        topUp.after().toMinutes(),
+                        topUp.pourOffKg(),
+                        topUp.iceKg()));
+            }
+            margin.ifPresent(m -> text.append(String.format(
+                    Locale.ROOT,
+                    " With a probability of 90 %%: %s; of 95 %%: %s.",
+                    m.kg90().isPresent()
+                            ? String.format(Locale.ROOT, "%.2f kg", m.kg90().getAsDouble())
+                            : "never",
+                    m.kg95().isPresent()
+                            ? String.format(Locale.ROOT, "%.2f kg", m.kg95().getAsDouble())
+                            : "never")));
+            return text.toString();
+        }
+    }
+
+    /**
+     * No ice does it.
+     *
+     * @param reason why
+     * @param why what happens, in words
+     * @param help what would help
+     * @param energy what it would take by energy alone; empty where no bath could be described
+     * @param runs predictions that were made
+     */
+    record Never(Reason reason, String why, String help, Optional<IceEnergy> energy, int runs) implements IceAnswer {
+
+        @Override
+        public String explain() {
+            return why + " " + help;
+        }
+    }
+}

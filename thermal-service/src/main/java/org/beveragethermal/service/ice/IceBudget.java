@@ -1,0 +1,649 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.ice;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoublePredicate;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.inversion.Wanted;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.VesselModel;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.store.IceBlock;
+import org.beveragethermal.core.surroundings.Agitation;
+import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.uncertainty.Ensemble;
+import org.beveragethermal.core.uncertainty.LawScatter;
+import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.units.OutOfRangeException;
+import org.beveragethermal.materials.units.SiValues;
+import org.beveragethermal.materials.vessel.FilledVessel;
+
+/**
+ * How much ice a bath needs so that all vessels in it are ready in time and stay so until the end of the service.
+ *
+ * <p>All vessels go into the fresh bath at the start and stay in it. Asked is that each is at most as warm as the top of its range from
+ * the moment it must be ready to the end, and not colder than its bottom: what is only to be cold enough is wanted from 0 °C upwards.
+ * The level of the bath is given, or the mass of ice and water together, so that more ice means less water. At a given level more
+ * vessels displace water, and that much less has to be cooled: a fuller bucket may need less ice.
+ *
+ * <p><b>Search.</b> More ice never makes it warmer, so the least is found by halving between 10 g and what the bucket takes, to 2 % or 10
+ * g, in at most 16 runs of the whole scene. Where a full bucket is not enough because its ice is spent, ice is added when a quarter is left
+ * and as much water poured off before, as often as allowed, and the last addition is cut down to what is needed: fewest additions, which
+ * need not be the least ice. The number of runs is bounded in any case.
+ *
+ * <p>Sun in the room falls on what stands out of the bath; on bucket and ice it is not described: keep them in the shade. Immutable.
+ */
+public final class IceBudget {
+
+    private static final double ZERO_CELSIUS_K = 273.15;
+    private static final double LEAST_ICE_KG = 0.01;
+    private static final double MOST_KG = 2000;
+    private static final double COLDEST_ICE_K = 243.15;
+    private static final double WARMEST_WATER_K = 333.15;
+    private static final int MOST_VESSELS = 24;
+    private static final int MOST_TOP_UPS = 12;
+    private static final Duration LONGEST = Duration.ofDays(2);
+    private static final double ACCURACY_PART = 0.02;
+    private static final double ACCURACY_KG = 0.01;
+    private static final int MOST_HALVINGS = 12;
+    private static final int MARGIN_HALVINGS = 7;
+    private static final int LAST_HALVINGS = 6;
+    private static final int SMALLER_ADDITIONS = 4;
+    /** Vessels that leave less of the bucket than this leave no bath; a judgement. */
+    private static final double LEAST_FREE_PART = 0.2;
+    /** The bath stands to this part of the bucket unless the drinks stand lower, so that it can be carried. */
+    private static final double FILL_PART = 0.9;
+    /** Ice is added when this part of a full bucket's is left. */
+    private static final double RESERVE_PART = 0.25;
+
+    private static final long S_PER_MIN = 60;
+    private static final String GEAR = "bucket";
+
+    private final Builder asked;
+    private final List<FilledVessel> vessels;
+    private final List<Wanted> wanted;
+    private final BathRoom room;
+
+    private IceBudget(Builder builder) {
+        this.asked = builder;
+        this.vessels = List.copyOf(builder.vessels);
+        this.wanted = List.copyOf(builder.wanted);
+        this.room = Double.isNaN(builder.bathKg)
+                ? BathRoom.of(builder.bucket, vessels, builder.depthM(vessels))
+                : BathRoom.ofMass(builder.bucket, vessels, builder.bathKg);
+    }
+
+    /**
+     * Begins a question.
+     *
+     * @param bucket what holds the bath
+     * @param room where it stands
+     * @return a builder that still wants vessels and times
+     */
+    public static Builder of(Bucket bucket, Air room) {
+        return new Builder(bucket, room);
+    }
+
+    /** Collects a question; each setting is checked at once, the whole in {@link #build}. */
+    public static final class Builder {
+
+        private final Bucket bucket;
+        private final Air air;
+        private final List<FilledVessel> vessels = new ArrayList<>();
+        private final List<Wanted> wanted = new ArrayList<>();
+        private Duration ready = Duration.ZERO;
+        private Duration end = Duration.ZERO;
+        private Duration origin = Duration.ZERO;
+        private IceBlock shape = IceBlock.cube(Measures.millimetres(25));
+        private double iceK = ZERO_CELSIUS_K - 10;
+        private double waterK = ZERO_CELSIUS_K + 15;
+        private double levelM = Double.NaN;
+        private double bathKg = Double.NaN;
+        private double atHandKg = MOST_KG;
+        private Agitation agitation = Agitation.STILL;
+        private VesselModel model = VesselModel.lumped();
+        private NetworkSolver solver = NetworkSolver.standard().withToleranceK(0.02);
+        private int topUps = 3;
+        private Optional<Ensemble> ensemble = Optional.empty();
+
+        private Builder(Bucket bucket, Air air) {
+            this.bucket = Objects.requireNonNull(bucket, "bucket");
+            this.air = Objects.requireNonNull(air, "room");
+        }
+
+        private Builder(Builder that) {
+            this(that.bucket, that.air);
+            vessels.addAll(that.vessels);
+            wanted.addAll(that.wanted);
+            ready = that.ready;
+            end = that.end;
+            origin = that.origin;
+            shape = that.shape;
+            iceK = that.iceK;
+            waterK = that.waterK;
+            levelM = that.levelM;
+            bathKg = that.bathKg;
+            atHandKg = that.atHandKg;
+            agitation = that.agitation;
+            model = that.model;
+            solver = that.solver;
+            topUps = that.topUps;
+            ensemble = that.ensemble;
+        }
+
+        /**
+         * Adds equal vessels that stand in the bath.
+         *
+         * @param vessel the vessel with its contents at their temperature at the start
+         * @param count how many, 1 to 24 of all kinds together
+         * @param range in which they are wanted; from 0 °C where they are only to be cold enough
+         * @return this builder
+         * @throws IllegalArgumentException if the count is outside its range
+         */
+        public Builder vessels(FilledVessel vessel, int count, Wanted range) {
+            Objects.requireNonNull(vessel, "vessel");
+            Objects.requireNonNull(range, "range");
+            if (count < 1 || count > MOST_VESSELS - vessels.size()) {
+                throw new IllegalArgumentException("number of vessels " + count + ", beside " + vessels.size()
+                        + ": expected at least 1, and " + MOST_VESSELS + " in all at most");
+            }
+            for (int i = 0; i < count; i++) {
+                vessels.add(vessel);
+                wanted.add(range);
+            }
+            return this;
+        }
+
+        /**
+         * When the vessels must be ready, and until when they must stay so.
+         *
+         * @param newReady time since the bath is made, > 0
+         * @param newEnd end of the service, not before, at most 2 days
+         * @return this builder
+         * @throws IllegalArgumentException if a time is outside its range
+         */
+        public Builder from(Duration newReady, Duration newEnd) {
+            if (newReady.isNegative()
+                    || newReady.isZero()
+                    || newEnd.compareTo(newReady) < 0
+                    || newEnd.compareTo(LONGEST) > 0) {
+                throw new IllegalArgumentException("ready after " + newReady + ", until " + newEnd
+                        + ": expected more than nothing, an end that is not before it, and at most " + LONGEST);
+            }
+            ready = newReady;
+            end = newEnd;
+            return this;
+        }
+
+        /**
+         * When the bath is made on the clock of a room whose temperature or sun changes.
+         *
+         * @param newOrigin time on that clock, ≥ 0; 0 unless said otherwise
+         * @return this builder
+         * @throws IllegalArgumentException if the time is negative
+         */
+        public Builder startingAfter(Duration newOrigin) {
+            if (newOrigin.isNegative()) {
+                throw new IllegalArgumentException("start after " + newOrigin + ": expected at least 0");
+            }
+            origin = newOrigin;
+            return this;
+        }
+
+        /**
+         * The ice.
+         *
+         * @param newShape shape of its blocks; cubes of 25 mm unless said otherwise
+         * @param temperature its temperature, −30 °C to 0 °C; −10 °C unless said otherwise
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
+         */
+        public Builder blocks(IceBlock newShape, Quantity<Temperature> temperature) {
+            shape = Objects.requireNonNull(newShape, "shape of a block");
+            iceK = SiValues.temperatureK(temperature, "ice temperature", COLDEST_ICE_K, ZERO_CELSIUS_K);
+            return this;
+        }
+
+        /**
+         * How much ice there is; no limit unless said otherwise.
+         *
+         * @param mass 10 g to 2000 kg
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range
+         */
+        public Builder iceAtHand(Quantity<Mass> mass) {
+            atHandKg = SiValues.massKg(mass, "mass of ice at hand", LEAST_ICE_KG, MOST_KG);
+            return this;
+        }
+
+        /**
+         * The water.
+         *
+         * @param temperature its temperature, 0 °C to 60 °C; 15 °C unless said otherwise
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside its range
+         */
+        public Builder waterAt(Quantity<Temperature> temperature) {
+            waterK = SiValues.temperatureK(
+                    temperature, "temperature of the bath water", ZERO_CELSIUS_K, WARMEST_WATER_K);
+            return this;
+        }
+
+        /**
+         * The level of the bath with the vessels in it; unless said otherwise that of the highest drink, at most 0.9 of the bucket.
+         *
+         * @param depth depth of the water, 20 mm to 0.95 of the bucket's height
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the depth is outside its range
+         */
+        public Builder filledTo(Quantity<Length> depth) {
+            levelM = SiValues.lengthM(depth, "depth of the bath", 0.02, 0.95 * bucket.innerHeightM());
+            bathKg = Double.NaN;
+            return this;
+        }
+
+        /**
+         * Ice and water together, in place of a level.
+         *
+         * @param iceAndWater 0.1 kg to 2000 kg
+         * @return this builder
+         * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range
+         */
+        public Builder holding(Quantity<Mass> iceAndWater) {
+            bathKg = SiValues.massKg(iceAndWater, "mass of ice and water", 0.1, MOST_KG);
+            levelM = Double.NaN;
+            return this;
+        }
+
+        /**
+         * How the water is moved; still unless said otherwise.
+         *
+         * @param newAgitation the agitation
+         * @return this builder
+         */
+        public Builder agitation(Agitation newAgitation) {
+            agitation = Objects.requireNonNull(newAgitation, "agitation");
+            return this;
+        }
+
+        /**
+         * How finely the contents of the vessels are described; lumped unless said otherwise.
+         *
+         * @param newModel the description
+         * @return this builder
+         */
+        public Builder describedAs(VesselModel newModel) {
+            model = Objects.requireNonNull(newModel, "model");
+            return this;
+        }
+
+        /**
+         * How often ice may be added.
+         *
+         * @param most 0 to 12; 3 unless said otherwise
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder topUps(int most) {
+            if (most < 0 || most > MOST_TOP_UPS) {
+                throw new IllegalArgumentException("additions of ice " + most + ": expected 0 to " + MOST_TOP_UPS);
+            }
+            topUps = most;
+            return this;
+        }
+
+        /**
+         * Asks for the margin too: each draw of the laws' scatter costs up to nine runs.
+         *
+         * @param newEnsemble how many draws, under which seed; at least 20 for 95 %
+         * @return this builder
+         */
+        public Builder withMargin(Ensemble newEnsemble) {
+            ensemble = Optional.of(newEnsemble);
+            return this;
+        }
+
+        /**
+         * The solver of the runs.
+         *
+         * @param newSolver tolerance; 0.02 K unless said otherwise
+         * @return this builder
+         */
+        public Builder solver(NetworkSolver newSolver) {
+            solver = Objects.requireNonNull(newSolver, "solver");
+            return this;
+        }
+
+        private double depthM(List<FilledVessel> all) {
+            double highest =
+                    all.stream().mapToDouble(FilledVessel::liquidHeightM).max().orElse(0);
+            return Double.isNaN(levelM) ? Math.min(FILL_PART * bucket.innerHeightM(), highest) : levelM;
+        }
+
+        /**
+         * Checks the whole and makes the question.
+         *
+         * @return the question
+         * @throws IllegalArgumentException if there is no vessel, no time was said, or a block is wider than the bucket
+         */
+        public IceBudget build() {
+            if (vessels.isEmpty()) {
+                throw new IllegalArgumentException("number of vessels 0: expected at least one: call vessels(…)");
+            }
+            if (ready.isZero()) {
+                throw new IllegalArgumentException("no time to be ready: expected one: call from(…)");
+            }
+            if (shape.passesM() > bucket.innerDiameterM()) {
+                throw new IllegalArgumentException("blocks of ice (" + shape + ") in a bucket of "
+                        + bucket.innerDiameterM() + " m: expected blocks that pass its mouth");
+            }
+            return new IceBudget(new Builder(this));
+        }
+    }
+
+    List<FilledVessel> vessels() {
+        return vessels;
+    }
+
+    List<Wanted> wanted() {
+        return wanted;
+    }
+
+    double readyS() {
+        return seconds(asked.ready);
+    }
+
+    double endS() {
+        return seconds(asked.end);
+    }
+
+    static String id(int number) {
+        return "vessel " + (number + 1);
+    }
+
+    /**
+     * What it takes by energy alone.
+     *
+     * @return the bounds
+     */
+    public IceEnergy energy() {
+        return IceEnergy.of(
+                vessels,
+                wanted.stream().map(Wanted::highK).toList(),
+                Math.max(0, room.bathKg()),
+                asked.waterK,
+                asked.iceK);
+    }
+
+    /**
+     * The least ice.
+     *
+     * @return that and what goes with it, or why no ice does it
+     */
+    public IceAnswer answer() {
+        double coldestK = wanted.stream().mapToDouble(Wanted::highK).min().orElseThrow();
+        if (coldestK <= ZERO_CELSIUS_K) {
+            return new IceAnswer.Never(
+                    IceAnswer.Reason.COLDER_THAN_THE_BATH,
+                    "Ice in water is not colder than 0 °C.",
+                    "Salt on the ice or a freezer gets there; mind what freezes.",
+                    Optional.empty(),
+                    0);
+        }
+        if (room.freePart() < LEAST_FREE_PART || room.mostIceKg() < LEAST_ICE_KG) {
+            return new IceAnswer.Never(
+                    IceAnswer.Reason.BUCKET_TOO_SMALL,
+                    String.format(
+                            Locale.ROOT,
+                            "The vessels leave %.0f %% of the bucket to ice and water.",
+                            100 * Math.max(0, room.freePart())),
+                    "A wider bucket, a second one, or fewer vessels at a time would help.",
+                    Optional.empty(),
+                    0);
+        }
+        return new Search().answer();
+    }
+
+    private BathRun run(double iceKg, List<TopUp> topUps, NetworkSolver solver) {
+        IceWaterBath bath = IceWaterBath.in(asked.bucket, asked.air)
+                .ice(Measures.kilograms(iceKg), asked.shape, Measures.kelvins(asked.iceK))
+                .water(Measures.kilograms(room.bathKg() - iceKg), Measures.kelvins(asked.waterK))
+                .agitation(asked.agitation)
+                .build();
+        Scene.Builder scene = Scene.builder().startingAfter(asked.origin).gear(GEAR, bath);
+        for (int i = 0; i < vessels.size(); i++) {
+            scene.vessel(id(i), vessels.get(i), GEAR, asked.model, Posture.UPRIGHT);
+        }
+        for (TopUp topUp : topUps) {
+            scene.pourOff(GEAR, topUp.after(), Measures.kilograms(topUp.pourOffKg()))
+                    .topUpIce(GEAR, topUp.after(), Measures.kilograms(topUp.iceKg()), Measures.kelvins(asked.iceK));
+        }
+        return new BathRun(scene.build().predict(asked.end, solver), this);
+    }
+
+    private int blocks(double kg) {
+        return (int) Math.ceil(kg / (Ice.density(ZERO_CELSIUS_K) * asked.shape.volumeM3()) - 1e-9);
+    }
+
+    private TopUp topUp(Duration after, double kg) {
+        return new TopUp(after, kg, kg, blocks(kg));
+    }
+
+    /** Mass between two, one that is too little and one that is enough, to the accuracy or the number of halvings. */
+    private static double halve(double tooLittle, double enough, int halvings, DoublePredicate does) {
+        double low = tooLittle;
+        double high = enough;
+        for (int i = 0; i < halvings && high - low > Math.max(ACCURACY_KG, ACCURACY_PART * high); i++) {
+            double middle = 0.5 * (low + high);
+            if (does.test(middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
+    /** Ice that is added, and what becomes of it. */
+    private record Added(TopUp topUp, BathRun run) {}
+
+    /** One search with its count of runs. */
+    private final class Search {
+
+        private final IceEnergy energy = energy();
+        private int runs;
+
+        private BathRun run(double iceKg, List<TopUp> topUps) {
+            runs++;
+            return IceBudget.this.run(iceKg, topUps, asked.solver);
+        }
+
+        IceAnswer answer() {
+            double most = room.mostIceKg();
+            BathRun full = run(most, List.of());
+            if (full.tooWarmK() > 0) {
+                return withTopUps(most, full);
+            }
+            BathRun hardlyAny = run(LEAST_ICE_KG, List.of());
+            double least = hardlyAny.tooWarmK() <= 0
+                    ? LEAST_ICE_KG
+                    : halve(
+                            LEAST_ICE_KG,
+                            most,
+                            MOST_HALVINGS,
+                            kg -> run(kg, List.of()).tooWarmK() <= 0);
+            return checked(least, List.of());
+        }
+
+        private IceAnswer checked(double iceKg, List<TopUp> topUps) {
+            BathRun found = run(iceKg, topUps);
+            double total = iceKg + topUps.stream().mapToDouble(TopUp::iceKg).sum();
+            if (found.tooColdK() > 0) {
+                return never(
+                        IceAnswer.Reason.BECOMES_TOO_COLD,
+                        String.format(
+                                Locale.ROOT,
+                                "With the least ice that keeps all cold enough, %.2f kg, one falls below its range after %d min.",
+                                total,
+                                Math.round(found.firstTooColdS() / S_PER_MIN)),
+                        "Take it out by then and put it back when it warms, or ask for a range from 0 °C upwards.");
+            }
+            if (total > asked.atHandKg) {
+                return never(
+                        IceAnswer.Reason.NOT_ENOUGH_ICE,
+                        String.format(
+                                Locale.ROOT, "It takes %.2f kg of ice; there are %.2f kg.", total, asked.atHandKg),
+                        "Colder water, vessels chilled before, a lower level of the bath or more ice would help.");
+            }
+            Set<String> notes = found.notes();
+            if (iceKg <= LEAST_ICE_KG) {
+                notes.add("the water alone is cold enough: the least ice that is a bath of ice and water is given");
+            }
+            notes.add("keep mouths of bottles above the melt water, and do not use this ice in drinks");
+            return new IceAnswer.Enough(
+                    iceKg,
+                    blocks(iceKg),
+                    asked.shape,
+                    room.bathKg() - iceKg,
+                    topUps,
+                    energy,
+                    topUps.isEmpty() ? asked.ensemble.map(draws -> margin(draws, iceKg)) : Optional.empty(),
+                    found.iceKg(endS()),
+                    found.courses(),
+                    runs,
+                    List.copyOf(notes));
+        }
+
+        private IceAnswer withTopUps(double most, BathRun full) {
+            BathRun last = full;
+            List<TopUp> topUps = new ArrayList<>();
+            double fromS = 0;
+            for (int i = 0; i < asked.topUps; i++) {
+                OptionalDouble spentS = last.iceDownTo(RESERVE_PART * most, fromS, endS());
+                if (spentS.isEmpty() || spentS.getAsDouble() > last.firstTooWarmS()) {
+                    return tooWarmWithIce(last);
+                }
+                long minutes = Math.max(1, (long) Math.floor(spentS.getAsDouble() / S_PER_MIN));
+                Duration after = Duration.ofMinutes(minutes);
+                double kg = most - last.iceKg(seconds(after));
+                if (after.compareTo(asked.end) >= 0 || kg < LEAST_ICE_KG || seconds(after) <= fromS) {
+                    return tooWarmWithIce(last);
+                }
+                Optional<Added> added = added(most, topUps, after, kg);
+                if (added.isEmpty()) {
+                    return tooWarmWithIce(last);
+                }
+                last = added.get().run();
+                if (last.tooWarmK() <= 0) {
+                    return checked(most, leastAddition(most, topUps, added.get().topUp()));
+                }
+                topUps.add(added.get().topUp());
+                fromS = seconds(after);
+            }
+            boolean spent = last.iceDownTo(RESERVE_PART * most, fromS, endS()).isPresent();
+            return spent
+                    ? never(
+                            IceAnswer.Reason.ICE_RUNS_OUT,
+                            String.format(
+                                    Locale.ROOT,
+                                    "A full bucket takes %.2f kg of ice, and that and %d additions are spent before the end.",
+                                    most,
+                                    topUps.size()),
+                            "More additions, a larger or better insulated bucket, shade, or a shorter service would help.")
+                    : tooWarmWithIce(last);
+        }
+
+        /** An addition with its run. A run refuses more than the bucket holds: then half as much is tried. */
+        private Optional<Added> added(double most, List<TopUp> before, Duration after, double kg) {
+            double mass = kg;
+            for (int i = 0; i < SMALLER_ADDITIONS && mass >= LEAST_ICE_KG; i++) {
+                TopUp topUp = topUp(after, mass);
+                try {
+                    return Optional.of(new Added(topUp, run(most, joined(before, topUp))));
+                } catch (OutOfRangeException refused) {
+                    mass *= 0.5;
+                }
+            }
+            return Optional.empty();
+        }
+
+        private List<TopUp> leastAddition(double most, List<TopUp> before, TopUp enough) {
+            double least = halve(
+                    LEAST_ICE_KG,
+                    enough.iceKg(),
+                    LAST_HALVINGS,
+                    mass -> run(most, joined(before, topUp(enough.after(), mass)))
+                                    .tooWarmK()
+                            <= 0);
+            return joined(before, topUp(enough.after(), least));
+        }
+
+        private IceAnswer tooWarmWithIce(BathRun last) {
+            if (last.tooWarmAtEndK() <= 0) {
+                return never(
+                        IceAnswer.Reason.TIME_TOO_SHORT,
+                        String.format(
+                                Locale.ROOT,
+                                "With all the ice that the bucket takes, one is still %.1f K too warm when it must be ready.",
+                                last.tooWarmK()),
+                        "More time, stirring, smaller vessels, or chilling them before would help.");
+            }
+            return never(
+                    IceAnswer.Reason.COLDER_THAN_THE_BATH,
+                    String.format(
+                            Locale.ROOT,
+                            "With all the ice that the bucket takes, and some left, one is still %.1f K too warm at the end.",
+                            last.tooWarmAtEndK()),
+                    "More time or stirring would help; without it the water below the ice stays several degrees above 0 °C.");
+        }
+
+        private IceAnswer.Never never(IceAnswer.Reason reason, String why, String help) {
+            return new IceAnswer.Never(reason, why, help, Optional.of(energy), runs);
+        }
+    }
+
+    private static List<TopUp> joined(List<TopUp> before, TopUp last) {
+        List<TopUp> all = new ArrayList<>(before);
+        all.add(last);
+        return List.copyOf(all);
+    }
+
+    private IceMargin margin(Ensemble draws, double nominalKg) {
+        List<Double> least = draws.run(LawScatter.all(), draw -> {
+            NetworkSolver drawn = asked.solver.withMultipliers(draw.values());
+            return least(drawn, nominalKg);
+        });
+        return IceMargin.of(least.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /** Least ice under a solver's laws; infinite if none is enough. */
+    private double least(NetworkSolver solver, double nearKg) {
+        DoublePredicate does = kg -> run(kg, List.of(), solver).tooWarmK() <= 0;
+        if (does.test(nearKg)) {
+            return nearKg <= LEAST_ICE_KG || does.test(LEAST_ICE_KG)
+                    ? LEAST_ICE_KG
+                    : halve(LEAST_ICE_KG, nearKg, MARGIN_HALVINGS, does);
+        }
+        return does.test(room.mostIceKg())
+                ? halve(nearKg, room.mostIceKg(), MARGIN_HALVINGS, does)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private static double seconds(Duration time) {
+        return time.toMillis() / 1000.0;
+    }
+}
