@@ -7,9 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.function.DoublePredicate;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -25,10 +22,7 @@ import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.uncertainty.Ensemble;
-import org.beveragethermal.core.uncertainty.LawScatter;
-import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.units.Measures;
-import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -37,8 +31,10 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  *
  * <p>All vessels go into the fresh bath at the start and stay in it. Asked is that each is at most as warm as the top of its range from
  * the moment it must be ready to the end, and not colder than its bottom: what is only to be cold enough is wanted from 0 °C upwards.
- * The level of the bath is given, or the mass of ice and water together, so that more ice means less water. At a given level more
- * vessels displace water, and that much less has to be cooled: a fuller bucket may need less ice.
+ * The level of the bath is given, or the mass of ice and water together, so that more ice means less water.
+ *
+ * <p><b>More vessels may take less ice.</b> At a given level they displace water that has to be cooled too; at a given mass they lift the
+ * level of a still bath and narrow it, so that its ice reaches deeper. In a stirred bath of given mass more vessels take more ice.
  *
  * <p><b>Search.</b> More ice never makes it warmer, so the least is found by halving between 10 g and what the bucket takes, to 2 % or 10
  * g, in at most 16 runs of the whole scene. Where a full bucket is not enough because its ice is spent, ice is added when a quarter is left
@@ -50,27 +46,18 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 public final class IceBudget {
 
     private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double LEAST_ICE_KG = 0.01;
+    static final double LEAST_ICE_KG = 0.01;
     private static final double MOST_KG = 2000;
     private static final double COLDEST_ICE_K = 243.15;
     private static final double WARMEST_WATER_K = 333.15;
     private static final int MOST_VESSELS = 24;
     private static final int MOST_TOP_UPS = 12;
     private static final Duration LONGEST = Duration.ofDays(2);
-    private static final double ACCURACY_PART = 0.02;
-    private static final double ACCURACY_KG = 0.01;
-    private static final int MOST_HALVINGS = 12;
-    private static final int MARGIN_HALVINGS = 7;
-    private static final int LAST_HALVINGS = 6;
-    private static final int SMALLER_ADDITIONS = 4;
     /** Vessels that leave less of the bucket than this leave no bath; a judgement. */
     private static final double LEAST_FREE_PART = 0.2;
     /** The bath stands to this part of the bucket unless the drinks stand lower, so that it can be carried. */
     private static final double FILL_PART = 0.9;
-    /** Ice is added when this part of a full bucket's is left. */
-    private static final double RESERVE_PART = 0.25;
 
-    private static final long S_PER_MIN = 60;
     private static final String GEAR = "bucket";
 
     private final Builder asked;
@@ -415,10 +402,35 @@ public final class IceBudget {
                     Optional.empty(),
                     0);
         }
-        return new Search().answer();
+        return new IceSearch(this).answer();
     }
 
-    private BathRun run(double iceKg, List<TopUp> topUps, NetworkSolver solver) {
+    BathRoom room() {
+        return room;
+    }
+
+    double atHandKg() {
+        return asked.atHandKg;
+    }
+
+    int mostTopUps() {
+        return asked.topUps;
+    }
+
+    IceBlock shape() {
+        return asked.shape;
+    }
+
+    NetworkSolver solver() {
+        return asked.solver;
+    }
+
+    Optional<Ensemble> ensemble() {
+        return asked.ensemble;
+    }
+
+    /** One run of the whole scene. */
+    BathRun run(double iceKg, List<TopUp> topUps, NetworkSolver solver) {
         IceWaterBath bath = IceWaterBath.in(asked.bucket, asked.air)
                 .ice(Measures.kilograms(iceKg), asked.shape, Measures.kelvins(asked.iceK))
                 .water(Measures.kilograms(room.bathKg() - iceKg), Measures.kelvins(asked.waterK))
@@ -435,215 +447,7 @@ public final class IceBudget {
         return new BathRun(scene.build().predict(asked.end, solver), this);
     }
 
-    private int blocks(double kg) {
-        return (int) Math.ceil(kg / (Ice.density(ZERO_CELSIUS_K) * asked.shape.volumeM3()) - 1e-9);
-    }
-
-    private TopUp topUp(Duration after, double kg) {
-        return new TopUp(after, kg, kg, blocks(kg));
-    }
-
-    /** Mass between two, one that is too little and one that is enough, to the accuracy or the number of halvings. */
-    private static double halve(double tooLittle, double enough, int halvings, DoublePredicate does) {
-        double low = tooLittle;
-        double high = enough;
-        for (int i = 0; i < halvings && high - low > Math.max(ACCURACY_KG, ACCURACY_PART * high); i++) {
-            double middle = 0.5 * (low + high);
-            if (does.test(middle)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
-    }
-
-    /** Ice that is added, and what becomes of it. */
-    private record Added(TopUp topUp, BathRun run) {}
-
-    /** One search with its count of runs. */
-    private final class Search {
-
-        private final IceEnergy energy = energy();
-        private int runs;
-
-        private BathRun run(double iceKg, List<TopUp> topUps) {
-            runs++;
-            return IceBudget.this.run(iceKg, topUps, asked.solver);
-        }
-
-        IceAnswer answer() {
-            double most = room.mostIceKg();
-            BathRun full = run(most, List.of());
-            if (full.tooWarmK() > 0) {
-                return withTopUps(most, full);
-            }
-            BathRun hardlyAny = run(LEAST_ICE_KG, List.of());
-            double least = hardlyAny.tooWarmK() <= 0
-                    ? LEAST_ICE_KG
-                    : halve(
-                            LEAST_ICE_KG,
-                            most,
-                            MOST_HALVINGS,
-                            kg -> run(kg, List.of()).tooWarmK() <= 0);
-            return checked(least, List.of());
-        }
-
-        private IceAnswer checked(double iceKg, List<TopUp> topUps) {
-            BathRun found = run(iceKg, topUps);
-            double total = iceKg + topUps.stream().mapToDouble(TopUp::iceKg).sum();
-            if (found.tooColdK() > 0) {
-                return never(
-                        IceAnswer.Reason.BECOMES_TOO_COLD,
-                        String.format(
-                                Locale.ROOT,
-                                "With the least ice that keeps all cold enough, %.2f kg, one falls below its range after %d min.",
-                                total,
-                                Math.round(found.firstTooColdS() / S_PER_MIN)),
-                        "Take it out by then and put it back when it warms, or ask for a range from 0 °C upwards.");
-            }
-            if (total > asked.atHandKg) {
-                return never(
-                        IceAnswer.Reason.NOT_ENOUGH_ICE,
-                        String.format(
-                                Locale.ROOT, "It takes %.2f kg of ice; there are %.2f kg.", total, asked.atHandKg),
-                        "Colder water, vessels chilled before, a lower level of the bath or more ice would help.");
-            }
-            Set<String> notes = found.notes();
-            if (iceKg <= LEAST_ICE_KG) {
-                notes.add("the water alone is cold enough: the least ice that is a bath of ice and water is given");
-            }
-            notes.add("keep mouths of bottles above the melt water, and do not use this ice in drinks");
-            return new IceAnswer.Enough(
-                    iceKg,
-                    blocks(iceKg),
-                    asked.shape,
-                    room.bathKg() - iceKg,
-                    topUps,
-                    energy,
-                    topUps.isEmpty() ? asked.ensemble.map(draws -> margin(draws, iceKg)) : Optional.empty(),
-                    found.iceKg(endS()),
-                    found.courses(),
-                    runs,
-                    List.copyOf(notes));
-        }
-
-        private IceAnswer withTopUps(double most, BathRun full) {
-            BathRun last = full;
-            List<TopUp> topUps = new ArrayList<>();
-            double fromS = 0;
-            for (int i = 0; i < asked.topUps; i++) {
-                OptionalDouble spentS = last.iceDownTo(RESERVE_PART * most, fromS, endS());
-                if (spentS.isEmpty() || spentS.getAsDouble() > last.firstTooWarmS()) {
-                    return tooWarmWithIce(last);
-                }
-                long minutes = Math.max(1, (long) Math.floor(spentS.getAsDouble() / S_PER_MIN));
-                Duration after = Duration.ofMinutes(minutes);
-                double kg = most - last.iceKg(seconds(after));
-                if (after.compareTo(asked.end) >= 0 || kg < LEAST_ICE_KG || seconds(after) <= fromS) {
-                    return tooWarmWithIce(last);
-                }
-                Optional<Added> added = added(most, topUps, after, kg);
-                if (added.isEmpty()) {
-                    return tooWarmWithIce(last);
-                }
-                last = added.get().run();
-                if (last.tooWarmK() <= 0) {
-                    return checked(most, leastAddition(most, topUps, added.get().topUp()));
-                }
-                topUps.add(added.get().topUp());
-                fromS = seconds(after);
-            }
-            boolean spent = last.iceDownTo(RESERVE_PART * most, fromS, endS()).isPresent();
-            return spent
-                    ? never(
-                            IceAnswer.Reason.ICE_RUNS_OUT,
-                            String.format(
-                                    Locale.ROOT,
-                                    "A full bucket takes %.2f kg of ice, and that and %d additions are spent before the end.",
-                                    most,
-                                    topUps.size()),
-                            "More additions, a larger or better insulated bucket, shade, or a shorter service would help.")
-                    : tooWarmWithIce(last);
-        }
-
-        /** An addition with its run. A run refuses more than the bucket holds: then half as much is tried. */
-        private Optional<Added> added(double most, List<TopUp> before, Duration after, double kg) {
-            double mass = kg;
-            for (int i = 0; i < SMALLER_ADDITIONS && mass >= LEAST_ICE_KG; i++) {
-                TopUp topUp = topUp(after, mass);
-                try {
-                    return Optional.of(new Added(topUp, run(most, joined(before, topUp))));
-                } catch (OutOfRangeException refused) {
-                    mass *= 0.5;
-                }
-            }
-            return Optional.empty();
-        }
-
-        private List<TopUp> leastAddition(double most, List<TopUp> before, TopUp enough) {
-            double least = halve(
-                    LEAST_ICE_KG,
-                    enough.iceKg(),
-                    LAST_HALVINGS,
-                    mass -> run(most, joined(before, topUp(enough.after(), mass)))
-                                    .tooWarmK()
-                            <= 0);
-            return joined(before, topUp(enough.after(), least));
-        }
-
-        private IceAnswer tooWarmWithIce(BathRun last) {
-            if (last.tooWarmAtEndK() <= 0) {
-                return never(
-                        IceAnswer.Reason.TIME_TOO_SHORT,
-                        String.format(
-                                Locale.ROOT,
-                                "With all the ice that the bucket takes, one is still %.1f K too warm when it must be ready.",
-                                last.tooWarmK()),
-                        "More time, stirring, smaller vessels, or chilling them before would help.");
-            }
-            return never(
-                    IceAnswer.Reason.COLDER_THAN_THE_BATH,
-                    String.format(
-                            Locale.ROOT,
-                            "With all the ice that the bucket takes, and some left, one is still %.1f K too warm at the end.",
-                            last.tooWarmAtEndK()),
-                    "More time or stirring would help; without it the water below the ice stays several degrees above 0 °C.");
-        }
-
-        private IceAnswer.Never never(IceAnswer.Reason reason, String why, String help) {
-            return new IceAnswer.Never(reason, why, help, Optional.of(energy), runs);
-        }
-    }
-
-    private static List<TopUp> joined(List<TopUp> before, TopUp last) {
-        List<TopUp> all = new ArrayList<>(before);
-        all.add(last);
-        return List.copyOf(all);
-    }
-
-    private IceMargin margin(Ensemble draws, double nominalKg) {
-        List<Double> least = draws.run(LawScatter.all(), draw -> {
-            NetworkSolver drawn = asked.solver.withMultipliers(draw.values());
-            return least(drawn, nominalKg);
-        });
-        return IceMargin.of(least.stream().mapToDouble(Double::doubleValue).toArray());
-    }
-
-    /** Least ice under a solver's laws; infinite if none is enough. */
-    private double least(NetworkSolver solver, double nearKg) {
-        DoublePredicate does = kg -> run(kg, List.of(), solver).tooWarmK() <= 0;
-        if (does.test(nearKg)) {
-            return nearKg <= LEAST_ICE_KG || does.test(LEAST_ICE_KG)
-                    ? LEAST_ICE_KG
-                    : halve(LEAST_ICE_KG, nearKg, MARGIN_HALVINGS, does);
-        }
-        return does.test(room.mostIceKg())
-                ? halve(nearKg, room.mostIceKg(), MARGIN_HALVINGS, does)
-                : Double.POSITIVE_INFINITY;
-    }
-
-    private static double seconds(Duration time) {
+    static double seconds(Duration time) {
         return time.toMillis() / 1000.0;
     }
 }

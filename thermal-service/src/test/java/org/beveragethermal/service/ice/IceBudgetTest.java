@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.degrees;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millilitres;
@@ -14,6 +15,7 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import static org.beveragethermal.materials.units.Measures.watts;
 
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import org.beveragethermal.core.icemaking.FreezerAir;
@@ -30,6 +32,7 @@ import org.beveragethermal.core.surroundings.Agitation;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Sunlight;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.solid.Ice;
@@ -109,6 +112,13 @@ class IceBudgetTest {
         assertThat(warmestC(enough.iceKg(), enough.waterKg())).isLessThanOrEqualTo(8.001);
         double less = 0.95 * enough.iceKg();
         assertThat(warmestC(less, enough.iceKg() + enough.waterKg() - less)).isGreaterThan(8.0);
+        // What the halving rests on: more ice in place of water never makes it warmer.
+        double before = Double.POSITIVE_INFINITY;
+        for (double kg : new double[] {0.02, 0.3, 0.8, 1.4, 2, 3, 4, 5}) {
+            double warmest = warmestC(kg, enough.iceKg() + enough.waterKg() - kg);
+            assertThat(warmest).isLessThan(before);
+            before = warmest;
+        }
     }
 
     /** By a scene of its own, at the tolerance that everybody else has. */
@@ -311,6 +321,21 @@ class IceBudgetTest {
                 .unit("kg")
                 .between(iceKg, 1.0)
                 .check(never.energy().orElseThrow().everythingKg());
+    }
+
+    @Test
+    void sunOnWhatStandsOutOfTheBathTakesIce() {
+        Air sunny = TERRACE.withSun(Sunlight.clearDay(degrees(45), 196, LocalTime.of(12, 30)));
+        IceBudget.Builder shade = one().filledTo(millimetres(140));
+        IceBudget.Builder sun = IceBudget.of(BUCKET, sunny)
+                .vessels(bottle(16), 1, COLD)
+                .from(minutes(60), minutes(150))
+                .filledTo(millimetres(140));
+        double inShadeKg = ((IceAnswer.Enough) shade.build().answer()).totalKg();
+        assertThat(sun.build().answer())
+                .isInstanceOfSatisfying(
+                        IceAnswer.Enough.class,
+                        enough -> assertThat(enough.totalKg()).isGreaterThan(inShadeKg));
     }
 
     @Test
