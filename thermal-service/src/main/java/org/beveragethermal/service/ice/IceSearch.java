@@ -117,7 +117,7 @@ final class IceSearch {
             }
             Optional<Added> added = added(most, topUps, after, kg);
             if (added.isEmpty()) {
-                return tooWarmWithIce(last);
+                return spent(most, topUps);
             }
             last = added.get().run();
             if (last.tooWarmK() <= 0) {
@@ -126,18 +126,20 @@ final class IceSearch {
             topUps.add(added.get().topUp());
             fromS = IceBudget.seconds(after);
         }
-        boolean spent =
-                last.iceDownTo(RESERVE_PART * most, fromS, budget.endS()).isPresent();
-        return spent
-                ? never(
-                        IceAnswer.Reason.ICE_RUNS_OUT,
-                        String.format(
-                                Locale.ROOT,
-                                "A full bucket takes %.2f kg of ice, and that and %d additions are spent before the end.",
-                                most,
-                                topUps.size()),
-                        "More additions, a larger or better insulated bucket, shade, or a shorter service would help.")
+        return last.iceDownTo(RESERVE_PART * most, fromS, budget.endS()).isPresent()
+                ? spent(most, topUps)
                 : tooWarmWithIce(last);
+    }
+
+    private IceAnswer spent(double most, List<TopUp> topUps) {
+        return never(
+                IceAnswer.Reason.ICE_RUNS_OUT,
+                String.format(
+                        Locale.ROOT,
+                        "A full bucket takes %.2f kg of ice, and that and %d additions are spent before the end.",
+                        most,
+                        topUps.size()),
+                "More additions, a larger or better insulated bucket, shade, or a shorter service would help.");
     }
 
     /** An addition with its run. A run refuses more than the bucket holds: then half as much is tried. */
