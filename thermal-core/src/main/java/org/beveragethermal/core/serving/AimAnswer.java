@@ -93,15 +93,9 @@ public sealed interface AimAnswer extends Answer {
 
         @Override
         public String explain() {
-            String waiting = cured == CuredByWaiting.TOO_COLD
-                            && !glass.tooCold().isZero()
-                    ? Words.format(" It is right after %s.", Words.time(Words.seconds(glass.tooCold())))
-                    : cured == CuredByWaiting.TOO_WARM && !glass.tooWarm().isZero()
-                            ? Words.format(" It is right after %s.", Words.time(Words.seconds(glass.tooWarm())))
-                            : "";
             return Words.format(
                     "Poured at %s%s it is within %s to %s for %s of %s (%s to %s), %s on average (%s to %s), %s in the last"
-                            + " mouthful.%s",
+                            + " mouthful%s.",
                     Words.celsius(glass.pouringK()),
                     scatter.pouringK()
                             .map(p -> Words.format(" (%s to %s)", Words.celsius(p.low()), Words.celsius(p.high())))
@@ -116,7 +110,19 @@ public sealed interface AimAnswer extends Answer {
                     Words.celsius(scatter.meanK().low()),
                     Words.celsius(scatter.meanK().high()),
                     Words.celsius(glass.lastK()),
-                    waiting);
+                    outside());
+        }
+
+        private String outside() {
+            String cold = glass.tooCold().isZero()
+                    ? ""
+                    : Words.format("; too cold for %s", Words.time(Words.seconds(glass.tooCold())))
+                            + (cured == CuredByWaiting.TOO_COLD ? ", which waiting cures" : "");
+            String warm = glass.tooWarm().isZero()
+                    ? ""
+                    : Words.format("; too warm for %s", Words.time(Words.seconds(glass.tooWarm())))
+                            + (cured == CuredByWaiting.TOO_WARM ? ", which waiting cures" : "");
+            return cold + warm;
         }
 
         @Override

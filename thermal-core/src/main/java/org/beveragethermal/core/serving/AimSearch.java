@@ -2,9 +2,9 @@
 package org.beveragethermal.core.serving;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -23,7 +23,8 @@ final class AimSearch {
     private static final double STEP_K = 0.01;
     private static final int MOST_LOOKS = 1500;
     private static final int MOST_ROUNDS = 4;
-    private static final int PARABOLA = 3;
+    /** Runs of one parabola lie at least this part of the distance of the first runs apart, except for the two about its place. */
+    private static final double APART = 0.25;
     /** Costs closer than this part of the drinking time are equal. */
     private static final double EQUAL = 1e-9;
     /** The mean may be outside by this, the error of straight lines between looks [K]. */
@@ -34,6 +35,7 @@ final class AimSearch {
     private final double highK;
     private final CuredByWaiting cured;
     private final DoubleFunction<GlassCourse> run;
+    private final double apartK;
     private final TreeMap<Double, GlassCourse> known = new TreeMap<>();
 
     /**
@@ -57,6 +59,7 @@ final class AimSearch {
         this.highK = highK;
         this.cured = cured;
         this.run = run;
+        this.apartK = APART * (highK - lowK) / (firstRuns - 1);
         for (int i = 0; i < firstRuns; i++) {
             double pouringK = i == firstRuns - 1 ? highK : lowK + (highK - lowK) * i / (firstRuns - 1);
             known.put(pouringK, run.apply(pouringK));
@@ -159,19 +162,23 @@ final class AimSearch {
         return course.belowS(wanted.lowK()) + course.aboveS(wanted.highK());
     }
 
-    /** The course for a pouring temperature by the parabola through the three runs nearest to it. */
+    /**
+     * The course for a pouring temperature by the parabola through the runs on either side of it and a third that is far enough from both:
+     * runs that lie close together, as those of a refined search do, would tell their rounding from afar.
+     */
     GlassCourse at(double pouringK) {
         GlassCourse there = known.get(pouringK);
         if (there != null) {
             return there;
         }
-        List<Map.Entry<Double, GlassCourse>> near = new ArrayList<>(known.entrySet());
-        near.sort(
-                (one, other) -> Double.compare(Math.abs(one.getKey() - pouringK), Math.abs(other.getKey() - pouringK)));
-        List<Map.Entry<Double, GlassCourse>> three = near.subList(0, PARABOLA);
-        return GlassCourse.between(
-                pouringK,
-                three.stream().mapToDouble(Map.Entry::getKey).toArray(),
-                three.stream().map(Map.Entry::getValue).toArray(GlassCourse[]::new));
+        double below = known.lowerKey(pouringK);
+        double above = known.higherKey(pouringK);
+        double third = known.keySet().stream()
+                .filter(other -> Math.abs(other - below) >= apartK && Math.abs(other - above) >= apartK)
+                .min((one, other) -> Double.compare(Math.abs(one - pouringK), Math.abs(other - pouringK)))
+                .orElseThrow();
+        double[] arguments = {below, above, third};
+        GlassCourse[] courses = Arrays.stream(arguments).mapToObj(known::get).toArray(GlassCourse[]::new);
+        return GlassCourse.between(pouringK, arguments, courses);
     }
 }

@@ -78,6 +78,23 @@ final class PouringAimTest {
         }
     }
 
+    /** Runs beside the aim, not interpolated: none that is allowed is better. */
+    @Test
+    void neighboursOfTheAimAreNotBetter() {
+        AimAnswer.Aim aim = aim(PouringAim.of(white(22)), WHITE);
+        double best = cost(aim.glass());
+        for (double beside : new double[] {-1, -0.3, -0.1, 0.1, 0.3, 1}) {
+            GlassCourse course = white(22).run(aim.pouringK() + beside, Map.of());
+            double cost = cost(AimAnswer.Glass.of(WHITE, aim.pouringK() + beside, course));
+            System.out.println(beside + " K beside the aim: " + (cost - best) + " s");
+            assertThat(cost).isGreaterThan(best - 0.5);
+        }
+    }
+
+    private static double cost(AimAnswer.Glass glass) {
+        return Words.seconds(glass.tooWarm()) + 0.5 * Words.seconds(glass.tooCold());
+    }
+
     @Test
     void aPreChilledGlassIsPouredWarmer() {
         AimAnswer.Aim room = aim(PouringAim.of(white(24)), WHITE);
