@@ -58,6 +58,10 @@ final class PouringAimTest {
                 .drunkOver(Duration.ofMinutes(8));
     }
 
+    private static final CountedRuns COUNTED = new CountedRuns();
+    private static final AimAnswer.Aim AT_24 = aim(PouringAim.of(white(24).with(COUNTED.solver())), WHITE);
+    private static final int RUNS_AT_24 = COUNTED.runs();
+
     private static AimAnswer.Aim aim(PouringAim question, Wanted wanted) {
         AimAnswer answer = question.withDraws(2, 1).aim(wanted);
         System.out.println(answer.explain());
@@ -69,7 +73,7 @@ final class PouringAimTest {
     void aWhiteIsServedColderOnAHotEvening() {
         double before = Double.MAX_VALUE;
         for (double room : new double[] {17, 20, 24}) {
-            AimAnswer.Aim aim = aim(PouringAim.of(white(room)), WHITE);
+            AimAnswer.Aim aim = room == 24 ? AT_24 : aim(PouringAim.of(white(room)), WHITE);
             assertThat(aim.cured()).isEqualTo(CuredByWaiting.TOO_COLD);
             assertThat(aim.pouringK()).isLessThan(before).isBetween(ZERO + 5, ZERO + 8 + 1e-6);
             assertThat(aim.glass().meanK()).isBetween(WHITE.lowK() - 0.01, WHITE.highK() + 0.01);
@@ -81,12 +85,10 @@ final class PouringAimTest {
     /** Runs beside the aim, not interpolated: none that is allowed is better. */
     @Test
     void neighboursOfTheAimAreNotBetter() {
-        AimAnswer.Aim aim = aim(PouringAim.of(white(22)), WHITE);
-        double best = cost(aim.glass());
+        double best = cost(AT_24.glass());
         for (double beside : new double[] {-1, -0.3, -0.1, 0.1, 0.3, 1}) {
-            GlassCourse course = white(22).run(aim.pouringK() + beside, Map.of());
-            double cost = cost(AimAnswer.Glass.of(WHITE, aim.pouringK() + beside, course));
-            System.out.println(beside + " K beside the aim: " + (cost - best) + " s");
+            GlassCourse course = white(24).run(AT_24.pouringK() + beside, Map.of());
+            double cost = cost(AimAnswer.Glass.of(WHITE, AT_24.pouringK() + beside, course));
             assertThat(cost).isGreaterThan(best - 0.5);
         }
     }
@@ -97,10 +99,9 @@ final class PouringAimTest {
 
     @Test
     void aPreChilledGlassIsPouredWarmer() {
-        AimAnswer.Aim room = aim(PouringAim.of(white(24)), WHITE);
         AimAnswer.Aim chilled = aim(PouringAim.of(white(24).withGlassAt(celsius(8))), WHITE);
-        assertThat(chilled.pouringK()).isGreaterThan(room.pouringK());
-        assertThat(chilled.glass().inRange()).isGreaterThan(room.glass().inRange());
+        assertThat(chilled.pouringK()).isGreaterThan(AT_24.pouringK());
+        assertThat(chilled.glass().inRange()).isGreaterThan(AT_24.glass().inRange());
     }
 
     /** Hot drinks and cold terraces: the other way round, and only as hot as the caller allows. */
@@ -166,9 +167,8 @@ final class PouringAimTest {
 
     @Test
     void whatIsToldIsWhatAScenePredicts() {
-        CountedRuns counted = new CountedRuns();
-        AimAnswer.Aim aim = aim(PouringAim.of(white(24).with(counted.solver())), WHITE);
-        assertThat(aim.runs()).isEqualTo(counted.runs()).isLessThanOrEqualTo(1 + 5 + 5 + 2 * 3);
+        AimAnswer.Aim aim = AT_24;
+        assertThat(aim.runs()).isEqualTo(RUNS_AT_24).isLessThanOrEqualTo(1 + 5 + 5 + 2 * 3);
         Prediction glass = Scene.builder()
                 .gear("table", Air.at(celsius(24)).withRelativeHumidity(percent(50)))
                 .vessel("bottle", Vessels.highShouldered750().filledWith(WINE, celsius(aim.pouringK() - ZERO)), "table")
