@@ -43,6 +43,7 @@ import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.uncertainty.Ensemble;
+import org.beveragethermal.core.uncertainty.Interval;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.PredictionEnsemble;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -90,12 +91,16 @@ final class Questions {
     }
 
     private static Chances chances(Runs runs) {
-        return Chances.of(PredictionEnsemble.of(
+        return Chances.of(draws(runs));
+    }
+
+    private static PredictionEnsemble draws(Runs runs) {
+        return PredictionEnsemble.of(
                 Ensemble.of(DRAWS, SEED),
                 LawScatter.all(),
                 draw -> Lumped.of(AT_20)
                         .with(runs.solver().withMultipliers(draw.values()))
-                        .expose(in(FRIDGE, FIVE_HOURS))));
+                        .expose(in(FRIDGE, FIVE_HOURS)));
     }
 
     private static List<Question> starts() {
@@ -108,6 +113,19 @@ final class Questions {
                                 forward(runs, AT_20, FRIDGE, Duration.ofHours(3))
                                                 .meanTemperatureK(10_800)
                                         - 273.15)),
+                new Question("How sure is that?", "PredictionEnsemble.temperatureK", runs -> {
+                    Interval interval = draws(runs).temperatureK(Duration.ofHours(3), 0.9);
+                    return format(
+                            "90 %% of the draws lie from %.1f °C to %.1f °C.",
+                            interval.low() - 273.15, interval.high() - 273.15);
+                }),
+                new Question(
+                        "Can it be at 8 °C or below in 45 min?",
+                        "StartSearch.latestStart",
+                        runs -> StartSearch.of(AT_20, FRIDGE)
+                                .with(runs.solver())
+                                .latestStart(Wanted.between(celsius(5), celsius(8)), Duration.ofMinutes(45))
+                                .explain()),
                 new Question(
                         "When must it go in at the latest, to be at 8 °C to 10 °C in five hours?",
                         "StartSearch.latestStart",
