@@ -52,6 +52,7 @@ public final class PouringAim {
     private static final ValidityRange DRAWS_ALLOWED = new ValidityRange("draws", 2, 1000, "1");
     private static final long SEED = 20260101L;
     private static final double COVERAGE = 0.9;
+    private static final double LEAST_SPAN_K = 0.05;
     private static final double SAME_K = 1e-9;
 
     private final Serving serving;
@@ -155,7 +156,7 @@ public final class PouringAim {
      *
      * @param wanted the range, not one temperature
      * @return the aim, or that none holds and what would help
-     * @throws IllegalArgumentException if what is wanted is one temperature, or no pouring temperature is allowed by the limits, by the freezing
+     * @throws IllegalArgumentException if what is wanted is one temperature, or less than 0.05 K of pouring temperatures are allowed by the limits, by the freezing
      *     point and by the range of the drink
      */
     public AimAnswer aim(Wanted wanted) {
@@ -211,9 +212,10 @@ public final class PouringAim {
         if (cured != CuredByWaiting.TOO_COLD) {
             lowK = Math.max(lowK, wanted.lowK());
         }
-        if (lowK >= highK) {
+        if (highK - lowK < LEAST_SPAN_K) {
             throw new IllegalArgumentException("pouring from " + lowK + " K to " + highK
-                    + " K: expected limits, a freezing point and a range that leave something between them");
+                    + " K: expected limits, a freezing point and a range that leave something between them, at least "
+                    + LEAST_SPAN_K + " K");
         }
         return new Limits(wanted, cured, lowK, highK);
     }

@@ -263,6 +263,7 @@ final class PouringAimTest {
         assertThatThrownBy(() -> question.aim(Wanted.at(celsius(8)))).hasMessageContaining("some width");
         assertThatThrownBy(() -> question.withDraws(1, 1)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> question.notBelow(celsius(13)).aim(WHITE)).hasMessageContaining("leave something");
+        assertThatThrownBy(() -> question.notBelow(celsius(11.99)).aim(WHITE)).hasMessageContaining("leave something");
         assertThatThrownBy(() -> question.aim(Wanted.between(celsius(-20), celsius(-15))))
                 .hasMessageContaining("freezing point");
         assertThatThrownBy(() -> PouringAim.of(cup(5)).notAbove(celsius(50)).aim(HOT))
