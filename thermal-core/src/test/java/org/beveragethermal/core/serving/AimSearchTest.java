@@ -128,8 +128,8 @@ final class AimSearchTest {
         assertThat(limited.optimum()).isEqualTo(6.5);
         check("limit", "the coldest pouring that is allowed", limited, CuredByWaiting.TOO_COLD);
         Body hot = new Body(5, 30, 12, 55, 65, 85);
-        assertThat(hot.optimum()).isBetween(66.0, 84.0);
-        check("hot", "a hot drink in the cold: the passage ends with the drinking", hot, CuredByWaiting.TOO_WARM);
+        assertThat(hot.optimum()).isEqualTo(hot.poured(65));
+        check("hot", "a hot drink in the cold: the mean is at the hot end", hot, CuredByWaiting.TOO_WARM);
         Body scalding = new Body(5, 30, 12, 55, 65, 70);
         assertThat(scalding.optimum()).isEqualTo(70);
         check("scald", "a hot drink in the cold, limited against scalding", scalding, CuredByWaiting.TOO_WARM);
