@@ -22,16 +22,19 @@ public final class Ratios {
     /**
      * Runs and prints.
      *
-     * @param arguments {@code properties}, {@code solver}, or nothing for both
+     * @param arguments any of {@code properties}, {@code solver} and {@code questions}, or nothing for all
      * @throws RunnerException if the harness fails
      */
     public static void main(String[] arguments) throws RunnerException {
-        List<String> wanted = arguments.length == 0 ? List.of("properties", "solver") : List.of(arguments);
+        List<String> wanted = arguments.length == 0 ? List.of("properties", "solver", "questions") : List.of(arguments);
         if (wanted.contains("properties")) {
             properties(run(PropertyBenchmark.class));
         }
         if (wanted.contains("solver")) {
             solver(run(SolverBenchmark.class));
+        }
+        if (wanted.contains("questions")) {
+            questions(run(QuestionBenchmark.class));
         }
     }
 
@@ -58,6 +61,19 @@ public final class Ratios {
                     parameter(result, "subject"),
                     score(result) / reference,
                     bytes(result)));
+        }
+    }
+
+    private static void questions(Collection<RunResult> results) {
+        double reference = results.stream()
+                .filter(result -> parameter(result, "subject").equals(QuestionBenchmark.REFERENCE))
+                .mapToDouble(Ratios::score)
+                .findFirst()
+                .orElseThrow();
+        print("| Question | Time ÷ time of one prediction |");
+        print("|---|---|");
+        for (RunResult result : results) {
+            print(String.format(Locale.ROOT, "| %s | %.1f |", parameter(result, "subject"), score(result) / reference));
         }
     }
 

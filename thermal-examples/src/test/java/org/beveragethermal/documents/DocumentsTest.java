@@ -36,6 +36,7 @@ class DocumentsTest {
                 "thermal-core/docs/accuracy.md",
                 "thermal-core/docs/cases.md",
                 "thermal-core/docs/measured.md",
+                "thermal-core/docs/questions.md",
                 "thermal-core/docs/surroundings.md"
             })
     void accuracyTablesAreThoseOfThisBuild(String name) throws IOException {

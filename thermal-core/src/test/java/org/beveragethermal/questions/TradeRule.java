@@ -1,0 +1,146 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.questions;
+
+import static org.beveragethermal.core.scene.Exposure.in;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.kilograms;
+import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.Footing;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.core.uncertainty.Ensemble;
+import org.beveragethermal.core.uncertainty.LawScatter;
+import org.beveragethermal.core.uncertainty.PredictionEnsemble;
+import org.beveragethermal.core.uncertainty.TimeSpread;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.vessel.Vessel;
+import org.beveragethermal.materials.vessel.Vessels;
+
+/**
+ * A rule of thumb about times beside the model; common practice, no source. Nothing was tuned to any of them.
+ *
+ * @param rule what is said
+ * @param said the time that is said
+ * @param vessel the bottle
+ * @param fromC temperature at the start [°C]
+ * @param place where it is put
+ * @param toC temperature it is said to reach [°C]
+ * @param saidAfter the time at which the model's temperature is told as well
+ * @param longest how long is looked
+ */
+record TradeRule(
+        String rule,
+        String said,
+        Vessel vessel,
+        double fromC,
+        Surroundings place,
+        double toC,
+        Duration saidAfter,
+        Duration longest) {
+
+    private static final double COVERAGE = 0.9;
+
+    static List<TradeRule> all() {
+        Vessel bottle = Vessels.highShouldered750();
+        Air room = Air.at(celsius(21));
+        return List.of(
+                new TradeRule(
+                        "a white of 20 °C is at 8 °C after 45 min in a refrigerator at 5 °C",
+                        "45 min",
+                        bottle,
+                        20,
+                        Refrigerator.at(celsius(5)).on(Footing.open()),
+                        8,
+                        Duration.ofMinutes(45),
+                        Duration.ofHours(10)),
+                new TradeRule(
+                        "an ice bucket takes a bottle from 18 °C to 8 °C in 10 to 15 min",
+                        "10 to 15 min",
+                        bottle,
+                        18,
+                        bucket(200, 350, room),
+                        8,
+                        Duration.ofMinutes(15),
+                        Duration.ofHours(2)),
+                new TradeRule(
+                        "a magnum takes about 25 min in it",
+                        "25 min",
+                        Vessels.magnum(),
+                        18,
+                        bucket(240, 430, room),
+                        8,
+                        Duration.ofMinutes(25),
+                        Duration.ofHours(2)),
+                new TradeRule(
+                        "a red of 13 °C takes half a day to come within a kelvin of a room of 21 °C",
+                        "12 h",
+                        bottle,
+                        13,
+                        room,
+                        20,
+                        Duration.ofHours(12),
+                        Duration.ofHours(24)),
+                new TradeRule(
+                        "a white of 8 °C on a table at 21 °C warms by a kelvin in 10 to 15 min",
+                        "10 to 15 min",
+                        bottle,
+                        8,
+                        room,
+                        9,
+                        Duration.ofMinutes(15),
+                        Duration.ofHours(3)));
+    }
+
+    private static IceWaterBath bucket(double widthMm, double heightMm, Air room) {
+        double litres = Math.PI / 4 * widthMm * widthMm * heightMm / 1e6;
+        return IceWaterBath.in(Bucket.of(millimetres(widthMm), millimetres(heightMm)), room)
+                .ice(kilograms(0.28 * litres), millimetres(25), celsius(-5))
+                .water(kilograms(0.38 * litres), celsius(14))
+                .build();
+    }
+
+    private Prediction run(NetworkSolver solver) {
+        return Lumped.of(vessel.filledWith(Beverage.wine(percentByVolume(12.5)), celsius(fromC)))
+                .with(solver)
+                .expose(in(place, longest));
+    }
+
+    /** Median and interval of the time, over draws. */
+    TimeSpread spread() {
+        return PredictionEnsemble.of(
+                        Ensemble.of(Questions.DRAWS, Questions.SEED),
+                        LawScatter.all(),
+                        draw -> run(NetworkSolver.standard().withMultipliers(draw.values())))
+                .timeTo(celsius(toC), COVERAGE);
+    }
+
+    List<String> row() {
+        TimeSpread spread = spread();
+        double thenC = run(NetworkSolver.standard()).meanTemperatureK(saidAfter.toMillis() / 1000.0) - 273.15;
+        return List.of(
+                rule,
+                said,
+                text(spread.median()),
+                text(spread.earliest()) + " to " + text(spread.latest()),
+                String.format(Locale.ROOT, "%.1f °C after %s", thenC, text(Optional.of(saidAfter))));
+    }
+
+    private static String text(Optional<Duration> time) {
+        return time.map(t -> t.toMinutes() < 100
+                        ? String.format(Locale.ROOT, "%.0f min", t.toMillis() / 60_000.0)
+                        : String.format(Locale.ROOT, "%.1f h", t.toMillis() / 3_600_000.0))
+                .orElse("never");
+    }
+}
