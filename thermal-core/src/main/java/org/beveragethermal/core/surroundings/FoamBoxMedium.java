@@ -9,7 +9,6 @@ import org.beveragethermal.core.conduction.LayerStack;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
@@ -71,10 +70,8 @@ final class FoamBoxMedium implements Medium {
                         LatentStore.ofMass(gear.packs().material(), gear.packs().massKg()),
                         gear.packs().startK()))
                 : List.of();
-        // Dry air asks no vapour.
-        Boundary vapour = Boundary.constant(id + " vapour", gear.startK());
         inside = new AirMedium(
-                new AirMedium.Ends(air, walls.nodes().get(0), vapour),
+                new AirMedium.Ends(air, walls.nodes().get(0), air),
                 Air.AirState.STILL_AND_DRY,
                 Footing.insulating(),
                 List.of(),

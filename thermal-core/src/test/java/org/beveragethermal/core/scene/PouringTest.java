@@ -14,18 +14,23 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
 import java.util.Map;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.film.EvaporatingFilm;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.solver.LedgerEntry;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.FoamBox;
 import org.beveragethermal.core.surroundings.Freezer;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.liquid.Water;
+import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessel;
@@ -98,6 +103,59 @@ class PouringTest {
         assertThat(run.vessel("glass").meanTemperatureK(1800))
                 .isCloseTo(part * before + (1 - part) * bottle, within(0.02));
         assertThat(before).isGreaterThan(bottle + 3);
+    }
+
+    /** A hot cup loses a sip to the air while it is drunk; the sips take a part each, so that none is asked for that is not there. */
+    @Test
+    void aHotCupIsDrunkToTheEndWhateverEvaporates() {
+        ScenePrediction run = Scene.builder()
+                .gear("room", ROOM)
+                .vessel("mug", MUG.filledWith(Water.liquid(), celsius(90)), "room")
+                .drinkEvenly("mug", MINUTE, half(), millilitres(0))
+                .build()
+                .predict(Duration.ofMinutes(40));
+        assertThat(run.drinkKg("mug", Duration.ofMinutes(29))).isPositive();
+        assertThat(run.drinkKg("mug", half())).isZero();
+        assertThat(run.ledger().closure()).isLessThan(1e-9);
+    }
+
+    @Test
+    void anOpenGlassDoesNotStandUnderWater() {
+        Scene flooded = Scene.builder()
+                .gear("tub", WaterBath.of(Bucket.of(millimetres(300), millimetres(400)), litres(20), celsius(10), ROOM))
+                .vessel("glass", GLASS.filledWith(WINE, celsius(20)), "tub")
+                .build();
+        assertThatThrownBy(() -> flooded.predict(half()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("vessel glass, open")
+                .hasMessageContaining("rim is under");
+    }
+
+    private static Duration half() {
+        return Duration.ofMinutes(30);
+    }
+
+    /** What evaporates in a closed box goes into the air of the box. */
+    @Test
+    void aGlassInABoxMeetsTheAirOfTheBox() {
+        ScenePrediction run = Scene.builder()
+                .gear(
+                        "box",
+                        FoamBox.of(
+                                millimetres(300),
+                                millimetres(300),
+                                millimetres(300),
+                                Layer.of(Solids.expandedPolystyrene(), millimetres(30)),
+                                celsius(25),
+                                ROOM))
+                .vessel("glass", GLASS.filledWith(WINE, celsius(10)), "box")
+                .build()
+                .predict(Duration.ofHours(2));
+        assertThat(run.ledger().entries())
+                .filteredOn(entry -> entry.mechanism().equals(EvaporatingFilm.MECHANISM))
+                .extracting(LedgerEntry::to)
+                .containsOnly("box air");
+        assertThat(run.ledger().closure()).isLessThan(1e-9);
     }
 
     @Test
