@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.surroundings;
 
+import java.util.List;
 import org.beveragethermal.materials.vessel.LyingProfile;
 import org.beveragethermal.materials.vessel.Vessel;
 
@@ -21,6 +22,15 @@ public record Occupant(String id, Vessel vessel, Placement placement) {
      */
     public Occupant(String id, Vessel vessel) {
         this(id, vessel, Placement.upright());
+    }
+
+    /** Refuses more than one vessel in gear that goes around one. */
+    static void requireAlone(List<Occupant> occupants, String gear) {
+        if (occupants.size() > 1) {
+            throw new IllegalArgumentException(
+                    "vessels " + occupants.stream().map(Occupant::id).toList() + " in " + gear
+                            + ": expected one vessel at a time; take a piece of gear for each");
+        }
     }
 
     /**

@@ -197,7 +197,7 @@ class PorousPotTest {
         PorousPot tight = PorousPot.soaked(millimetres(70), millimetres(310), millimetres(10), celsius(23), TERRACE);
         assertThatThrownBy(() -> run(tight, Duration.ofMinutes(5)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("70 mm")
+                .hasMessageContaining("at most 69.8 mm")
                 .hasMessageContaining("wine");
         assertThatThrownBy(() -> Lumped.of(BOTTLE)
                         .expose(new Exposure(pot(TERRACE), Duration.ofMinutes(5), Placement.of(Posture.LYING))))
