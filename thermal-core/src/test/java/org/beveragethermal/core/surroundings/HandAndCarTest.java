@@ -23,6 +23,7 @@ import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
@@ -74,12 +75,14 @@ class HandAndCarTest {
     void limitsOfAHand() {
         // 1 cm², 60 W/(m² K), 25 K and ten minutes: 90 J, and 0.1 kg of wine.
         assertThat(wineC(hand(1))).isCloseTo(wineC(ROOM), within(0.2));
+        // A closed bottle: what evaporates from an open glass keeps it colder.
+        Vessel closed = Vessels.highShouldered750();
         Hand allRound = Hand.holding(
                 squareMetres(0.1),
                 millimetres(0),
-                millimetres(1000 * GLASS.vessel().profile().heightM()),
+                millimetres(1000 * closed.profile().heightM()),
                 ROOM);
-        double late = Lumped.of(GLASS)
+        double late = Lumped.of(closed.filledWith(Beverage.wine(percentByVolume(12.5)), celsius(8)))
                         .expose(Exposure.in(allRound, Duration.ofHours(6)))
                         .meanTemperatureK(6 * 3600)
                 - ZERO;
