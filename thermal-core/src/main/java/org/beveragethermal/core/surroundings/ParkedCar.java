@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -114,6 +115,7 @@ public final class ParkedCar {
     private static Air rising(
             Quantity<Temperature> outdoors, Duration closedAfter, double inAnHourK, double timeConstantS) {
         double outdoorsK = SiValues.temperatureK(outdoors, OUTDOORS.quantity(), OUTDOORS.low(), OUTDOORS.high());
+        Objects.requireNonNull(closedAfter, "closedAfter");
         double finalK = inAnHourK / hourShare(timeConstantS);
         Map<Duration, Quantity<Temperature>> points = new TreeMap<>();
         for (double s = 0; s <= ENOUGH * timeConstantS; s += STEP_S) {

@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -83,9 +84,6 @@ public final class WetWrap implements Surroundings {
     private static final double COARSEST_PORE_M = 1e-2;
     /** Surface tension of water at 20 °C, IAPWS R1-76(2014) [N/m]. */
     private static final double SURFACE_TENSION = 0.07274;
-
-    private static final double WATER_DENSITY = 998.2;
-    private static final double GRAVITY = 9.80665;
 
     private final Solid material;
     private final double thicknessM;
@@ -286,7 +284,7 @@ public final class WetWrap implements Surroundings {
      */
     public static double capillaryHeightM(Quantity<Length> poreRadius) {
         double radius = SiValues.lengthM(poreRadius, "radius of a pore", FINEST_PORE_M, COARSEST_PORE_M);
-        return 2 * SURFACE_TENSION / (WATER_DENSITY * GRAVITY * radius);
+        return 2 * SURFACE_TENSION / (PorousLayer.WATER_DENSITY * ConvectiveFilm.GRAVITY * radius);
     }
 
     /**
