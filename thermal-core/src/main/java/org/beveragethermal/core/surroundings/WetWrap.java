@@ -231,7 +231,8 @@ public final class WetWrap implements Surroundings {
     }
 
     /**
-     * The same wrap with its lower edge in a dish of water that is kept filled.
+     * The same wrap with its lower edge in a dish of water that is kept filled. The height that it covers must not be above the vessel's: a
+     * run refuses that, for mass and water are shared out by it.
      *
      * @param wickingHeight height up to which the cloth stays wet, 5 mm to 1 m; some 100 mm to 200 mm in cotton cloth (from memory)
      * @return a new value

@@ -78,6 +78,18 @@ final class WetWrapMedium implements Medium {
             throw new IllegalArgumentException("wet wrap " + id + " stands in a dish around vessel "
                     + occupants.get(0).id() + ", which lies: expected one that stands");
         }
+        for (Occupant vessel : occupants) {
+            if (gear.fedM() > 0 && gear.coveredM() > vessel.lengthM() * (1 + Span.LEAST_PART)) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "wet wrap %s in a dish covers %.3f m of vessel %s, %.3f m high: expected at most its height, for the water is"
+                                + " shared out by it",
+                        id,
+                        gear.coveredM(),
+                        vessel.id(),
+                        vessel.lengthM()));
+            }
+        }
     }
 
     @Override
