@@ -246,7 +246,7 @@ final class Pours {
         return new Fillings(byTime, origin, held.start.isPresent(), held.wallK);
     }
 
-    /** Whether nothing is poured or drunk from or into a vessel. */
+    /** What a vessel holds from when on; empty if nothing is poured or drunk from or into it. */
     Optional<Fillings> fillings(String vesselId) {
         return Optional.ofNullable(fillings.get(vesselId));
     }
