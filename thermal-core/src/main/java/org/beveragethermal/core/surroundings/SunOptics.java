@@ -83,11 +83,11 @@ public record SunOptics(double absorbed, double transmitted) {
      * Whether walls of a solid let sunlight through: glasses and clear plastic.
      *
      * @param solid the solid
-     * @return true for soda-lime and borosilicate glass, lead crystal and PET of {@link Solids}; false for any other solid, whatever it is
-     *     called
+     * @return true for soda-lime and borosilicate glass, lead crystal and PET of {@link Solids}, also with figures of your own under the
+     *     same name; false for any other solid
      */
     public static boolean isTransparent(Solid solid) {
-        return TRANSPARENT.contains(solid);
+        return TRANSPARENT.stream().anyMatch(known -> known.name().equals(solid.name()));
     }
 
     /**
