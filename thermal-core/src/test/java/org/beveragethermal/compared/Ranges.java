@@ -10,14 +10,14 @@ import org.beveragethermal.testsupport.Svg;
  */
 final class Ranges {
 
-    private static final double WIDTH = 900;
-    private static final double AXIS_LEFT = 430;
-    private static final double AXIS_RIGHT = 850;
+    private static final double WIDTH = 1080;
+    private static final double AXIS_LEFT = 610;
+    private static final double AXIS_RIGHT = 1030;
     private static final double TOP = 84;
     private static final double ROW = 20;
     private static final double LEAST_MIN = 2;
-    private static final double MOST_MIN = 300;
-    private static final List<Double> TICKS_MIN = List.of(2.0, 5.0, 10.0, 20.0, 60.0, 120.0, 240.0);
+    private static final double MOST_MIN = 720;
+    private static final List<Double> TICKS_MIN = List.of(2.0, 5.0, 10.0, 20.0, 60.0, 120.0, 240.0, 480.0);
     private static final String INK = "#222222";
     private static final String GRID = "#d4d4d4";
     private static final String BAR = "#6b8fa3";
@@ -29,10 +29,10 @@ final class Ranges {
         Svg svg = new Svg("Times of a bottle of wine in each surroundings", WIDTH, bottom + 16, 12);
         svg.words(10, 20, "start", INK, "Time of a 750 mL bottle of wine: 90 % interval (bar) and median (dot)");
         dot(svg, 16, 38, Case.Task.COOL);
-        svg.words(28, 42, "start", INK, "cooled from 22 to 10 °C");
-        dot(svg, 216, 38, Case.Task.WARM);
-        svg.words(228, 42, "start", INK, "warmed from 8 to 12 °C");
-        svg.words(420, 42, "start", INK, "arrow: some draws never get there");
+        svg.words(28, 42, "start", INK, "cooled from 22 to 10 °C, in the ground to 14 °C");
+        dot(svg, 346, 38, Case.Task.WARM);
+        svg.words(358, 42, "start", INK, "warmed from 8 to 12 °C");
+        svg.words(550, 42, "start", INK, "arrow: some draws never get there");
         for (double tick : TICKS_MIN) {
             svg.line(x(tick), TOP - 6, x(tick), bottom, GRID, 1);
             svg.words(x(tick), TOP - 12, "middle", INK, Report.time(tick).replace(".0", ""));

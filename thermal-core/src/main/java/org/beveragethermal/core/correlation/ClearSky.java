@@ -12,8 +12,7 @@ package org.beveragethermal.core.correlation;
  * <p>South of the equator B and C are those of the same season, half a year apart, and A too but for the sun's distance (own
  * assumption).
  *
- * <p>Source: ASHRAE Handbook of Fundamentals 1985, chapter 27, table 1, in SI units as quoted in public code; method of Threlkeld and
- * Jordan 1958.
+ * <p>Source: ASHRAE Handbook of Fundamentals 1985, chapter 27, table 1, in SI units (from memory); method of Threlkeld and Jordan 1958.
  */
 public final class ClearSky {
 

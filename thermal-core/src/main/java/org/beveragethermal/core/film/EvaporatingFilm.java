@@ -49,6 +49,18 @@ public final class EvaporatingFilm implements Film {
     /** Goes on straight below 0 °C, where it is that of vapour over ice as well: vapour does not know what it came from. */
     private static final SmoothFunction VAPOUR_ENTHALPY = vapour();
 
+    private static final SmoothFunction LATENT_HEAT = new SmoothFunction() {
+        @Override
+        public double at(double surfaceK) {
+            return VapourTransfer.latentHeat(surfaceK);
+        }
+
+        @Override
+        public double slope(double surfaceK) {
+            return VapourTransfer.latentHeatSlope(surfaceK);
+        }
+    };
+
     private final VapourTransfer transfer;
 
     private EvaporatingFilm(VapourTransfer transfer) {
@@ -92,6 +104,17 @@ public final class EvaporatingFilm implements Film {
      */
     public static SmoothFunction vapourEnthalpy() {
         return VAPOUR_ENTHALPY;
+    }
+
+    /**
+     * Heat that evaporating takes from a wet surface, and from one of ice sublimating: that by which {@link #evaluate} turns {@link
+     * #massFlow} into heat. The heat of evaporation is that of {@link MoistAir#latentHeatOfEvaporation}; within 0.1 K of 0 °C that of
+     * fusion comes in.
+     *
+     * @return latent heat [J/kg] against the temperature of the surface [K]; constant above 100 °C and below −0.1 °C
+     */
+    public static SmoothFunction latentHeat() {
+        return LATENT_HEAT;
     }
 
     private static SmoothFunction vapour() {

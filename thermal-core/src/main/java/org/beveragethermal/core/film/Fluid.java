@@ -95,7 +95,7 @@ public final class Fluid {
      *
      * @param pressurePa pressure [Pa], 50 kPa to 200 kPa
      * @param relativeHumidity of the bulk: vapour pressure over that of saturation, over ice below 0.01 °C, 0 to 1
-     * @param waterActivity vapour pressure at the surface over that of saturation, above 0, at most 1
+     * @param waterActivity vapour pressure at the surface over that of saturation, 0.001 to 1
      * @return what films need
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
      */

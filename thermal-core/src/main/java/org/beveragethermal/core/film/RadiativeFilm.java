@@ -4,6 +4,7 @@ package org.beveragethermal.core.film;
 import java.util.Optional;
 import org.beveragethermal.core.correlation.Radiation;
 import org.beveragethermal.core.network.HeatFlow;
+import org.beveragethermal.materials.provenance.ValidityRange;
 
 /**
  * Radiation from large surroundings to a small grey surface.
@@ -12,6 +13,11 @@ import org.beveragethermal.core.network.HeatFlow;
  * @param emissivity emissivity [-], 0 to 1
  */
 public record RadiativeFilm(double areaM2, double emissivity) implements Film {
+
+    private static final String FACING = "surfaces that face each other";
+    private static final ValidityRange EMISSIVITY = new ValidityRange("emissivity", 0, 1, "1");
+    private static final ValidityRange AREA_RATIO =
+            new ValidityRange("area of the inner surface over that of the outer", 0, 1, "1");
 
     /**
      * Checks the numbers.
@@ -33,8 +39,11 @@ public record RadiativeFilm(double areaM2, double emissivity) implements Film {
      * @param one emissivity of one [-], 0 to 1
      * @param other emissivity of the other [-], 0 to 1
      * @return emissivity of the pair [-], 0 if either is 0
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if an emissivity is outside its range
      */
     public static double facing(double one, double other) {
+        EMISSIVITY.require(one, FACING);
+        EMISSIVITY.require(other, FACING);
         return one == 0 || other == 0 ? 0 : 1 / (1 / one + 1 / other - 1);
     }
 
@@ -46,8 +55,12 @@ public record RadiativeFilm(double areaM2, double emissivity) implements Film {
      * @param outer emissivity of the outer surface [-], 0 to 1
      * @param innerOverOuterArea A₁/A₂ [-], 0 to 1; at 1 they are planes that face each other
      * @return emissivity of the pair [-], 0 if either is 0
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a number is outside its range
      */
     public static double facing(double inner, double outer, double innerOverOuterArea) {
+        EMISSIVITY.require(inner, FACING);
+        EMISSIVITY.require(outer, FACING);
+        AREA_RATIO.require(innerOverOuterArea, FACING);
         return inner == 0 || outer == 0 ? 0 : 1 / (1 / inner + innerOverOuterArea * (1 / outer - 1));
     }
 

@@ -57,6 +57,7 @@ public final class GivenHeat implements Path {
      * @param mechanism ledger account
      * @param watts heat as a function of time [W], of either sign
      * @return the path
+     * @throws IllegalArgumentException if the name is blank
      */
     public static GivenHeat of(String name, End from, End to, String mechanism, TimeFunction watts) {
         return new GivenHeat(name, List.of(from, to), List.of(Account.heat(mechanism, 0, 1)), watts, List.of(), null);

@@ -406,6 +406,16 @@ public final class JunctionPath implements Path {
 
     @Override
     public void evaluate(PathEvaluation e) {
+        evaluateAtSurface(e);
+    }
+
+    /**
+     * Evaluates the path, for a path around it that needs the surface temperature too.
+     *
+     * @param e evaluation with the inputs set
+     * @return surface temperature [K]
+     */
+    public double evaluateAtSurface(PathEvaluation e) {
         double surface = surfaceTemperatureK(e);
         double slope = 0;
         int best = 0;
@@ -437,6 +447,87 @@ public final class JunctionPath implements Path {
                 byShare(e, this.share, balancing, rest);
             }
         }
+        return surface;
+    }
+
+    /**
+     * How the surface temperature follows that of an end.
+     *
+     * @param e evaluation that {@link #evaluateAtSurface} has just gone through
+     * @param end index into {@link #ends}
+     * @return derivative [K/K]
+     */
+    public double surfaceByTemperature(PathEvaluation e, int end) {
+        return end < links.size() ? -e.scratch(end).perFromKelvin * inverseSlope(e) : 0;
+    }
+
+    /**
+     * How the surface temperature follows an amount of an end.
+     *
+     * @param e evaluation that {@link #evaluateAtSurface} has just gone through
+     * @param surfaceK what it returned [K]
+     * @param end index into {@link #ends}
+     * @param amount index of the amount
+     * @return derivative [K per unit of the amount]
+     */
+    public double surfaceByAmount(PathEvaluation e, double surfaceK, int end, int amount) {
+        double watts = 0;
+        for (int i = 0; i < links.size() && share == null; i++) {
+            AmountWeight weight = links.get(i).weight();
+            if (weight != null && weightEnd[i] == end && weight.amount() == amount) {
+                double multiplier = multiplierOf[i] < 0 ? 1 : e.multiplier(multiplierOf[i]);
+                watts += multiplier
+                        * weight.factor().slope(e.amount(end, amount))
+                        * strength(i, e)
+                        * lawWatts(e, i, surfaceK);
+            }
+        }
+        return -watts * inverseSlope(e);
+    }
+
+    /**
+     * How the surface temperature follows a multiplier.
+     *
+     * @param e evaluation that {@link #evaluateAtSurface} has just gone through
+     * @param surfaceK what it returned [K]
+     * @param multiplier index into {@link #multipliers}
+     * @return derivative [K]
+     */
+    public double surfaceByMultiplier(PathEvaluation e, double surfaceK, int multiplier) {
+        double watts = 0;
+        for (int i = 0; i < links.size(); i++) {
+            if (multiplierOf[i] == multiplier) {
+                watts += weight(i, e) * strength(i, e) * lawWatts(e, i, surfaceK);
+            }
+        }
+        return -watts * inverseSlope(e);
+    }
+
+    /**
+     * How the surface temperature follows time itself, through links whose strength depends on it.
+     *
+     * @param e evaluation that {@link #evaluateAtSurface} has just gone through
+     * @param surfaceK what it returned [K]
+     * @return derivative [K/s]
+     */
+    public double surfaceByTime(PathEvaluation e, double surfaceK) {
+        double watts = 0;
+        for (int i = 0; i < links.size(); i++) {
+            TimeFunction strength = links.get(i).strength();
+            if (strength != null) {
+                double multiplier = multiplierOf[i] < 0 ? 1 : e.multiplier(multiplierOf[i]);
+                watts += multiplier * weight(i, e) * strength.rate(e.timeS()) * lawWatts(e, i, surfaceK);
+            }
+        }
+        return -watts * inverseSlope(e);
+    }
+
+    private double inverseSlope(PathEvaluation e) {
+        double slope = 0;
+        for (int i = 0; i < links.size(); i++) {
+            slope += e.scratch(i).perToKelvin;
+        }
+        return slope == 0 ? 0 : 1 / slope;
     }
 
     /**

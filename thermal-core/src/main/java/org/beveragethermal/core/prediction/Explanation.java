@@ -9,7 +9,8 @@ import org.beveragethermal.core.layered.SliceFilm;
 
 /**
  * Why a drink cools or warms as fast as it does at one moment: the resistances in series, band by band, the Biot number, and
- * where the drink's heat came from up to then.
+ * where the drink's heat came from up to then. Enthalpy that is poured from vessel to vessel is not listed there, see {@link
+ * HeatAccount}.
  *
  * @param at time since the start
  * @param contentsK mean temperature of the drink [K]

@@ -4,7 +4,9 @@ package org.beveragethermal.core.prediction;
 import java.util.List;
 
 /**
- * Where the heat of a drink came from since the start, or where it went.
+ * Where the heat of a drink came from since the start, or where it went. What is poured from vessel to vessel takes its enthalpy along
+ * without being listed: {@code storedJ} has it, the entries do not, and after a pour {@link #closure} is no measure of accuracy; the
+ * ledger of the whole run closes all the same.
  *
  * @param intoDrink what the drink received, by mechanism and by what gave it: its wall, its base, what lies above it
  * @param intoWall what the outside of the wall received, by mechanism and by what gave it

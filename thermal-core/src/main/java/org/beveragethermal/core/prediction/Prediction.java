@@ -42,7 +42,7 @@ public final class Prediction {
     private final List<String> modelNotes;
     private final Optional<Described> described;
     /** When there is something in the vessel, in order; empty if it is throughout. */
-    private final Optional<List<Held>> held;
+    private final Optional<List<FilledInterval>> held;
 
     private Prediction(
             Trajectory trajectory,
@@ -51,7 +51,7 @@ public final class Prediction {
             List<WallBand> bands,
             List<String> notes,
             Optional<Described> described,
-            Optional<List<Held>> held) {
+            Optional<List<FilledInterval>> held) {
         this.trajectory = Objects.requireNonNull(trajectory, "trajectory");
         this.contents = Objects.requireNonNull(contents, "contents");
         this.heatCapacityJPerK = heatCapacityJPerK;
@@ -109,7 +109,7 @@ public final class Prediction {
      * @param times when there is something in it, in order; none if it is empty throughout
      * @return a prediction that has temperatures of the drink at these times alone
      */
-    public Prediction heldOnly(List<Held> times) {
+    public Prediction heldOnly(List<FilledInterval> times) {
         return new Prediction(
                 trajectory, contents, heatCapacityJPerK, bands, modelNotes, described, Optional.of(times));
     }
@@ -119,8 +119,13 @@ public final class Prediction {
      *
      * @param timeS time since the start [s]
      * @return false before a vessel is filled and after it is emptied
+     * @throws IllegalArgumentException if the time is not in the run
      */
     public boolean isFilled(double timeS) {
+        if (!(timeS >= 0 && timeS <= trajectory.endS())) {
+            throw new IllegalArgumentException(
+                    "time " + timeS + " s: expected a time of the run, 0 to " + trajectory.endS() + " s");
+        }
         return held.map(all -> all.stream().anyMatch(times -> times.includes(timeS)))
                 .orElse(true);
     }
@@ -141,9 +146,9 @@ public final class Prediction {
         if (isFilled(timeS)) {
             return timeS;
         }
-        List<Held> all = held.orElse(List.of());
+        List<FilledInterval> all = held.orElse(List.of());
         double best = all.isEmpty() ? timeS : all.get(0).fromS();
-        for (Held times : all) {
+        for (FilledInterval times : all) {
             best = times.untilS() <= timeS ? Math.nextDown(times.untilS()) : best;
         }
         return best;

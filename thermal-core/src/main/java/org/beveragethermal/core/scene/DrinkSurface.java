@@ -31,9 +31,10 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * The free surface of the drink in an open vessel: a junction through which the drink exchanges heat with what is above it, and the mass
  * that goes with the heat of evaporation.
  *
- * <p>The mass is that heat over the heat of evaporation at the drink's temperature, 2501 kJ/kg − 2.361 kJ/(kg K) · t (as in ASHRAE
- * Handbook of Fundamentals 2017, ch. 1), and takes along its part of the drink's enthalpy, so that its leaving changes no temperature by
- * itself. That it is water alone that leaves, and the drink gets stronger, is left out.
+ * <p>The mass is that heat over the {@linkplain EvaporatingFilm#latentHeat latent heat} at the temperature of the surface, below 0 °C that of
+ * sublimation, and takes along its part of the drink's enthalpy, so that its leaving changes no temperature by itself. Left out: that
+ * what evaporates cools from the drink's temperature to the surface's on its way (about 0.2 % of the latent heat per kelvin), and that
+ * it is water alone that leaves, and the drink gets stronger.
  *
  * @param junction the surface
  * @param evaporation its account of evaporation
@@ -41,9 +42,6 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  */
 record DrinkSurface(JunctionPath junction, int evaporation, SmoothFunction enthalpy) implements Path {
 
-    private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double LATENT_AT_ZERO = 2_501_000;
-    private static final double LATENT_SLOPE = -2361;
     /** Evaporation fades once less than this part of what was poured is left [-]. */
     private static final double LAST_PART = 0.02;
 
@@ -157,11 +155,10 @@ record DrinkSurface(JunctionPath junction, int evaporation, SmoothFunction entha
 
     @Override
     public void evaluate(PathEvaluation e) {
-        junction.evaluate(e);
+        double surfaceK = junction.evaluateAtSurface(e);
         int mass = junction.accounts().size();
         double t = e.temperatureK(0);
-        double perJoule = 1 / (LATENT_AT_ZERO + LATENT_SLOPE * (t - ZERO_CELSIUS_K));
-        double perJouleSlope = -perJoule * perJoule * LATENT_SLOPE;
+        double perJoule = 1 / EvaporatingFilm.latentHeat().at(surfaceK);
         double heat = e.flowOf(evaporation);
         double h = enthalpy.at(t);
         e.flow(mass, -heat * perJoule);
@@ -169,23 +166,27 @@ record DrinkSurface(JunctionPath junction, int evaporation, SmoothFunction entha
         if (!e.wantsDerivatives()) {
             return;
         }
-        e.flowByTime(mass, -e.timeDerivativeOf(evaporation) * perJoule);
-        e.flowByTime(mass + 1, e.timeDerivativeOf(evaporation) * perJoule * h);
+        double bySurface =
+                -heat * perJoule * perJoule * EvaporatingFilm.latentHeat().slope(surfaceK);
+        double byTime = e.timeDerivativeOf(evaporation) * perJoule + bySurface * junction.surfaceByTime(e, surfaceK);
+        e.flowByTime(mass, -byTime);
+        e.flowByTime(mass + 1, byTime * h);
         int input = ends().size();
         for (int end = 0; end < ends().size(); end++) {
-            double slope = e.derivativeOf(evaporation, end);
-            double own = end == 0 ? heat * perJouleSlope : 0;
-            e.flowByTemperature(mass, end, -slope * perJoule - own);
-            e.flowByTemperature(
-                    mass + 1, end, (slope * perJoule + own) * h + (end == 0 ? heat * perJoule * enthalpy.slope(t) : 0));
+            double slope =
+                    e.derivativeOf(evaporation, end) * perJoule + bySurface * junction.surfaceByTemperature(e, end);
+            e.flowByTemperature(mass, end, -slope);
+            e.flowByTemperature(mass + 1, end, slope * h + (end == 0 ? heat * perJoule * enthalpy.slope(t) : 0));
             for (int k = 0; k < e.amountCount(end); k++) {
-                double byAmount = e.derivativeOf(evaporation, input++) * perJoule;
+                double byAmount = e.derivativeOf(evaporation, input++) * perJoule
+                        + bySurface * junction.surfaceByAmount(e, surfaceK, end, k);
                 e.flowByAmount(mass, end, k, -byAmount);
                 e.flowByAmount(mass + 1, end, k, byAmount * h);
             }
         }
         for (int m = 0; m < multipliers().size(); m++) {
-            double slope = e.multiplierDerivativeOf(evaporation, m) * perJoule;
+            double slope = e.multiplierDerivativeOf(evaporation, m) * perJoule
+                    + bySurface * junction.surfaceByMultiplier(e, surfaceK, m);
             e.flowByMultiplier(mass, m, -slope);
             e.flowByMultiplier(mass + 1, m, slope * h);
         }

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.beveragethermal.core.correlation.CrossflowCylinder;
 import org.beveragethermal.core.correlation.Radiation;
+import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.provenance.ValidityRange;
@@ -25,7 +26,6 @@ import org.beveragethermal.materials.units.SiValues;
  */
 public final class FallingStream {
 
-    private static final double GRAVITY = 9.80665;
     private static final double LIP_SPEED = 0.3;
     private static final double LIQUID_EMISSIVITY = 0.96;
     private static final int PARTS = 200;
@@ -63,7 +63,7 @@ public final class FallingStream {
         double exponent = 0;
         for (int part = 0; part < PARTS; part++) {
             double fallen = height * (part + 0.5) / PARTS;
-            double speed = Math.sqrt(LIP_SPEED * LIP_SPEED + 2 * GRAVITY * fallen);
+            double speed = Math.sqrt(LIP_SPEED * LIP_SPEED + 2 * ConvectiveFilm.GRAVITY * fallen);
             double diameter = Math.sqrt(4 * flow / (Math.PI * speed));
             double reynolds = speed * diameter / DryAir.kinematicViscosity(filmK, DryAir.STANDARD_PRESSURE_PA);
             double coefficient = radiative

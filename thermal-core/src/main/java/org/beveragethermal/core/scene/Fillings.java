@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.beveragethermal.core.prediction.Held;
+import org.beveragethermal.core.prediction.FilledInterval;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -35,8 +35,8 @@ record Fillings(
     }
 
     /** When there is something in it in a run that ends at a time [s]; what is poured at its very end or later does not count. */
-    List<Held> held(double endS) {
-        List<Held> times = new ArrayList<>();
+    List<FilledInterval> held(double endS) {
+        List<FilledInterval> times = new ArrayList<>();
         double from = Double.NaN;
         for (Map.Entry<Duration, Optional<FilledVessel>> entry : byTime.entrySet()) {
             double time = entry.getKey().toMillis() / 1000.0;
@@ -44,12 +44,12 @@ record Fillings(
             if (filled && Double.isNaN(from)) {
                 from = time;
             } else if (!filled && !Double.isNaN(from)) {
-                times.add(new Held(from, time));
+                times.add(new FilledInterval(from, time));
                 from = Double.NaN;
             }
         }
         if (!Double.isNaN(from)) {
-            times.add(new Held(from, Double.POSITIVE_INFINITY));
+            times.add(new FilledInterval(from, Double.POSITIVE_INFINITY));
         }
         return times.stream().filter(held -> held.fromS() < endS).toList();
     }

@@ -35,8 +35,10 @@ record PourChange(List<Pours.Moved> moved, Map<String, Node> contents) implement
         double here = state.amount(from, MASS);
         double enthalpy = state.enthalpyJ(from);
         boolean all = one.leftKg() == 0;
-        double mass = all ? here : one.massKg();
-        if (!all && here - mass < 0.5 * one.leftKg()) {
+        boolean sip = asked.kind() == Pours.Kind.SIP;
+        double planned = one.massKg();
+        double mass = all ? here : sip ? here * planned / (planned + one.leftKg()) : planned;
+        if (!all && !sip && here - mass < 0.5 * one.leftKg()) {
             throw new IllegalArgumentException(one.massKg() + " kg " + asked.words()
                     + ": so much of it has evaporated that " + here + " kg are there; expected less, or all of it");
         }

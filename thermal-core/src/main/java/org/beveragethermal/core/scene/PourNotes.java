@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.beveragethermal.core.internal.Hazards;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.solver.Trajectory;
 
@@ -15,10 +16,6 @@ import org.beveragethermal.core.solver.Trajectory;
 final class PourNotes {
 
     private static final double ZERO_CELSIUS_K = 273.15;
-    /** From here a drink scalds: 60 °C burns skin within seconds (A. R. Moritz and F. C. Henriques 1947, from memory). */
-    private static final double SCALDS_K = 333.15;
-    /** A sudden difference that glass containers are commonly tested to withstand [K] (42 K, test of ISO 7459; from memory). */
-    private static final double SHOCK_K = 42;
 
     private PourNotes() {}
 
@@ -59,10 +56,10 @@ final class PourNotes {
     private static List<String> cautions(
             Pours.Moved moved, ModelledVessel vessel, double drinkK, Trajectory run, double timeS) {
         List<String> notes = new ArrayList<>();
-        if (drinkK > SCALDS_K) {
+        if (drinkK > Hazards.SCALDS_K) {
             notes.add(String.format(
                     Locale.ROOT,
-                    "a drink of %.0f °C scalds within seconds; let it cool before it is drunk or handed on, and keep children away",
+                    "a drink of %.0f °C scalds, within seconds at 60 °C; let it cool before it is drunk or handed on, and keep children away",
                     drinkK - ZERO_CELSIUS_K));
         }
         double furthest = 0;
@@ -70,7 +67,7 @@ final class PourNotes {
             furthest = Math.max(
                     furthest, Math.abs(drinkK - run.temperatureK(band.band().wall(), timeS)));
         }
-        if (furthest > SHOCK_K) {
+        if (furthest > Hazards.SHOCK_K) {
             notes.add(String.format(
                     Locale.ROOT,
                     "%s: a drink %.0f K from the temperature of the wall may crack glass, thick, scratched or cut glass sooner; warm"

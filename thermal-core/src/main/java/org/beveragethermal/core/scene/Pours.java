@@ -40,6 +40,8 @@ final class Pours {
         POUR,
         POUR_ALL,
         DRINK,
+        /** A part of what is there, whatever has evaporated. */
+        SIP,
         DRINK_ALL,
         DRINK_DOWN_TO
     }
@@ -166,7 +168,7 @@ final class Pours {
             Duration when = asked.after().plus(length.multipliedBy(2L * i + 1).dividedBy(2L * count));
             boolean last = i == count - 1 && asked.volumeM3() == 0;
             sips.add(new Asked(
-                    last ? Kind.DRINK_ALL : Kind.DRINK,
+                    last ? Kind.DRINK_ALL : Kind.SIP,
                     when.truncatedTo(ChronoUnit.MILLIS),
                     when,
                     asked.from(),
@@ -244,7 +246,7 @@ final class Pours {
         return new Fillings(byTime, origin, held.start.isPresent(), held.wallK);
     }
 
-    /** Whether nothing is poured or drunk from or into a vessel. */
+    /** What a vessel holds from when on; empty if nothing is poured or drunk from or into it. */
     Optional<Fillings> fillings(String vesselId) {
         return Optional.ofNullable(fillings.get(vesselId));
     }

@@ -382,6 +382,7 @@ public final class Scene {
 
         /**
          * Empties a vessel little by little, by sips of at most 12 mL (or of a fortieth of what is drunk) spread evenly over the time.
+         * A sip is a part of what is there: what has evaporated from a hot cup is missed in every sip and in what is left.
          *
          * @param vesselId id of the vessel
          * @param from when it begins, since the start, ≥ 0
@@ -724,6 +725,7 @@ public final class Scene {
     private ScenePrediction predict(Duration horizon, NetworkSolver solver, IceLeft iceLeft) {
         List<Duration> starts = starts(horizon);
         LiveGear media = gear(starts, iceLeft);
+        requireRims(starts, media);
         Map<String, ModelledVessel> modelled = new LinkedHashMap<>();
         vessels.forEach((id, filled) -> modelled.put(id, modelled(id, filled, waterlines(id, starts, media))));
         List<Node> nodes = new ArrayList<>();
@@ -820,6 +822,26 @@ public final class Scene {
                             reached,
                             "m")
                     .require(asked, "depth of the bath with the vessels in it then");
+        }
+    }
+
+    /** An open vessel whose rim is under water or ice would take it in. */
+    private void requireRims(List<Duration> starts, LiveGear media) {
+        for (String id : vessels.keySet()) {
+            for (Duration start : starts) {
+                Occupant occupant = occupant(id, start);
+                double wetted = wettedHeight(id, start, media);
+                if (occupant.vessel().isOpen() && wetted >= occupant.heightM()) {
+                    throw new IllegalArgumentException(String.format(
+                            Locale.ROOT,
+                            "vessel %s, open and %.3f m high, in gear %s after %s: its rim is under what it stands in; expected a"
+                                    + " shallower one, an immersion below the rim or a vessel that is closed",
+                            id,
+                            occupant.heightM(),
+                            stay(id, start).gearId(),
+                            start));
+                }
+            }
         }
     }
 

@@ -64,7 +64,7 @@ final class AirMedium implements Medium {
      * @param sun whom the ledger names as giver of sunlight; its temperature, the air's, does not matter
      * @param originS time on the sun's clock at the start of this medium's [s]
      */
-    private record Above(@Nullable Boundary sky, @Nullable Sunlight sunlight, Boundary sun, double originS) {
+    private record Above(@Nullable Boundary sky, @Nullable Sunlight sunlight, End sun, double originS) {
 
         static Above of(String id, Air room, double originS) {
             TimeFunction sky = room.openAir().over(room.airK(), room.relativeHumidity());
@@ -83,7 +83,7 @@ final class AirMedium implements Medium {
      * @param walls what radiates
      * @param vapour what brings latent heat; its temperature and the relative humidity make the vapour pressure
      */
-    record Ends(End air, End walls, Boundary vapour) {}
+    record Ends(End air, End walls, End vapour) {}
 
     AirMedium(String id, Air room, double originS) {
         this(

@@ -29,6 +29,7 @@ final class Body {
                 id,
                 Vessel.builder(id)
                         .shape(VesselShape.TUMBLER)
+                        .open(false)
                         .profile(profile)
                         .nominalVolume(Measures.cubicMetres(PART_FULL * profile.brimfulVolumeM3()))
                         .build());

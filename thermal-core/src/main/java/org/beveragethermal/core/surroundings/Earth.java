@@ -88,13 +88,12 @@ public final class Earth implements Surroundings {
          * Shells round the vessel, each a cylinder with half spheres as its ends: some 30 nodes. They start at the mean temperature of the
          * ground beside the vessel and neither feel the surface above nor have a gradient. Where air and ground have one temperature
          * the drink cools faster than by {@link #BLOCK}, by at most 2 % of its first excess in damp clay and 5 % in dry sand; under air
-         * ten kelvins warmer and a cover of 100 mm of clay it is 0.2 K too cold after six hours and 1.4 K after a day. Eight times as
-         * fast as the block.
+         * ten kelvins warmer and a cover of 100 mm of clay it is 0.2 K too cold after six hours and 1.4 K after a day.
          */
         RADIAL,
         /**
          * Rings of a block round the axis, some 400 nodes: 0.06 K off its own limit half an hour after a body 12 K warmer is buried, and
-         * 0.02 K from two hours on; error of second order in the rings. A day takes some 30 ms.
+         * 0.02 K from two hours on; error of second order in the rings.
          */
         BLOCK,
         /** Rings halved each way, some 1500 nodes, for checks: 0.015 K off half an hour after, 0.006 K from two hours on. */
@@ -182,7 +181,7 @@ public final class Earth implements Surroundings {
     /**
      * The same hole covered with earth: from the bottom up to the cover it holds the vessel, which must not be higher.
      *
-     * @param thickness thickness of the cover, 5 mm to 20 mm less than the depth of the hole
+     * @param thickness thickness of the cover, from 5 mm to 20 mm less than the depth of the hole; in a hole of less than 25 mm, 5 mm
      * @return a new value
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the thickness is outside its range
      */

@@ -18,8 +18,6 @@ import org.beveragethermal.materials.vessel.Profile;
 final class EarthMedium implements Medium {
 
     private static final double ZERO_CELSIUS_K = 273.15;
-    /** Wall and ground meet along stretches longer than this part of a patch. */
-    private static final double LEAST_PART = 1e-9;
 
     private final String id;
     private final Earth earth;
@@ -65,11 +63,7 @@ final class EarthMedium implements Medium {
     @Override
     public double wettedHeightM(Occupant vessel, List<Occupant> occupants) {
         earth.requireFits(id, vessel, 2 * vessel.vessel().profile().maxOuterRadiusM());
-        if (occupants.size() > 1) {
-            throw new IllegalArgumentException("vessels "
-                    + occupants.stream().map(Occupant::id).toList() + " in hole " + id
-                    + ": expected one at a time; dig a hole for each");
-        }
+        Occupant.requireAlone(occupants, "hole " + id);
         return 0;
     }
 
@@ -94,34 +88,26 @@ final class EarthMedium implements Medium {
     }
 
     private List<Face> side(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
-        double whole = areaM2(vessel, patch.lowM(), patch.highM());
+        Profile profile = vessel.vessel().profile();
+        Span all = Span.of(patch, vessel);
         List<Face> faces = new ArrayList<>();
         for (Facet facet : hole) {
             if (facet.side() == Side.HOLE_WALL) {
-                double low = Math.max(patch.lowM(), earth.bottomM() - facet.toM());
-                double high = Math.min(patch.highM(), earth.bottomM() - facet.fromM());
-                double part = high > low ? areaM2(vessel, low, high) / whole : 0;
-                if (part > LEAST_PART) {
+                Span beside =
+                        all.and(Span.standing(earth.bottomM() - facet.toM(), earth.bottomM() - facet.fromM(), vessel));
+                double part = beside.partOf(all, profile);
+                if (part > Span.LEAST_PART) {
                     double area = part * patch.outerAreaM2();
-                    faces.add(face(facet, faces.size(), behindWall(area, high - low, facet), part));
+                    faces.add(face(facet, faces.size(), behindWall(area, beside.heightM(), facet), part));
                 }
             }
         }
-        double edge = Math.max(patch.lowM(), earth.bottomM());
-        double dry = patch.highM() > edge ? areaM2(vessel, edge, patch.highM()) / whole : 0;
-        if (dry > LEAST_PART) {
-            double part = Math.min(1, dry);
-            air.faces(patch.part(part), vessel, occupants).forEach(face -> faces.add(face.as(part)));
+        Span above = Span.standing(earth.bottomM(), Math.max(earth.bottomM(), vessel.lengthM()), vessel);
+        double dry = above.partOf(all, profile);
+        if (dry > Span.LEAST_PART) {
+            air.faces(patch.part(dry), vessel, occupants).forEach(face -> faces.add(face.as(dry)));
         }
         return faces;
-    }
-
-    /** Outer area of the bare side between two heights above the end on which the vessel stands [m²]. */
-    private static double areaM2(Occupant vessel, double lowM, double highM) {
-        Profile profile = vessel.vessel().profile();
-        return vessel.posture() == Posture.INVERTED
-                ? profile.outerSideAreaM2(vessel.lengthM() - highM, vessel.lengthM() - lowM)
-                : profile.outerSideAreaM2(lowM, highM);
     }
 
     /** Contact, backfill between wall and hole, and half a ring, in series [K/W]. */
@@ -151,7 +137,7 @@ final class EarthMedium implements Medium {
     private static Face face(Facet facet, int index, double kelvinPerWatt, double part) {
         Link link = Link.of(facet.ring(), "conduction", HeatLaw.conductance(1 / kelvinPerWatt))
                 .scaledBy(Multipliers.EARTH_CONTACT);
-        return Face.whole("earth " + (index + 1), List.of(link)).as(Math.min(1, part));
+        return Face.whole("earth " + (index + 1), List.of(link)).as(part);
     }
 
     @Override

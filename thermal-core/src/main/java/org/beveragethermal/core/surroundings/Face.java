@@ -124,11 +124,16 @@ public record Face(
      * What brings sunlight that passes through the wall to a node behind it.
      *
      * @param behind who takes it up
-     * @param portion portion of the light that this node takes up [-]
+     * @param portion portion of the light that this node takes up [-], 0 to 1
      * @param pathName how the path's name begins
      * @return the path, weighted by the share if there is one; empty if no light passes
+     * @throws IllegalArgumentException if the portion is outside its range
      */
     public Optional<Path> lightTo(Node behind, double portion, String pathName) {
+        if (!(portion >= 0 && portion <= 1)) {
+            throw new IllegalArgumentException(
+                    "portion of light into " + behind.name() + " " + portion + ": expected 0 to 1");
+        }
         PassingLight passing = light;
         if (passing == null) {
             return Optional.empty();

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.surroundings;
 
+import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -77,9 +79,9 @@ public final class FoamBox implements Surroundings {
      * @param height inner height, 50 mm to 2 m
      * @param wall its walls, all alike; a contact resistance is refused: air is inside them
      * @param temperature temperature of air and walls at the start, −40 °C to 80 °C
-     * @param outside what it is in: any surroundings but a bath
+     * @param outside what it is in: any surroundings but a bath or a running tap
      * @return the box
-     * @throws IllegalArgumentException if the surroundings are a bath or the wall has a contact resistance
+     * @throws IllegalArgumentException if the surroundings are a bath or a running tap, or the wall has a contact resistance
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
     public static FoamBox of(
@@ -89,7 +91,7 @@ public final class FoamBox implements Surroundings {
             Layer wall,
             Quantity<Temperature> temperature,
             Surroundings outside) {
-        if (wall.contactResistance() != 0) {
+        if (Objects.requireNonNull(wall, "wall").contactResistance() != 0) {
             throw new IllegalArgumentException("contact resistance of the wall of a box " + wall.contactResistance()
                     + " m² K/W: expected 0, the air of the box is inside it");
         }
@@ -99,7 +101,7 @@ public final class FoamBox implements Surroundings {
                 SiValues.lengthM(height, "inner height of a box", SMALLEST_M, LARGEST_M),
                 wall,
                 SiValues.temperatureK(temperature, START.quantity(), START.low(), START.high()),
-                Sleeve.requireDry("a box", outside),
+                DryGear.require("a box", outside),
                 null);
     }
 
@@ -111,14 +113,43 @@ public final class FoamBox implements Surroundings {
      * @param thickness how thick a pack is, 3 mm to 200 mm and no more than it is wide
      * @param temperature temperature of all packs at the start, −30 °C to 60 °C
      * @return a new value
-     * @throws IllegalArgumentException if the count is outside its range
+     * @throws IllegalArgumentException if the count is outside its range, or the packs, taken as square, do not go into the box
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
     public FoamBox withPacks(
             int count, Quantity<Mass> each, Quantity<Length> thickness, Quantity<Temperature> temperature) {
         // The packs' own room is not used: the box is their room.
         GelPacks newPacks = GelPacks.of(count, each, thickness, temperature, Air.at(SiValues.celsiusOf(startK)));
+        requireRoomFor(newPacks);
         return new FoamBox(lengthM, widthM, heightM, wall, startK, outside, newPacks);
+    }
+
+    private void requireRoomFor(GelPacks newPacks) {
+        double[] sides = DoubleStream.of(lengthM, widthM, heightM).sorted().toArray();
+        // A square plate needs two of the three lengths.
+        if (newPacks.sideM() > sides[1] || newPacks.thicknessM() > sides[0] || volumeM3(newPacks) > innerVolumeM3()) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "packs of %.0f mm by %.0f mm by %.0f mm, %.1f L together, in a box of %.0f mm by %.0f mm by %.0f mm, %.1f L:"
+                            + " expected packs that go into it",
+                    1000 * newPacks.sideM(),
+                    1000 * newPacks.sideM(),
+                    1000 * newPacks.thicknessM(),
+                    1000 * volumeM3(newPacks),
+                    1000 * lengthM,
+                    1000 * widthM,
+                    1000 * heightM,
+                    1000 * innerVolumeM3()));
+        }
+    }
+
+    private static double volumeM3(GelPacks somePacks) {
+        return somePacks.faceAreaM2() * somePacks.thicknessM();
+    }
+
+    /** What the packs leave of the room inside [m³]. */
+    double volumeForVesselsM3() {
+        return innerVolumeM3() - (packs == null ? 0 : volumeM3(packs));
     }
 
     @Override

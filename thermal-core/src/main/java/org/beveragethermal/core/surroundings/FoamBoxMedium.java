@@ -9,7 +9,6 @@ import org.beveragethermal.core.conduction.LayerStack;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
@@ -43,11 +42,12 @@ final class FoamBoxMedium implements Medium {
         WallPatch floor = end(0, Orientation.END_FACING_DOWN);
         floorPasses = !outside.faces(floor, body, List.of(body)).isEmpty();
         WallPatch sides = new WallPatch(
-                0,
-                gear.outerHeightM(),
-                gear.outerSidesM2(),
-                gear.outerGirthM() / Math.PI,
-                gear.wall().emissivity());
+                        0,
+                        gear.outerHeightM(),
+                        gear.outerSidesM2(),
+                        gear.outerGirthM() / Math.PI,
+                        gear.wall().emissivity())
+                .withOptics(optics());
         WallPatch lid = end(gear.outerHeightM(), Orientation.END_FACING_UP);
         outerPatches = floorPasses ? List.of(sides, lid, floor) : List.of(sides, lid);
         double capacity = gear.innerVolumeM3()
@@ -71,10 +71,8 @@ final class FoamBoxMedium implements Medium {
                         LatentStore.ofMass(gear.packs().material(), gear.packs().massKg()),
                         gear.packs().startK()))
                 : List.of();
-        // Dry air asks no vapour.
-        Boundary vapour = Boundary.constant(id + " vapour", gear.startK());
         inside = new AirMedium(
-                new AirMedium.Ends(air, walls.nodes().get(0), vapour),
+                new AirMedium.Ends(air, walls.nodes().get(0), air),
                 Air.AirState.STILL_AND_DRY,
                 Footing.insulating(),
                 List.of(),
@@ -85,7 +83,17 @@ final class FoamBoxMedium implements Medium {
     private WallPatch end(double heightM, Orientation orientation) {
         double diameter = 2 * Math.sqrt(gear.outerLidM2() / Math.PI);
         return new WallPatch(
-                heightM, heightM, gear.outerLidM2(), diameter, gear.wall().emissivity(), orientation);
+                        heightM,
+                        heightM,
+                        gear.outerLidM2(),
+                        diameter,
+                        gear.wall().emissivity(),
+                        orientation)
+                .withOptics(optics());
+    }
+
+    private SunOptics optics() {
+        return SunOptics.opaque(gear.wall().solarAbsorptance());
     }
 
     @Override
@@ -163,14 +171,15 @@ final class FoamBoxMedium implements Medium {
             }
             filled += vessel.vessel().profile().outerVolumeM3(0, vessel.lengthM());
         }
-        if (filled > gear.innerVolumeM3()) {
+        if (filled > gear.volumeForVesselsM3()) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "vessels %s in box %s: they take %.1f L; expected at most its %.1f L",
+                    "vessels %s in box %s: they take %.1f L; expected at most its %.1f L%s",
                     occupants.stream().map(Occupant::id).toList(),
                     id,
                     1000 * filled,
-                    1000 * gear.innerVolumeM3()));
+                    1000 * gear.volumeForVesselsM3(),
+                    gear.hasPacks() ? ", what the packs leave" : ""));
         }
     }
 

@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -29,6 +30,9 @@ public final class GroundTemperature {
     private static final Duration DAY = Duration.ofDays(1);
     private static final Duration FARTHEST = Duration.ofDays(3660);
 
+    /** From as many damping depths on nothing is left of a wave, and its phase may overflow. */
+    private static final double DEEPEST = 700;
+
     private final double meanK;
     private final List<Wave> waves;
 
@@ -36,6 +40,9 @@ public final class GroundTemperature {
     private record Wave(Periodic surface) {
         double atK(double depthM, double timeS, double diffusivity) {
             double inDampingDepths = depthM / Math.sqrt(diffusivity * surface.periodS() / Math.PI);
+            if (inDampingDepths > DEEPEST) {
+                return 0;
+            }
             double laterS = inDampingDepths * surface.periodS() / (2 * Math.PI);
             return Math.exp(-inDampingDepths) * surface.at(timeS - laterS);
         }
@@ -85,7 +92,7 @@ public final class GroundTemperature {
 
     private GroundTemperature with(
             Quantity<TemperatureDifference> amplitude, String which, Duration period, Duration warmestAt) {
-        if (warmestAt.abs().compareTo(FARTHEST) > 0) {
+        if (Objects.requireNonNull(warmestAt, "warmestAt").abs().compareTo(FARTHEST) > 0) {
             throw new IllegalArgumentException("warmest time of the " + which + " wave of the ground " + warmestAt
                     + ": expected no more than " + FARTHEST + " before or after the start");
         }

@@ -61,7 +61,6 @@ public final class Hand implements Surroundings {
     private static final double LEAST_M2 = 1e-4;
     private static final double MOST_M2 = 0.1;
     private static final double HIGHEST_M = 2;
-    private static final double LEAST_PART = 1e-9;
 
     private final double areaM2;
     private final double fromM;
@@ -81,18 +80,19 @@ public final class Hand implements Surroundings {
      * A hand of 33 °C that holds a vessel.
      *
      * @param area area of wall that it touches, 1 cm² to 1000 cm²; never more than the wall has between the heights
-     * @param from lower height of the touched wall above the base, 0 to 2 m
-     * @param to upper height, above the lower one, to 2 m
-     * @param outside what it is in: any surroundings but a bath
+     * @param from lower height of the touched wall above the base, 0 to less than 2 m; at or above the top of the vessel it is refused
+     *     when the run is made
+     * @param to upper height, above the lower one, to 2 m; what is above the top of the vessel is cut off
+     * @param outside what it is in: any surroundings but a bath or a running tap
      * @return the hand
-     * @throws IllegalArgumentException if the surroundings are a bath
+     * @throws IllegalArgumentException if the surroundings are a bath or a running tap
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
     public static Hand holding(Quantity<Area> area, Quantity<Length> from, Quantity<Length> to, Surroundings outside) {
         double touched = SiValues.areaM2(area, "area that a hand touches", LEAST_M2, MOST_M2);
         double low = SiValues.lengthM(from, "lower height of a hand", 0, HIGHEST_M);
         double high = SiValues.lengthM(to, "upper height of a hand", Math.nextUp(low), HIGHEST_M);
-        return new Hand(touched, low, high, SKIN.value(), Sleeve.requireDry("a hand", outside));
+        return new Hand(touched, low, high, SKIN.value(), DryGear.require("a hand", outside));
     }
 
     /**
@@ -137,35 +137,27 @@ public final class Hand implements Surroundings {
 
             @Override
             public List<Path> paths(List<Occupant> occupants) {
-                return around.paths(alone(occupants));
+                Occupant.requireAlone(occupants, "hand " + id);
+                return around.paths(occupants);
             }
 
             @Override
             public List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
-                alone(occupants);
+                Occupant.requireAlone(occupants, "hand " + id);
                 double part = EndFaces.isEnd(patch) ? 0 : touchedPart(patch, vessel);
                 List<Face> faces = new ArrayList<>();
-                if (part > LEAST_PART) {
+                if (part > Span.LEAST_PART) {
                     HeatLaw law = HeatLaw.conductance(CONDUCTANCE.value() * part * patch.outerAreaM2());
                     faces.add(Face.whole(
                                     id, List.of(Link.of(skin, "conduction", law).scaledBy(Multipliers.HAND)))
                             .as(part));
                 }
-                if (1 - part > LEAST_PART) {
+                if (1 - part > Span.LEAST_PART) {
                     double rest = 1 - part;
                     around.faces(rest == 1 ? patch : patch.part(rest), vessel, occupants)
                             .forEach(face -> faces.add(face.as(rest * face.part())));
                 }
                 return faces;
-            }
-
-            private List<Occupant> alone(List<Occupant> occupants) {
-                if (occupants.size() > 1) {
-                    throw new IllegalArgumentException("vessels "
-                            + occupants.stream().map(Occupant::id).toList() + " in hand " + id
-                            + ": a hand holds one at a time");
-                }
-                return occupants;
             }
 
             @Override
@@ -177,16 +169,14 @@ public final class Hand implements Surroundings {
 
     /** Part of a patch of the side that the hand touches. */
     private double touchedPart(WallPatch patch, Occupant vessel) {
-        ShellMedium.Span all = ShellMedium.onVessel(patch, vessel);
-        ShellMedium.Span held = new ShellMedium.Span(fromM, Math.min(toM, vessel.lengthM()));
+        Span all = Span.of(patch, vessel);
+        Span held = new Span(fromM, Math.min(toM, vessel.lengthM()));
         double reach = held.areaM2(vessel.vessel().profile());
         if (reach == 0) {
             throw new IllegalArgumentException("hand from " + fromM + " m on vessel " + vessel.id()
                     + ": expected a height below the vessel's " + vessel.lengthM() + " m");
         }
         double share = Math.min(1, areaM2 / reach);
-        return share
-                * all.and(held).areaM2(vessel.vessel().profile())
-                / all.areaM2(vessel.vessel().profile());
+        return share * held.partOf(all, vessel.vessel().profile());
     }
 }

@@ -4,18 +4,10 @@ package org.beveragethermal.core.surroundings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.beveragethermal.core.internal.Hazards;
 
 /** What a user should know of hot water beside its temperature. */
 final class HotWater {
-
-    /**
-     * From here on water is said to scald: skin burns deeply within some minutes at 50 °C, some seconds at 60 °C (A. R. Moritz and F. C.
-     * Henriques, Studies of thermal injury II, Am. J. Pathol. 23 (1947) 695-720; from memory).
-     */
-    static final double SCALDS_K = 323.15;
-
-    /** A sudden difference that glass containers are commonly tested to withstand [K] (42 K, test of ISO 7459; from memory). */
-    static final double SHOCK_K = 42;
 
     /** As cold as glass with a drink in it may be [K]; from here the difference is counted. */
     private static final double COLD_GLASS_K = 273.15;
@@ -27,7 +19,7 @@ final class HotWater {
     /** Cautions for water of a temperature [K]; none for water that is not hot. */
     static List<String> notes(String where, double waterK) {
         List<String> notes = new ArrayList<>();
-        if (waterK > SCALDS_K) {
+        if (waterK > Hazards.SCALDS_K) {
             notes.add(String.format(
                     Locale.ROOT,
                     "%s: water of %.0f °C scalds, within seconds at 60 °C; keep hands and children away and follow the rules of the"
@@ -35,13 +27,13 @@ final class HotWater {
                     where,
                     waterK - ZERO_CELSIUS_K));
         }
-        if (waterK > COLD_GLASS_K + SHOCK_K) {
+        if (waterK > COLD_GLASS_K + Hazards.SHOCK_K) {
             notes.add(String.format(
                     Locale.ROOT,
                     "%s: glass more than about %.0f K colder than the water may crack, thick, scratched or cut glass sooner; warm it"
                             + " in steps",
                     where,
-                    SHOCK_K));
+                    Hazards.SHOCK_K));
         }
         return notes;
     }

@@ -11,7 +11,7 @@ public final class Multipliers {
     /** On the film between a vessel's contents and its wall. */
     public static final String INSIDE_FILM = "inside film";
 
-    /** On convection between air and an outer surface, and on the vapour that condenses through the same film. */
+    /** On convection between air and an outer surface, and on the vapour that condenses or evaporates through the same film. */
     public static final String AIR_FILM = "air film";
 
     /** On radiation between an outer surface and its surroundings. */

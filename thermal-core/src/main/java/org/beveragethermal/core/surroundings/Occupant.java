@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.surroundings;
 
+import java.util.List;
 import org.beveragethermal.materials.vessel.LyingProfile;
 import org.beveragethermal.materials.vessel.Vessel;
 
@@ -21,6 +22,33 @@ public record Occupant(String id, Vessel vessel, Placement placement) {
      */
     public Occupant(String id, Vessel vessel) {
         this(id, vessel, Placement.upright());
+    }
+
+    /**
+     * A piece of gear as something that stands in other surroundings: an upright round body, for the sake of its height and diameter. Ask
+     * the {@link Medium} outside what touches its patches.
+     *
+     * @param id the gear's id
+     * @param heightM height [m], finite, > 0
+     * @param diameterM outer diameter [m], finite, > 0
+     * @return the body; it holds nothing
+     * @throws IllegalArgumentException if a length is outside its range
+     */
+    public static Occupant body(String id, double heightM, double diameterM) {
+        if (!(heightM > 0 && diameterM > 0) || Double.isInfinite(heightM) || Double.isInfinite(diameterM)) {
+            throw new IllegalArgumentException("body " + id + " " + heightM + " m high and " + diameterM
+                    + " m wide: expected finite lengths above 0");
+        }
+        return Body.standing(id, heightM, diameterM);
+    }
+
+    /** Refuses more than one vessel in gear that goes around one. */
+    static void requireAlone(List<Occupant> occupants, String gear) {
+        if (occupants.size() > 1) {
+            throw new IllegalArgumentException(
+                    "vessels " + occupants.stream().map(Occupant::id).toList() + " in " + gear
+                            + ": expected one vessel at a time; take a piece of gear for each");
+        }
     }
 
     /**

@@ -4,6 +4,7 @@ package org.beveragethermal.core.surroundings;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -57,7 +58,7 @@ public final class ParkedCar {
             new Constant("boot over cabin of a parked car", 0.5, "1", Uncertainty.rectangular(0.25), OWN);
 
     private static final ValidityRange OUTDOORS = new ValidityRange("outdoor temperature", 253.15, 323.15, "K");
-    private static final double MOST_K = 30;
+    private static final double MOST_K = 28;
     private static final double HOUR_S = 3600;
     private static final double STEP_S = 300;
     /** After as many time constants nothing changes any more. */
@@ -82,7 +83,7 @@ public final class ParkedCar {
      *
      * @param outdoors temperature outdoors, −20 °C to 50 °C
      * @param closedAfter when the car is closed, since the start of the run
-     * @param inAnHour rise in the first hour, 0 K to 30 K
+     * @param inAnHour rise in the first hour, 0 K to 28 K
      * @return still air of the cabin, walls alike
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
@@ -114,6 +115,7 @@ public final class ParkedCar {
     private static Air rising(
             Quantity<Temperature> outdoors, Duration closedAfter, double inAnHourK, double timeConstantS) {
         double outdoorsK = SiValues.temperatureK(outdoors, OUTDOORS.quantity(), OUTDOORS.low(), OUTDOORS.high());
+        Objects.requireNonNull(closedAfter, "closedAfter");
         double finalK = inAnHourK / hourShare(timeConstantS);
         Map<Duration, Quantity<Temperature>> points = new TreeMap<>();
         for (double s = 0; s <= ENOUGH * timeConstantS; s += STEP_S) {

@@ -27,7 +27,9 @@ record PorousLayer(double dryConductivity, double thicknessM, double gapM, doubl
     static final double FULL = 0.8;
 
     private static final double CORNER = 0.05;
-    private static final double WATER_DENSITY = 998.2;
+    /** Of water at 20 °C [kg/m³], IAPWS R6-95. */
+    static final double WATER_DENSITY = 998.2;
+
     /** At 20 °C, IAPWS R15-11. */
     private static final double WATER_CONDUCTIVITY = 0.598;
 

@@ -67,7 +67,6 @@ public final class PorousPot implements Surroundings {
     private static final double THICKEST_M = 0.05;
     private static final double COLDEST_K = 273.15;
     private static final double WARMEST_K = 333.15;
-    private static final double WATER_DENSITY = 998.2;
 
     private final double innerDiameterM;
     private final double heightM;
@@ -175,7 +174,7 @@ public final class PorousPot implements Surroundings {
     }
 
     double mostWaterKg() {
-        return SOAKED.value() * WATER_DENSITY * wallVolumeM3();
+        return SOAKED.value() * PorousLayer.WATER_DENSITY * wallVolumeM3();
     }
 
     /** Volume of the side [m³]. */

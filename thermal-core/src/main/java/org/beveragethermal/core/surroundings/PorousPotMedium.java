@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.beveragethermal.core.correlation.VerticalLayer;
-import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
 import org.beveragethermal.core.network.AmountWeight;
@@ -17,14 +15,12 @@ import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.solid.Solids;
+import org.beveragethermal.materials.vessel.Profile;
 
 /** A porous pot in one run: a node for its inside, and one for its outside, which holds the water. */
 final class PorousPotMedium implements Medium {
 
-    private static final double LEAST_PART = 1e-9;
     private static final double PURE = 1;
-    /** A vessel needs this much air on each side [m]. */
-    private static final double NARROWEST_GAP_M = 0.0005;
     /** The air under the base is taken at this temperature [K]. */
     private static final double UNDER_K = 290;
 
@@ -32,7 +28,7 @@ final class PorousPotMedium implements Medium {
     private final PorousPot gear;
     private final AirMedium around;
     private final AirMedium atPot;
-    private final Fluid air;
+    private final AnnularGap gap;
     private final Node inside;
     private final Node outside;
     private final PorousLayer wall;
@@ -42,7 +38,12 @@ final class PorousPotMedium implements Medium {
         this.gear = gear;
         this.around = around;
         this.atPot = around.atWetSurfaces(PURE);
-        this.air = Fluid.air(around.state().pressurePa());
+        this.gap = new AnnularGap(
+                id,
+                0.5 * gear.innerDiameterM(),
+                gear.heightM(),
+                PorousPot.clay().emissivity().value(),
+                Fluid.air(around.state().pressurePa()));
         double bottom = 0.25 * Math.PI * gear.outerDiameterM() * gear.outerDiameterM() * gear.wallM();
         double perVolume = PorousPot.clay().density().value()
                 * PorousPot.clay().specificHeatCapacity().value();
@@ -97,28 +98,8 @@ final class PorousPotMedium implements Medium {
 
     /** One vessel that stands and fits, or nothing. */
     private void requireOne(List<Occupant> occupants) {
-        if (occupants.size() > 1) {
-            throw new IllegalArgumentException("porous pot " + id + " with vessels "
-                    + occupants.stream().map(Occupant::id).toList() + ": expected one vessel at a time");
-        }
-        for (Occupant vessel : occupants) {
-            double diameter = 2 * vessel.vessel().profile().maxOuterRadiusM();
-            if (vessel.posture() == Posture.LYING || gapM(diameter) < NARROWEST_GAP_M) {
-                throw new IllegalArgumentException(String.format(
-                        Locale.ROOT,
-                        "vessel %s, %s, %.0f mm wide, in porous pot %s of %.0f mm: expected one that stands and is at least 1 mm"
-                                + " narrower",
-                        vessel.id(),
-                        vessel.posture(),
-                        1000 * diameter,
-                        id,
-                        1000 * gear.innerDiameterM()));
-            }
-        }
-    }
-
-    private double gapM(double diameterM) {
-        return 0.5 * (gear.innerDiameterM() - diameterM);
+        Occupant.requireAlone(occupants, "porous pot " + id);
+        occupants.forEach(vessel -> gap.requireFits(vessel, "porous pot"));
     }
 
     @Override
@@ -130,32 +111,20 @@ final class PorousPotMedium implements Medium {
         if (EndFaces.isEnd(patch)) {
             return around.faces(patch, vessel, occupants);
         }
-        double below = Math.min(gear.heightM(), patch.highM()) - patch.lowM();
-        double part = Math.min(1, Math.max(0, below) / (patch.highM() - patch.lowM()));
+        Profile profile = vessel.vessel().profile();
+        Span all = Span.of(patch, vessel);
+        Span beside = all.and(Span.standing(0, gear.heightM(), vessel));
+        double part = beside.partOf(all, profile);
         List<Face> faces = new ArrayList<>();
-        if (part > LEAST_PART) {
-            faces.add(Face.whole("pot", gap(patch.part(part), vessel)).as(part));
+        if (part > Span.LEAST_PART) {
+            faces.add(Face.whole("pot", gap.links(inside, beside, patch.part(part), vessel))
+                    .as(part));
         }
-        if (1 - part > LEAST_PART) {
-            double rest = 1 - part;
+        double rest = 1 - part;
+        if (rest > Span.LEAST_PART) {
             around.faces(patch.part(rest), vessel, occupants).forEach(face -> faces.add(face.as(rest)));
         }
         return faces;
-    }
-
-    /** Across the ring of air: the law of an upright slot, at least conduction through a ring, and radiation between close faces. */
-    private List<Link> gap(WallPatch patch, Occupant vessel) {
-        double width = gapM(patch.diameterM());
-        double height = Math.min(gear.heightM(), vessel.heightM());
-        double ring = 2 * width / (patch.diameterM() * Math.log(gear.innerDiameterM() / patch.diameterM()));
-        ConvectiveFilm film =
-                ConvectiveFilm.free(patch.outerAreaM2() * ring, width, air, VerticalLayer.elSherbiny(height / width));
-        double emissivity = RadiativeFilm.facing(
-                patch.emissivity(), PorousPot.clay().emissivity().value());
-        return List.of(
-                Link.of(inside, "convection", film).scaledBy(Multipliers.GAP_FILM),
-                Link.of(inside, "radiation", new RadiativeFilm(patch.outerAreaM2(), emissivity))
-                        .scaledBy(Multipliers.RADIATION));
     }
 
     /** A thin layer of air and half the bottom. */
@@ -189,6 +158,7 @@ final class PorousPotMedium implements Medium {
                     id,
                     1000 * gear.waterKg()));
         }
+        occupants.forEach(vessel -> notes.addAll(gap.notes(vessel)));
         return notes;
     }
 }

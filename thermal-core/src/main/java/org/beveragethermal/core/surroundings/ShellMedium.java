@@ -19,8 +19,6 @@ abstract class ShellMedium implements Medium {
 
     /** Shells are cut into as many sections along their height, so that they do not carry heat from end to end. */
     static final int SECTIONS = 6;
-    /** A face of a patch smaller than this part of it is left out. */
-    private static final double LEAST_PART = 1e-9;
 
     private final String id;
     private final Medium outside;
@@ -49,9 +47,10 @@ abstract class ShellMedium implements Medium {
             LayerStack stack = LayerStack.cylinder(height, innerAreaM2 / (2 * Math.PI * height))
                     .layers(layers)
                     .build(name, startK);
-            double emissivity = layers.get(layers.size() - 1).emissivity();
-            return new Section(
-                    lowM, highM, stack, new WallPatch(lowM, highM, stack.outerAreaM2(), outerDiameterM, emissivity));
+            Layer outermost = layers.get(layers.size() - 1);
+            WallPatch outer = new WallPatch(lowM, highM, stack.outerAreaM2(), outerDiameterM, outermost.emissivity())
+                    .withOptics(SunOptics.opaque(outermost.solarAbsorptance()));
+            return new Section(lowM, highM, stack, outer);
         }
     }
 
@@ -86,6 +85,9 @@ abstract class ShellMedium implements Medium {
         return 0;
     }
 
+    /** What it is called. */
+    abstract String kind();
+
     /** What stands in the surroundings outside, as they see it. */
     abstract Occupant seenFromOutside(List<Occupant> occupants);
 
@@ -101,34 +103,9 @@ abstract class ShellMedium implements Medium {
     /** What touches an end. */
     abstract List<Face> end(WallPatch patch, Occupant vessel);
 
-    /**
-     * A part of a vessel's height.
-     *
-     * @param lowM from [m]
-     * @param highM to [m]
-     */
-    record Span(double lowM, double highM) {
-
-        static final Span NONE = new Span(0, 0);
-
-        Span and(Span other) {
-            double low = Math.max(lowM, other.lowM);
-            double high = Math.min(highM, other.highM);
-            return high > low ? new Span(low, high) : NONE;
-        }
-
-        double areaM2(Profile profile) {
-            return highM > lowM ? profile.outerSideAreaM2(lowM, highM) : 0;
-        }
-    }
-
     /** The only one. */
     final void requireAlone(List<Occupant> occupants) {
-        if (occupants.size() > 1) {
-            throw new IllegalArgumentException("vessels "
-                    + occupants.stream().map(Occupant::id).toList() + " in " + id
-                    + ": it goes around one vessel at a time; expected a piece of gear for each");
-        }
+        Occupant.requireAlone(occupants, kind() + " " + id);
         occupants.forEach(this::requireFits);
     }
 
@@ -151,16 +128,6 @@ abstract class ShellMedium implements Medium {
         return paths;
     }
 
-    /** Where a patch of the side lies on the vessel itself. */
-    static Span onVessel(WallPatch patch, Occupant vessel) {
-        return switch (vessel.posture()) {
-            case UPRIGHT -> new Span(patch.lowM(), patch.highM());
-            case INVERTED -> new Span(vessel.lengthM() - patch.highM(), vessel.lengthM() - patch.lowM());
-            // Bands go round the axis, and a patch does not say where along it: each has the mean of all.
-            case LYING -> new Span(0, vessel.lengthM());
-        };
-    }
-
     @Override
     public final List<Face> faces(WallPatch patch, Occupant vessel, List<Occupant> occupants) {
         requireAlone(occupants);
@@ -168,21 +135,20 @@ abstract class ShellMedium implements Medium {
             return end(patch, vessel);
         }
         Profile profile = vessel.vessel().profile();
-        Span all = onVessel(patch, vessel);
-        double whole = all.areaM2(profile);
+        Span all = Span.of(patch, vessel);
         List<Face> faces = new ArrayList<>();
         double rest = 1;
         for (int i = 0; i < sections.size(); i++) {
             Section section = sections.get(i);
             Span span = all.and(covered(section, vessel));
-            double part = Math.min(1, span.areaM2(profile) / whole);
-            if (part > LEAST_PART) {
+            double part = span.partOf(all, profile);
+            if (part > Span.LEAST_PART) {
                 faces.add(Face.whole(id + " " + (i + 1), inner(section, span, patch.part(part), vessel))
                         .as(part));
                 rest -= part;
             }
         }
-        if (rest > LEAST_PART) {
+        if (rest > Span.LEAST_PART) {
             double bare = rest;
             outside.faces(patch.part(bare), vessel, occupants).forEach(face -> faces.add(face.as(bare * face.part())));
         }

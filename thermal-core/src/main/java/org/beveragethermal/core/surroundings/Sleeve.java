@@ -64,10 +64,10 @@ public final class Sleeve implements Surroundings {
      * @param vessel what it fits: a vessel of another shape is refused if its diameter differs by more than a tenth
      * @param height how far up from the base it reaches, 5 mm to the height of the vessel
      * @param temperature its temperature at the start, −40 °C to 80 °C
-     * @param outside what it is in: any surroundings but a bath
+     * @param outside what it is in: any surroundings but a bath or a running tap
      * @param layers layers from the inside outwards, at least one, not modified
      * @return the sleeve
-     * @throws IllegalArgumentException if there is no layer or the surroundings are a bath
+     * @throws IllegalArgumentException if there is no layer or the surroundings are a bath or a running tap
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a quantity is outside its range
      */
     public static Sleeve around(
@@ -77,21 +77,18 @@ public final class Sleeve implements Surroundings {
             Surroundings outside,
             Layer... layers) {
         double heightM = SiValues.lengthM(
-                height, "height of a sleeve", LEAST_HEIGHT_M, vessel.profile().heightM());
+                height,
+                "height of a sleeve",
+                LEAST_HEIGHT_M,
+                Objects.requireNonNull(vessel, "vessel").profile().heightM());
         double startK = SiValues.temperatureK(temperature, START.quantity(), START.low(), START.high());
-        if (layers.length == 0) {
+        if (Objects.requireNonNull(layers, "layers").length == 0) {
             throw new IllegalArgumentException("no layers of a sleeve: expected at least one");
         }
-        return new Sleeve(vessel, heightM, startK, requireDry("a sleeve", outside), List.of(layers));
-    }
-
-    /** Gear that goes around vessels does not hold water off. */
-    static Surroundings requireDry(String what, Surroundings outside) {
-        if (Objects.requireNonNull(outside, "outside").isBath()) {
-            throw new IllegalArgumentException(
-                    what + " in a bath: water gets into it; expected air or other dry surroundings");
+        for (int i = 0; i < layers.length; i++) {
+            Objects.requireNonNull(layers[i], "layer " + (i + 1) + " of a sleeve");
         }
-        return outside;
+        return new Sleeve(vessel, heightM, startK, DryGear.require("a sleeve", outside), List.of(layers));
     }
 
     @Override

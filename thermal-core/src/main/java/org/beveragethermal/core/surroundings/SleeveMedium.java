@@ -36,6 +36,11 @@ final class SleeveMedium extends ShellMedium {
     }
 
     @Override
+    String kind() {
+        return "sleeve";
+    }
+
+    @Override
     Occupant seenFromOutside(List<Occupant> occupants) {
         return occupants.isEmpty() ? new Occupant(id(), gear.vessel()) : occupants.get(0);
     }

@@ -62,9 +62,13 @@ public record SolarIrradiance(double beamWPerM2, double diffuseWPerM2, double el
         return new SolarIrradiance(0, 0, -Math.PI / 2);
     }
 
-    /** Where a straight line to another moment crosses the horizon, as a part of the way; the beam there is 0. */
+    /** Where a straight line to another moment crosses the horizon, as a part of the way. */
+    double partToHorizon(SolarIrradiance other) {
+        return elevationRad / (elevationRad - other.elevationRad);
+    }
+
+    /** What comes at that crossing; the beam there is 0. */
     SolarIrradiance atHorizon(SolarIrradiance other) {
-        double part = elevationRad / (elevationRad - other.elevationRad);
-        return new SolarIrradiance(0, diffuseWPerM2 + part * (other.diffuseWPerM2 - diffuseWPerM2), 0);
+        return new SolarIrradiance(0, diffuseWPerM2 + partToHorizon(other) * (other.diffuseWPerM2 - diffuseWPerM2), 0);
     }
 }

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.surroundings;
 
+import java.util.Set;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
@@ -25,11 +27,11 @@ import org.beveragethermal.materials.solid.Solids;
  */
 public record SunOptics(double absorbed, double transmitted) {
 
-    /** What a surface of unknown colour takes up: white paint about 0.3, black 0.95; own assumption. */
-    public static final double USUAL_ABSORPTANCE = 0.7;
+    /** An opaque surface of unknown colour: {@link Layer#USUAL_SOLAR_ABSORPTANCE}. */
+    public static final SunOptics UNKNOWN = opaque(Layer.USUAL_SOLAR_ABSORPTANCE);
 
-    /** An opaque surface of unknown colour. */
-    public static final SunOptics UNKNOWN = opaque(USUAL_ABSORPTANCE);
+    private static final Set<Solid> TRANSPARENT =
+            Set.of(Solids.sodaLimeGlass(), Solids.borosilicateGlass(), Solids.leadCrystal(), Solids.pet());
 
     /** Reflectance of the side of a glass cylinder. */
     static final double GLASS_REFLECTANCE = 0.07;
@@ -70,24 +72,22 @@ public record SunOptics(double absorbed, double transmitted) {
     /**
      * An opaque surface of a solid.
      *
-     * @param solid the solid; {@link #USUAL_ABSORPTANCE} if the table does not know its colour
+     * @param solid the solid; {@link Layer#USUAL_SOLAR_ABSORPTANCE} if the table does not know its colour
      * @return the optics
      */
     public static SunOptics of(Solid solid) {
-        return opaque(solid.solarAbsorptance().map(Constant::value).orElse(USUAL_ABSORPTANCE));
+        return opaque(solid.solarAbsorptance().map(Constant::value).orElse(Layer.USUAL_SOLAR_ABSORPTANCE));
     }
 
     /**
      * Whether walls of a solid let sunlight through: glasses and clear plastic.
      *
      * @param solid the solid
-     * @return true for soda-lime and borosilicate glass, lead crystal and PET, by their names
+     * @return true for soda-lime and borosilicate glass, lead crystal and PET of {@link Solids}, also with figures of your own under the
+     *     same name; false for any other solid
      */
     public static boolean isTransparent(Solid solid) {
-        return solid.name().equals(Solids.sodaLimeGlass().name())
-                || solid.name().equals(Solids.borosilicateGlass().name())
-                || solid.name().equals(Solids.leadCrystal().name())
-                || solid.name().equals(Solids.pet().name());
+        return TRANSPARENT.stream().anyMatch(known -> known.name().equals(solid.name()));
     }
 
     /**
@@ -170,8 +170,12 @@ public record SunOptics(double absorbed, double transmitted) {
      * @param other the other surface
      * @param part part of the area that is this surface [-], 0 to 1
      * @return the mean
+     * @throws IllegalArgumentException if the part is outside its range
      */
     public SunOptics mixedWith(SunOptics other, double part) {
+        if (!(part >= 0 && part <= 1)) {
+            throw new IllegalArgumentException("part of a surface " + part + ": expected 0 to 1");
+        }
         return new SunOptics(
                 part * absorbed + (1 - part) * other.absorbed, part * transmitted + (1 - part) * other.transmitted);
     }

@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
@@ -95,7 +96,8 @@ public final class Sunlight {
      */
     public static Sunlight constant(SolarIrradiance irradiance) {
         return of(
-                TimeFunction.constant(irradiance.beamWPerM2()),
+                TimeFunction.constant(
+                        Objects.requireNonNull(irradiance, "irradiance").beamWPerM2()),
                 TimeFunction.constant(irradiance.diffuseWPerM2()),
                 TimeFunction.constant(irradiance.elevationRad()));
     }
@@ -109,12 +111,13 @@ public final class Sunlight {
      * @throws IllegalArgumentException if there is no point or two are less than a millisecond apart
      */
     public static Sunlight varying(Map<Duration, SolarIrradiance> points) {
-        if (points.isEmpty()) {
+        if (Objects.requireNonNull(points, "points").isEmpty()) {
             throw new IllegalArgumentException("sunlight without a point in time: expected at least one");
         }
         SortedMap<Double, SolarIrradiance> given = new TreeMap<>();
         points.forEach((time, irradiance) -> {
-            if (given.put(AirTemperatures.seconds(time), irradiance) != null) {
+            Objects.requireNonNull(irradiance, () -> "irradiance after " + time);
+            if (given.put(AirTemperatures.seconds(Objects.requireNonNull(time, "time")), irradiance) != null) {
                 throw new IllegalArgumentException("sunlight after " + time
                         + ": there is another less than a millisecond away; expected one irradiance for each time");
             }
@@ -133,8 +136,7 @@ public final class Sunlight {
             SolarIrradiance from = given.getOrDefault(earlierS, next.getValue());
             SolarIrradiance to = next.getValue();
             if (from.elevationRad() * to.elevationRad() < 0) {
-                double part = from.elevationRad() / (from.elevationRad() - to.elevationRad());
-                all.putIfAbsent(earlierS + part * (next.getKey() - earlierS), from.atHorizon(to));
+                all.putIfAbsent(earlierS + from.partToHorizon(to) * (next.getKey() - earlierS), from.atHorizon(to));
             }
             earlierS = next.getKey();
         }

@@ -93,8 +93,11 @@ public final class WalledCooler implements Surroundings {
         double diameterM = SiValues.lengthM(innerDiameter, "inner diameter of a cooler", NARROWEST_M, WIDEST_M);
         double heightM = SiValues.lengthM(height, "height of a cooler", LOWEST_M, HIGHEST_M);
         double startK = SiValues.temperatureK(temperature, START.quantity(), START.low(), START.high());
-        if (layers.length == 0) {
+        if (Objects.requireNonNull(layers, "layers").length == 0) {
             throw new IllegalArgumentException("no layers of a cooler: expected at least one");
+        }
+        for (int i = 0; i < layers.length; i++) {
+            Objects.requireNonNull(layers[i], "layer " + (i + 1) + " of a cooler");
         }
         if (layers[0].contactResistance() != 0) {
             throw new IllegalArgumentException("contact resistance of the innermost layer of a cooler "
@@ -109,8 +112,8 @@ public final class WalledCooler implements Surroundings {
      * @param innerDiameter inner diameter, 30 mm to 500 mm
      * @param height inner height, 20 mm to 1 m
      * @param wall what both walls are made of
-     * @param thickness thickness of each wall, > 0
-     * @param between heat per area and kelvin between the walls, > 0; 10 mm of still air some 7 W/(m² K) with radiation between plastic
+     * @param thickness thickness of each wall, finite, > 0, as of any {@link Layer}
+     * @param between heat per area and kelvin between the walls, 0.01 to 1000 W/(m² K); 10 mm of still air some 7 W/(m² K) with radiation between plastic
      *     walls, a vacuum between polished steel about 0.5 W/(m² K) (k/δ and 4 ε σ T³, own estimates)
      * @param temperature its temperature at the start, −40 °C to 80 °C
      * @param room where it stands

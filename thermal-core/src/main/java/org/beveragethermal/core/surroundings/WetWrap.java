@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -83,9 +84,6 @@ public final class WetWrap implements Surroundings {
     private static final double COARSEST_PORE_M = 1e-2;
     /** Surface tension of water at 20 °C, IAPWS R1-76(2014) [N/m]. */
     private static final double SURFACE_TENSION = 0.07274;
-
-    private static final double WATER_DENSITY = 998.2;
-    private static final double GRAVITY = 9.80665;
 
     private final Solid material;
     private final double thicknessM;
@@ -233,7 +231,8 @@ public final class WetWrap implements Surroundings {
     }
 
     /**
-     * The same wrap with its lower edge in a dish of water that is kept filled.
+     * The same wrap with its lower edge in a dish of water that is kept filled. The height that it covers must not be above the vessel's: a
+     * run refuses that, for mass and water are shared out by it.
      *
      * @param wickingHeight height up to which the cloth stays wet, 5 mm to 1 m; some 100 mm to 200 mm in cotton cloth (from memory)
      * @return a new value
@@ -286,7 +285,7 @@ public final class WetWrap implements Surroundings {
      */
     public static double capillaryHeightM(Quantity<Length> poreRadius) {
         double radius = SiValues.lengthM(poreRadius, "radius of a pore", FINEST_PORE_M, COARSEST_PORE_M);
-        return 2 * SURFACE_TENSION / (WATER_DENSITY * GRAVITY * radius);
+        return 2 * SURFACE_TENSION / (PorousLayer.WATER_DENSITY * ConvectiveFilm.GRAVITY * radius);
     }
 
     /**

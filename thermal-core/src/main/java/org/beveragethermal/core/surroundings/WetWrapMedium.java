@@ -13,9 +13,6 @@ import org.beveragethermal.materials.vessel.Profile;
 /** A wet wrap in one run: one node, or one below and one above the height to which a dish feeds it. */
 final class WetWrapMedium implements Medium {
 
-    /** A face of a patch smaller than this part of it is left out. */
-    private static final double LEAST_PART = 1e-9;
-
     private static final double PURE = 1;
 
     private final String id;
@@ -27,24 +24,15 @@ final class WetWrapMedium implements Medium {
     /** A part of the wrap, from one height to another above the end on which the vessel stands. */
     private record Band(Node node, double lowM, double highM, double dryKg, boolean fed) {
 
-        /** How much of a band of an upright wall lies in it. */
-        double partOf(WallPatch patch) {
-            double shared = Math.min(highM, patch.highM()) - Math.max(lowM, patch.lowM());
-            return Math.max(0, shared) / (patch.highM() - patch.lowM());
+        /** Where it lies on a vessel. */
+        Span on(Occupant vessel) {
+            double length = vessel.lengthM();
+            return Span.standing(Math.min(lowM, length), Math.min(highM, length), vessel);
         }
 
         /** How much of all of a vessel's side lies in it. */
         double areaM2(Occupant vessel) {
-            Profile profile = vessel.vessel().profile();
-            double length = vessel.lengthM();
-            double low = Math.min(lowM, length);
-            double high = Math.min(highM, length);
-            if (high <= low) {
-                return 0;
-            }
-            return vessel.posture() == Posture.INVERTED
-                    ? profile.outerSideAreaM2(length - high, length - low)
-                    : profile.outerSideAreaM2(low, high);
+            return on(vessel).areaM2(vessel.vessel().profile());
         }
     }
 
@@ -85,13 +73,22 @@ final class WetWrapMedium implements Medium {
 
     /** One vessel, or nothing. */
     private void requireOne(List<Occupant> occupants) {
-        if (occupants.size() > 1) {
-            throw new IllegalArgumentException("wet wrap " + id + " around vessels "
-                    + occupants.stream().map(Occupant::id).toList() + ": expected one vessel at a time");
-        }
+        Occupant.requireAlone(occupants, "wet wrap " + id);
         if (gear.fedM() > 0 && occupants.stream().anyMatch(vessel -> vessel.posture() == Posture.LYING)) {
             throw new IllegalArgumentException("wet wrap " + id + " stands in a dish around vessel "
                     + occupants.get(0).id() + ", which lies: expected one that stands");
+        }
+        for (Occupant vessel : occupants) {
+            if (gear.fedM() > 0 && gear.coveredM() > vessel.lengthM() * (1 + Span.LEAST_PART)) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "wet wrap %s in a dish covers %.3f m of vessel %s, %.3f m high: expected at most its height, for the water is"
+                                + " shared out by it",
+                        id,
+                        gear.coveredM(),
+                        vessel.id(),
+                        vessel.lengthM()));
+            }
         }
     }
 
@@ -115,7 +112,8 @@ final class WetWrapMedium implements Medium {
         Orientation orientation = vessel.posture() == Posture.LYING ? Orientation.LYING_WALL : Orientation.UPRIGHT_WALL;
         double outer = outerDiameterM(vessel);
         double area = wallAreaM2 * outer / diameterM(vessel);
-        WallPatch patch = new WallPatch(band.lowM(), band.highM(), area, outer, gear.emissivity(), orientation)
+        double high = Math.min(band.highM(), vessel.lengthM());
+        WallPatch patch = new WallPatch(band.lowM(), high, area, outer, gear.emissivity(), orientation)
                 .withOptics(SunOptics.of(gear.material()));
         return atWrap.sunOn(band.node().name(), band.node(), patch, vessel);
     }
@@ -146,23 +144,23 @@ final class WetWrapMedium implements Medium {
         if (EndFaces.isEnd(patch)) {
             return around.faces(patch, vessel, occupants);
         }
+        Profile profile = vessel.vessel().profile();
+        Span all = Span.of(patch, vessel);
         List<Face> faces = new ArrayList<>();
         double bare = 1;
         for (Band band : bands) {
-            double part = patch.orientation() == Orientation.LYING_WALL
-                    ? Math.min(1, band.highM() / vessel.lengthM())
-                    : band.partOf(patch);
-            if (part > LEAST_PART) {
+            double part = band.on(vessel).partOf(all, profile);
+            if (part > Span.LEAST_PART) {
                 faces.add(Face.whole(
                                 band.node().name(),
                                 List.of(layer(band, vessel)
                                         .link(band.node(), part * patch.outerAreaM2())
                                         .scaledBy(Multipliers.WRAP_CONTACT)))
-                        .as(Math.min(1, part)));
+                        .as(part));
                 bare -= part;
             }
         }
-        if (bare > LEAST_PART) {
+        if (bare > Span.LEAST_PART) {
             double rest = Math.min(1, bare);
             around.faces(patch.part(rest), vessel, occupants).forEach(face -> faces.add(face.as(rest)));
         }

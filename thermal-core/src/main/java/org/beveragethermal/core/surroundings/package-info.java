@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 /**
- * What a vessel can be put into: air, still or moving, dry or moist; refrigerators and freezers; a water bath; a stream or a
- * lake; a running tap; ice and water; ice alone; salted ice; gel packs laid around it; a hole in the
- * ground.
+ * What a vessel can be put into: air, still or moving, dry or moist, in the shade, the sun or under a clear sky; refrigerators and
+ * freezers; a parked car; a closed box; a water bath; a stream or a lake; a running tap; ice and water; ice alone; salted ice; gel packs
+ * laid around it; a wet wrap or a porous pot; a sleeve; an open cooler; a hand; a hole in the ground.
  *
  * <p><b>Problem.</b> Each means of cooling or warming touches some part of a vessel's wall, has a state of its own (a bath
  * warms up, ice melts) and exchanges heat with its room whether or not a vessel is in it.
@@ -87,7 +87,8 @@
  * ice may be added to bare ice, and its melt water poured off; water may be poured over wet wraps and pots: {@link org.beveragethermal.core.surroundings.Tending}.
  *
  * <p><b>What a vessel stands on.</b> Each is used {@code on} a {@link org.beveragethermal.core.surroundings.Footing}: insulating unless
- * said otherwise, open as a wire shelf, or in contact with a plate or a table top. Ends that look up, and those that look down on an open footing, have
+ * said otherwise, open as a wire shelf, or in contact with a plate or a table top ({@link
+ * org.beveragethermal.core.surroundings.Footing#tableTop}). Ends that look up, and those that look down on an open footing, have
  * the films of level discs (McAdams) where the sides have those of upright cylinders; below the waterline density decides which
  * way the water turns over, and a punt holds air.
  *
@@ -99,8 +100,10 @@
  * Air cellar = Air.periodic(celsius(13), kelvinDifference(3), Duration.ofDays(365), Duration.ofDays(210));
  * }</pre>
  *
- * <p><b>Outdoors.</b> {@link org.beveragethermal.core.surroundings.Sunlight} falls on vessels by their real outline, and glass and drink share
- * it out by their colours ({@link org.beveragethermal.core.surroundings.SunOptics}); a night sky takes the place of half of what a wall sees. The
+ * <p><b>Outdoors.</b> {@link org.beveragethermal.core.surroundings.Sunlight}, constant, of a clear day or from a record ({@link
+ * org.beveragethermal.core.surroundings.Sunlight#varying}), falls on vessels and on what goes around them by their real outline, and glass and drink share
+ * it out by their colours ({@link org.beveragethermal.core.surroundings.SunOptics}); a night sky ({@link org.beveragethermal.core.surroundings.Air#withClearSky}, or
+ * {@link org.beveragethermal.core.surroundings.Air#withSky} if its temperature is known) takes the place of half of what a wall sees. The
  * ledger has a mechanism "sun"; what the sky takes is radiation. Buckets and surfaces of baths feel the sky and not the sun.
  *
  * <pre>{@code
@@ -177,7 +180,7 @@
  * implement {@link org.beveragethermal.core.surroundings.Surroundings} and {@code Medium}, as the class {@code StoneTrough} of
  * thermal-examples does. The interface is unsettled and may change in the next version.
  *
- * <p><b>Not in here yet.</b> Topping up salted ice and water baths; sun on buckets, packs, boxes, the ground and the surfaces of baths.
+ * <p><b>Not in here yet.</b> Topping up salted ice and water baths; sun on buckets, packs, the ground and the surfaces of baths.
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

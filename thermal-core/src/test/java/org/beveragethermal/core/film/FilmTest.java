@@ -208,4 +208,20 @@ class FilmTest {
             }
         };
     }
+
+    @Test
+    void surfacesThatFaceEachOtherRefuseNonsense() {
+        for (double bad : new double[] {-0.1, 1.1, Double.NaN}) {
+            assertThatThrownBy(() -> RadiativeFilm.facing(bad, 0.9))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("emissivity");
+            assertThatThrownBy(() -> RadiativeFilm.facing(0.9, bad)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> RadiativeFilm.facing(bad, 0.9, 0.5)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> RadiativeFilm.facing(0.9, bad, 0.5)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> RadiativeFilm.facing(0.9, 0.9, bad))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("area");
+        }
+        assertThat(RadiativeFilm.facing(0, 1)).isZero();
+    }
 }

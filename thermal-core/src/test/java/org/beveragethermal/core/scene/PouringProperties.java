@@ -17,6 +17,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.solver.Ledger;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
@@ -31,6 +32,7 @@ import org.beveragethermal.materials.units.Measures;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
 
 /** What pouring keeps, whatever is poured. */
 final class PouringProperties {
@@ -151,10 +153,67 @@ final class PouringProperties {
             @ForAll @DoubleRange(min = 1, max = 90) double drinkC,
             @ForAll @DoubleRange(min = 5, max = 35) double airC,
             @ForAll @DoubleRange(min = 0.01, max = 0.3) double kilograms) {
+        DrinkSurface surface = surface(airC);
+        if (Math.abs(drinkC - airC) > 3) {
+            double air = 273.15 + airC;
+            PathDerivatives.check(
+                    surface, new double[] {273.15 + drinkC, air, air, air}, new double[] {kilograms}, 5e-3);
+            double[] temperatures = {273.15 + drinkC, air, air, air};
+            for (int m = 0; m < surface.multipliers().size(); m++) {
+                for (int account = 0; account < surface.accounts().size(); account++) {
+                    double numeric = (scaled(surface, temperatures, kilograms, m, 1 + 1e-5)
+                                            .flowOf(account)
+                                    - scaled(surface, temperatures, kilograms, m, 1 - 1e-5)
+                                            .flowOf(account))
+                            / 2e-5;
+                    PathEvaluation here = scaled(surface, temperatures, kilograms, m, 1);
+                    assertThat(here.multiplierDerivativeOf(account, m))
+                            .isCloseTo(
+                                    numeric,
+                                    within(1e-4 * Math.abs(numeric) + 1e-6 * Math.abs(here.flowOf(account)) + 1e-12));
+                }
+            }
+        }
+    }
+
+    /** The heat that leaves a surface and the water that does are tied by the latent heat at that surface. */
+    @Example
+    void whatLeavesIceHasTheHeatOfSublimation() {
+        OutsideChecks.fromMemory("drink-surface-sublimation", "ASHRAE Handbook of Fundamentals 2017, ch. 1, table 3")
+                .what("heat over mass that a frozen drink of -10 °C gives to air of -18 °C")
+                .unit("J/kg")
+                .expected(2.8366e6)
+                .withinRelative(0.002)
+                .check(heatPerKilogram(-10, -18));
+        OutsideChecks.fromMemory("drink-surface-evaporation", "ASHRAE Handbook of Fundamentals 2017, ch. 1, table 3")
+                .what(
+                        "heat over mass that a drink of 20 °C gives to air of 20 °C; its surface is a kelvin or two colder")
+                .unit("J/kg")
+                .between(2.4536e6, 2.4607e6)
+                .check(heatPerKilogram(20, 20));
+    }
+
+    private static double heatPerKilogram(double drinkC, double airC) {
+        DrinkSurface surface = surface(airC);
+        double air = 273.15 + airC;
+        PathEvaluation e = scaled(surface, new double[] {273.15 + drinkC, air, air, air}, 0.2, 0, 1);
+        return -e.flowOf(surface.evaporation())
+                / e.flowOf(surface.junction().accounts().size());
+    }
+
+    private static PathEvaluation scaled(
+            DrinkSurface surface, double[] temperaturesK, double kilograms, int multiplier, double factor) {
+        PathEvaluation e = new PathEvaluation(surface);
+        e.setMultiplier(multiplier, factor);
+        e.evaluate(surface, 0, temperaturesK, kilograms);
+        return e;
+    }
+
+    private static DrinkSurface surface(double airC) {
         FilledVessel mug = Vessels.of(VesselShape.MUG, millilitres(250)).filledWith(Beverage.tea(), celsius(60));
         LumpedVessel vessel = new LumpedVessel("mug", mug, List.of(), List.of());
         Occupant occupant = new Occupant("mug", mug.vessel());
-        DrinkSurface surface = vessel
+        return vessel
                 .paths(
                         Air.at(celsius(airC))
                                 .withRelativeHumidity(Measures.percent(40))
@@ -166,11 +225,6 @@ final class PouringProperties {
                 .map(DrinkSurface.class::cast)
                 .findFirst()
                 .orElseThrow();
-        if (Math.abs(drinkC - airC) > 3) {
-            double air = 273.15 + airC;
-            PathDerivatives.check(
-                    surface, new double[] {273.15 + drinkC, air, air, air}, new double[] {kilograms}, 5e-3);
-        }
     }
 
     private static Scene.Builder table(double drinkC, double glassC) {

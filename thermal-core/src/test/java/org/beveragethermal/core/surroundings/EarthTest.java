@@ -503,7 +503,7 @@ class EarthTest {
                 .vessel("b", bottle(20), "hole");
         assertThatThrownBy(() -> two.build().predict(hour))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("[a, b] in hole hole: expected one at a time");
+                .hasMessageContaining("[a, b] in hole hole: expected one vessel at a time");
         Earth tight =
                 Earth.hole(millimetres(60), millimetres(200), Solids.dampClay(), celsius(12), Air.at(celsius(20)));
         assertThatThrownBy(() -> run(tight, bottle(20), hour))

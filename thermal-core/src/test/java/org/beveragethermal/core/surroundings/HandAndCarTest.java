@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kelvinDifference;
+import static org.beveragethermal.materials.units.Measures.litresPerMinute;
 import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
@@ -18,9 +19,11 @@ import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
@@ -46,15 +49,10 @@ class HandAndCarTest {
 
     @Test
     void aHandGivesWhatBloodAndTissueConduct() {
-        double conductance = Hand.CONDUCTANCE.value();
-        OutsideChecks.fromMemory(
-                        "hand-conductance",
-                        "A. P. Gagge, A. P. Fobelets and L. G. Berglund, ASHRAE Trans. 92 (1986) 709: 5.28 + 1.163 W/(m² K) per L/(h m²)"
-                                + " of skin blood, 6.3 at rest to 90")
-                .what("conductance from the inside of a hand to its skin")
-                .unit("W/(m² K)")
-                .between(5.28 + 1.163 * 6.3, 5.28 + 1.163 * 90)
-                .check(conductance);
+        // The middle of the range that A. P. Gagge, A. P. Fobelets and L. G. Berglund, ASHRAE Trans. 92 (1986) 709 give
+        // (from memory): true
+        // by definition, no outside check.
+        assertThat(Hand.CONDUCTANCE.value()).isCloseTo(0.5 * (5.28 + 1.163 * 6.3 + 5.28 + 1.163 * 90), within(2.0));
         Occupant glass = new Occupant("glass", GLASS.vessel());
         double area = GLASS.vessel().profile().outerSideAreaM2(0, 0.06);
         WallPatch patch = new WallPatch(0, 0.06, area, 0.08, 0.9);
@@ -77,12 +75,14 @@ class HandAndCarTest {
     void limitsOfAHand() {
         // 1 cm², 60 W/(m² K), 25 K and ten minutes: 90 J, and 0.1 kg of wine.
         assertThat(wineC(hand(1))).isCloseTo(wineC(ROOM), within(0.2));
+        // A closed bottle: what evaporates from an open glass keeps it colder.
+        Vessel closed = Vessels.highShouldered750();
         Hand allRound = Hand.holding(
                 squareMetres(0.1),
                 millimetres(0),
-                millimetres(1000 * GLASS.vessel().profile().heightM()),
+                millimetres(1000 * closed.profile().heightM()),
                 ROOM);
-        double late = Lumped.of(GLASS)
+        double late = Lumped.of(closed.filledWith(Beverage.wine(percentByVolume(12.5)), celsius(8)))
                         .expose(Exposure.in(allRound, Duration.ofHours(6)))
                         .meanTemperatureK(6 * 3600)
                 - ZERO;
@@ -117,7 +117,10 @@ class HandAndCarTest {
                         .vessel("other", GLASS, "hand")
                         .build()
                         .predict(TEN_MINUTES))
-                .hasMessageContaining("a hand holds one at a time");
+                .hasMessageContaining("[one, other] in hand hand: expected one vessel at a time");
+        RunningTap tap = RunningTap.at(celsius(12), litresPerMinute(6), ROOM);
+        assertThatThrownBy(() -> Hand.holding(squareMetres(0.005), millimetres(0), millimetres(40), tap))
+                .hasMessageContaining("a hand under a running tap");
     }
 
     @Test
@@ -127,6 +130,9 @@ class HandAndCarTest {
         double granite = Footing.tableTop(Solids.granite(), millimetres(70)).coefficient();
         double steel =
                 Footing.tableTop(Solids.stainlessSteel(), millimetres(70)).coefficient();
+        assertThat(wood).isCloseTo(tableTop(Solids.wood()), within(1e-9));
+        assertThat(granite).isCloseTo(tableTop(Solids.granite()), within(1e-9));
+        assertThat(steel).isCloseTo(tableTop(Solids.stainlessSteel()), within(1e-9));
         assertThat(wood).isBetween(3.0, 8.0);
         assertThat(granite).isBetween(55.0, 90.0);
         assertThat(steel).isBetween(granite, 250.0);
@@ -134,26 +140,25 @@ class HandAndCarTest {
                 .isInstanceOf(OutOfRangeException.class);
     }
 
+    private static double tableTop(Solid solid) {
+        double spreading = 8 * solid.thermalConductivity().value() / (Math.PI * 0.07);
+        return spreading * 250 / (spreading + 250);
+    }
+
+    /**
+     * Calibration, not a check: the two figures of C. McLaren, J. Null and J. Quinn, Pediatrics 116 (2005) e109, abstract, from which both
+     * constants are, about 40 °F in an hour and four fifths of it in half an hour.
+     */
     @Test
-    void aCarInTheSun() {
+    void aCarInTheSunIsCalibrated() {
         Air cabin = ParkedCar.cabin(celsius(28), Duration.ofMinutes(10));
         double hour = cabin.airK().at(4200) - ZERO - 28;
-        String source = "C. McLaren, J. Null and J. Quinn, Pediatrics 116 (2005) e109, abstract";
-        OutsideChecks.published("car-hour", source)
-                .what("rise in a closed car in the sun in an hour (about 40 °F)")
-                .unit("K")
-                .expected(40 / 1.8)
-                .withinRelative(0.01)
-                .check(hour);
-        OutsideChecks.published("car-half-hour", source)
-                .what("part of it in the first half hour")
-                .unit("1")
-                .expected(0.8)
-                .withinRelative(0.01)
-                .check((cabin.airK().at(2400) - ZERO - 28) / hour);
+        assertThat(hour).isCloseTo(40 / 1.8, within(0.2));
+        assertThat((cabin.airK().at(2400) - ZERO - 28) / hour).isCloseTo(0.8, within(0.008));
         assertThat(cabin.airK().at(0)).isEqualTo(ZERO + 28);
     }
 
+    /** Measured by another, in other cars; he is also an author of the figures above. */
     @ParameterizedTest
     @CsvSource({"10, 19", "20, 29", "30, 34", "60, 43"})
     void otherMeasurementsOfCars(int minutes, double fahrenheit) {

@@ -92,7 +92,12 @@ class PorousPotTest {
                     row[1],
                     still,
                     "K",
-                    "in still air; moved at 1 m/s it is " + String.format(Locale.ROOT, "%.1f K", moved));
+                    String.format(
+                            Locale.ROOT,
+                            "a published measurement, no rule, and %s in still air; at 1 m/s the model says %.1f K, and how fast"
+                                    + " the air was moved is not known",
+                            Math.abs(row[1] - still) > 0.5 ? "not met" : "met within half a kelvin",
+                            moved));
             // The air was moved to hold its humidity, how fast is not known.
             assertThat(row[1]).isBetween(0.85 * still, moved + 0.3);
             assertThat(still).isLessThan(moved).isLessThan(wetBulb);
@@ -197,7 +202,7 @@ class PorousPotTest {
         PorousPot tight = PorousPot.soaked(millimetres(70), millimetres(310), millimetres(10), celsius(23), TERRACE);
         assertThatThrownBy(() -> run(tight, Duration.ofMinutes(5)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("70 mm")
+                .hasMessageContaining("at most 69.8 mm")
                 .hasMessageContaining("wine");
         assertThatThrownBy(() -> Lumped.of(BOTTLE)
                         .expose(new Exposure(pot(TERRACE), Duration.ofMinutes(5), Placement.of(Posture.LYING))))

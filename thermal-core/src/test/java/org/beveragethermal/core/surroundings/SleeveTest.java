@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.litresPerMinute;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
@@ -191,6 +192,9 @@ class SleeveTest {
         WaterBath bath = WaterBath.of(Bucket.of(millimetres(300), millimetres(350)), litres(20), celsius(10), ROOM);
         assertThatThrownBy(() -> Sleeve.around(GLASS, millimetres(200), celsius(8), bath, foam(3)))
                 .hasMessageContaining("a sleeve in a bath");
+        RunningTap tap = RunningTap.at(celsius(12), litresPerMinute(6), ROOM);
+        assertThatThrownBy(() -> Sleeve.around(GLASS, millimetres(200), celsius(8), tap, foam(3)))
+                .hasMessageContaining("a sleeve under a running tap");
         assertThatThrownBy(() -> Scene.builder()
                         .gear("sleeve", sleeve(200, 8, foam(3)))
                         .vessel("one", BOTTLE, "sleeve")

@@ -34,6 +34,7 @@ import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.network.TimeFunction;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Trajectory;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.Profile;
@@ -445,5 +446,21 @@ class SunlightTest {
         assertThatThrownBy(() -> new SunOptics(0.6, 0.5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SunOptics.filled(GlassTint.GREEN, DrinkTint.DARK, -0.01))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Glass stays glass when its emissivity is stated anew. */
+    @Test
+    void figuresOfYourOwnDoNotMakeGlassOpaque() {
+        Solid glass = Solids.sodaLimeGlass();
+        Solid own = new Solid(
+                glass.name(),
+                glass.density(),
+                glass.thermalConductivity(),
+                glass.specificHeatCapacity(),
+                Solids.granite().emissivity(),
+                glass.solarAbsorptance(),
+                glass.temperatures());
+        assertThat(SunOptics.isTransparent(own)).isTrue();
+        assertThat(SunOptics.isTransparent(Solids.stainlessSteel())).isFalse();
     }
 }

@@ -165,7 +165,7 @@ class WalledCoolerTest {
 
     @Test
     void badCoolersAreRefused() {
-        assertThatThrownBy(() -> wineC(6, plastic(60))).hasMessageContaining("wide; expected less than the cooler's");
+        assertThatThrownBy(() -> wineC(6, plastic(60))).hasMessageContaining("wide; expected at most 59.8 mm");
         assertThatThrownBy(() -> plastic(20)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> WalledCooler.of(millimetres(100), millimetres(200), celsius(5), ROOM))
                 .hasMessageContaining("no layers");

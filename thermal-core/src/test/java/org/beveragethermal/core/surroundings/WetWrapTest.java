@@ -114,8 +114,10 @@ class WetWrapTest {
     @Test
     void settlesWhereHeatAndVapourBalance() {
         double root = balanceC(30, 0.4, 2, DIAMETER + 0.004);
+        double height = 1000 * BOTTLE.vessel().profile().heightM();
         ScenePrediction run = run(
-                towel(100, BREEZE).covering(millimetres(500)).standingInDish(millimetres(500)), Duration.ofHours(24));
+                towel(100, BREEZE).covering(millimetres(height)).standingInDish(millimetres(height)),
+                Duration.ofHours(24));
         double wrap =
                 run.gearTemperaturesK("gear", Duration.ofHours(24)).getOrDefault("wrap in the dish", Double.NaN) - ZERO;
         OutsideChecks.referenceLibrary(
@@ -466,6 +468,10 @@ class WetWrapTest {
                         Lumped.of(BOTTLE).expose(new Exposure(fed, Duration.ofMinutes(5), Placement.of(Posture.LYING))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("lies");
+        WetWrap high = towel(100, BREEZE).covering(millimetres(500)).standingInDish(millimetres(100));
+        assertThatThrownBy(() -> run(high, Duration.ofMinutes(5)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("covers 0.500 m of vessel wine");
     }
 
     @Test

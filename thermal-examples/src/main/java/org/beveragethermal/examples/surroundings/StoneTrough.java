@@ -7,22 +7,18 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
-import org.beveragethermal.core.correlation.VerticalCylinder;
-import org.beveragethermal.core.film.ConvectiveFilm;
-import org.beveragethermal.core.film.Fluid;
 import org.beveragethermal.core.film.RadiativeFilm;
-import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.HeatLaw;
-import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Face;
 import org.beveragethermal.core.surroundings.Medium;
-import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
+import org.beveragethermal.core.surroundings.Posture;
+import org.beveragethermal.core.surroundings.SunOptics;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WallPatch;
 import org.beveragethermal.materials.air.DryAir;
@@ -33,8 +29,8 @@ import org.beveragethermal.materials.units.SiValues;
  * A round trough of stone, open at the top, in which a bottle stands with a narrow gap of air around it: chilled beforehand, it keeps a
  * bottle cool.
  *
- * <p>The stone is one node (its Biot number is small: 60 mm of granite in still air, 0.1). It gives and takes heat on its outside as any
- * upright cylinder in a room does. Across the gap heat passes by conduction and radiation; air in a gap of a few millimetres does not
+ * <p>The stone is one node (its Biot number is small: 60 mm of granite in still air, 0.1). On its outside it is a wall in the
+ * room like any other: moving air, sun and a clear sky reach it. Across the gap heat passes by conduction and radiation; air in a gap of a few millimetres does not
  * turn over. What of the vessel is higher than the trough, and its ends, are in the air of the room. The trough stands on something
  * that insulates.
  *
@@ -83,7 +79,7 @@ public final class StoneTrough implements Surroundings {
                 SiValues.lengthM(bore, "bore of the trough", LEAST_M, MOST_M),
                 SiValues.lengthM(height, "height of the trough", LEAST_M, MOST_M),
                 SiValues.lengthM(wall, "wall of the trough", LEAST_M, MOST_M),
-                room,
+                Objects.requireNonNull(room, "room"),
                 room.airK().at(0));
     }
 
@@ -126,33 +122,29 @@ public final class StoneTrough implements Surroundings {
         private final String id;
         private final Node block;
         private final Medium around;
-        private final List<Path> outside;
+        private final Occupant body;
 
         Live(String id, double originS) {
             this.id = id;
             block = Node.sensible(id + " stone", heatCapacityJPerK(), startK);
             around = room.open(id + " room", originS);
-            outside = List.of(JunctionPath.of(id + " outside", outsideLinks(originS)));
+            body = Occupant.body(id, heightM, boreM + 2 * wallM);
         }
 
-        /** From the middle of the wall to its surface, and from there to the air and the walls of the room. */
-        private List<Link> outsideLinks(double originS) {
+        /** From the middle of the wall to its surface, and from there to whatever the room has: air, walls, wind, sun, sky. */
+        private List<Path> outside() {
             double diameter = boreM + 2 * wallM;
             double area = Math.PI * diameter * heightM;
-            Boundary air = Boundary.varying(id + " air outside", room.airK().startingAt(originS));
-            Boundary walls =
-                    Boundary.varying(id + " walls outside", room.wallsK().startingAt(originS));
-            ConvectiveFilm film = ConvectiveFilm.free(
-                    area, heightM, Fluid.air(room.pressurePa()), VerticalCylinder.popiel(heightM / diameter));
-            HeatLaw half = HeatLaw.conductance(stone.thermalConductivity().value() * area / (0.5 * wallM));
-            return List.of(
-                    Link.of(block, "conduction", half),
-                    Link.of(air, "convection", film).scaledBy(Multipliers.AIR_FILM),
-                    Link.of(
-                                    walls,
-                                    "radiation",
-                                    new RadiativeFilm(area, stone.emissivity().value()))
-                            .scaledBy(Multipliers.RADIATION));
+            WallPatch side = new WallPatch(
+                            0, heightM, area, diameter, stone.emissivity().value())
+                    .withOptics(SunOptics.of(stone));
+            Link half = Link.of(
+                    block,
+                    "conduction",
+                    HeatLaw.conductance(stone.thermalConductivity().value() * area / (0.5 * wallM)));
+            return around.faces(side, body, List.of(body)).stream()
+                    .map(face -> face.joinedTo(half, id + " outside"))
+                    .toList();
         }
 
         @Override
@@ -170,7 +162,7 @@ public final class StoneTrough implements Surroundings {
         @Override
         public List<Path> paths(List<Occupant> occupants) {
             List<Path> paths = new ArrayList<>(around.paths(occupants));
-            paths.addAll(outside);
+            paths.addAll(outside());
             return paths;
         }
 
@@ -207,15 +199,19 @@ public final class StoneTrough implements Surroundings {
 
         private void requireFits(Occupant vessel, List<Occupant> occupants) {
             double diameter = 2 * vessel.vessel().profile().maxOuterRadiusM();
-            if (occupants.size() > 1 || diameter >= boreM) {
-                throw new IllegalArgumentException("vessel " + vessel.id() + " of " + diameter + " m in trough " + id
-                        + " with a bore of " + boreM + " m: expected one vessel, and a narrower one");
+            if (occupants.size() > 1 || vessel.posture() == Posture.LYING || diameter >= boreM) {
+                throw new IllegalArgumentException(
+                        "vessel " + vessel.id() + ", " + vessel.posture() + ", of " + diameter
+                                + " m in trough " + id + " with a bore of " + boreM
+                                + " m: expected one vessel, one that stands, and a narrower one");
             }
         }
 
         @Override
         public List<String> notes(List<Occupant> occupants) {
-            return List.of("in " + id + " the stone is one store of heat, and its rim and floor pass none");
+            List<String> notes = new ArrayList<>(around.notes(occupants));
+            notes.add("in " + id + " the stone is one store of heat, and its rim and floor pass none");
+            return notes;
         }
     }
 }

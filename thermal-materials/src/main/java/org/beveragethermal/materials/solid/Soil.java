@@ -29,7 +29,8 @@ import org.beveragethermal.materials.units.SiValues;
  * Monograph 81-1 (1981), constants from memory but for \(k_{dry}\). Scatter: 20 % dry; 25 % moist (both Farouki, the second from
  * memory), at least what 0.176 W/(m K) root mean square against measured moist soils gives (S. Lu et al., Soil Sci. Soc. Am. J. 71
  * (2007) 8-14). Below a saturation of 0.2 it is too low, and 60 % are stated (own assumption), which is not enough for clay with 5 %
- * of water: 0.58 W/(m K), where Farouki's range is 0.9 to 1.0. The quartz content adds its own doubt. Uncertainties are stated as
+ * of water: 0.58 W/(m K), where Farouki's range is 0.9 to 1.0 (CRREL Report 82-8, 1982). Sand lies low in his ranges or under them: 1.90
+ * at 10 % (2.1 to 2.6), 2.39 at 20 % (2.4 to 2.9). The quartz content adds its own doubt. Uncertainties are stated as
  * rectangles, no wider than 60 %, so that no draw turns negative.
  *
  * <p>Immutable.

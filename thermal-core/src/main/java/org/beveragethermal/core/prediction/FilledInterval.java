@@ -7,7 +7,7 @@ package org.beveragethermal.core.prediction;
  * @param fromS from then on [s] since the start of the run, ≥ 0
  * @param untilS until then [s], not then itself; infinite if it is never emptied again
  */
-public record Held(double fromS, double untilS) {
+public record FilledInterval(double fromS, double untilS) {
 
     /**
      * Checks the times.
@@ -16,7 +16,7 @@ public record Held(double fromS, double untilS) {
      * @param untilS until then [s], later, or infinite
      * @throws IllegalArgumentException if the times are negative or out of order
      */
-    public Held {
+    public FilledInterval {
         if (!(fromS >= 0 && untilS > fromS) || Double.isInfinite(fromS)) {
             throw new IllegalArgumentException("holds a drink from " + fromS + " s until " + untilS
                     + " s: expected a time of at least 0 s and a later one");
