@@ -3,7 +3,7 @@ package org.beveragethermal.core.film;
 
 import org.beveragethermal.core.internal.Buoyancy;
 import org.beveragethermal.core.internal.ChebyshevFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -48,13 +48,14 @@ public final class Fluid {
     }
 
     /**
-     * A liquid with its own density curve, also across a density maximum.
+     * A liquid with its own density curve, also across a density maximum. Fitting takes about as long as some hundred steps of a run: make one
+     * fluid for all films of a liquid.
      *
      * @param liquid the liquid
      * @return what films need
      */
     public static Fluid of(Liquid liquid) {
-        LiquidFit fit = LiquidFit.of(liquid);
+        FilmFit fit = FilmFit.of(liquid);
         return new Fluid(
                 fit.conductivity(),
                 fit.inverseDiffusion(),

@@ -32,7 +32,6 @@ public record LiquidFit(
         SmoothFunction specificEnthalpy,
         SmoothFunction temperatureOfEnthalpy) {
 
-    private static final double ACCURACY = 1e-7;
     private static final double DENSITY_ACCURACY = 1e-10;
     private static final double ENTHALPY_ACCURACY = 1e-13;
 
@@ -50,22 +49,29 @@ public record LiquidFit(
                 java.util.Arrays.stream(joints).map(liquid::specificEnthalpy).toArray();
         DoubleUnaryOperator inverse =
                 h -> temperature(liquid, h, low, high, enthalpyJoints[0], enthalpyJoints[joints.length - 1]);
+        FilmFit film = FilmFit.of(liquid);
         return new LiquidFit(
-                PiecewiseFit.of(liquid::thermalConductivity, joints, ACCURACY, false),
-                PiecewiseFit.of(liquid::density, joints, DENSITY_ACCURACY, false),
-                PiecewiseFit.of(
-                        t -> 1 / (liquid.kinematicViscosity(t) * liquid.thermalDiffusivity(t)),
-                        joints,
-                        ACCURACY,
-                        false),
-                PiecewiseFit.of(liquid::prandtlNumber, joints, ACCURACY, false),
-                PiecewiseFit.of(liquid::kinematicViscosity, joints, ACCURACY, false),
-                PiecewiseFit.of(liquid::specificEnthalpy, joints, ENTHALPY_ACCURACY, true),
+                film.conductivity(),
+                film.density(),
+                film.inverseDiffusion(),
+                film.prandtl(),
+                film.kinematicViscosity(),
+                specificEnthalpyOf(liquid),
                 PiecewiseFit.of(inverse, enthalpyJoints, DENSITY_ACCURACY, true));
     }
 
+    /**
+     * Fits the specific enthalpy alone.
+     *
+     * @param liquid the liquid
+     * @return h [J/kg] against temperature [K], the same as that of the whole
+     */
+    public static SmoothFunction specificEnthalpyOf(Liquid liquid) {
+        return PiecewiseFit.of(liquid::specificEnthalpy, joints(liquid), ENTHALPY_ACCURACY, true);
+    }
+
     /** Ends of the liquid's range and, in between, the temperatures at which one of its formulas ends. */
-    private static double[] joints(Liquid liquid) {
+    static double[] joints(Liquid liquid) {
         ValidityRange range = liquid.temperatureRange();
         TreeSet<Double> joints = new TreeSet<>(List.of(range.low(), range.high()));
         for (PropertyRecord property : liquid.properties()) {

@@ -82,12 +82,9 @@ record DrinkSurface(JunctionPath junction, int evaporation, SmoothFunction entha
     }
 
     /** From the drink to its surface: colder than the drink it sinks and overturns, warmer it lies on it. */
-    static Link below(Node contents, WallPatch patch, Liquid liquid) {
+    static Link below(Node contents, WallPatch patch, Fluid drink) {
         ConvectiveFilm film = ConvectiveFilm.free(
-                        patch.outerAreaM2(),
-                        patch.diameterM() / 4,
-                        Fluid.of(liquid),
-                        HorizontalPlate.UNSTABLE_MCADAMS_BOTH)
+                        patch.outerAreaM2(), patch.diameterM() / 4, drink, HorizontalPlate.UNSTABLE_MCADAMS_BOTH)
                 .whenColder(HorizontalPlate.STABLE_MCADAMS)
                 .atLeast(CONDUCTION);
         return Link.of(contents, "convection", film).scaledBy(Multipliers.INSIDE_FILM);
@@ -95,13 +92,13 @@ record DrinkSurface(JunctionPath junction, int evaporation, SmoothFunction entha
 
     /** The paths of a surface with what touches it. */
     static List<Path> of(
-            String name, Node contents, WallPatch patch, FilledVessel now, SmoothFunction enthalpy, List<Face> faces) {
-        Link below = below(contents, patch, now.liquid());
+            String name, Node contents, WallPatch patch, FilledVessel now, DrinkFit drink, List<Face> faces) {
+        Link below = below(contents, patch, drink.fluid());
         List<Path> paths = new ArrayList<>();
         for (Face face : faces) {
             paths.add(
                     contents.store() instanceof PouredStore
-                            ? drying(name, contents, below, now, enthalpy, face)
+                            ? drying(name, contents, below, now, drink.specificEnthalpy(), face)
                             : face.joinedTo(below, name));
         }
         return paths;

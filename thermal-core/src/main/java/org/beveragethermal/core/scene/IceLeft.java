@@ -2,6 +2,7 @@
 package org.beveragethermal.core.scene;
 
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -15,6 +16,26 @@ record IceLeft(Map<String, Map<Duration, Double>> kilograms) {
 
     /** Nothing is known. */
     static final IceLeft UNKNOWN = new IceLeft(Map.of());
+
+    /** What is known of times before a time. */
+    IceLeft before(Duration time) {
+        Map<String, Map<Duration, Double>> earlier = new LinkedHashMap<>();
+        kilograms.forEach((id, timed) -> timed.forEach((when, kg) -> {
+            if (when.compareTo(time) < 0) {
+                earlier.computeIfAbsent(id, gearId -> new LinkedHashMap<>()).put(when, kg);
+            }
+        }));
+        return new IceLeft(earlier);
+    }
+
+    /** The same with one more mass. */
+    IceLeft with(String gearId, Duration time, double kg) {
+        Map<String, Map<Duration, Double>> all = new LinkedHashMap<>(kilograms);
+        Map<Duration, Double> timed = new LinkedHashMap<>(all.getOrDefault(gearId, Map.of()));
+        timed.put(time, kg);
+        all.put(gearId, timed);
+        return new IceLeft(all);
+    }
 
     OptionalDouble at(String gearId, Duration time) {
         Double left = kilograms.getOrDefault(gearId, Map.of()).get(time);

@@ -44,13 +44,12 @@ final class Inserts {
 
     private record Part(Added added, Node node, Path path) {}
 
-    Inserts(String vesselId, FilledVessel filled, Node contents, List<Added> all) {
+    Inserts(String vesselId, FilledVessel filled, Fluid drink, Node contents, List<Added> all) {
         this.filled = filled;
         this.contents = contents;
-        Fluid fluid = Fluid.of(filled.liquid());
         for (Added added : all) {
             String name = vesselId + " insert " + (parts.size() + 1);
-            parts.add(part(name, added, fluid));
+            parts.add(part(name, added, drink));
         }
     }
 

@@ -12,13 +12,11 @@ import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
-import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.solver.Trajectory;
@@ -55,20 +53,26 @@ final class LumpedVessel extends ModelledVessel {
     private static final double THINNEST_BAND_M = 0.003;
 
     private final Node contents;
-    /** Specific enthalpy of the drink [J/kg]. */
-    private final SmoothFunction enthalpy;
+    /** Shared by all vessels that hold the drink. */
+    private final DrinkFit drink;
 
     private final Optional<Fillings> fillings;
     /** The vessel with what is in it now. */
     private final Optional<FilledVessel> present;
 
     LumpedVessel(String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers) {
-        this(id, filled, waterlines, layers, Tints.UNSTATED, false);
+        this(id, filled, DrinkFit.of(filled.liquid()), waterlines, layers, Tints.UNSTATED, false);
     }
 
     /** A vessel whose contents may take up melt water of ice that is put into them. */
     LumpedVessel(
-            String id, FilledVessel filled, List<Double> waterlines, List<Layer> layers, Tints tints, boolean dilutes) {
+            String id,
+            FilledVessel filled,
+            DrinkFit drink,
+            List<Double> waterlines,
+            List<Layer> layers,
+            Tints tints,
+            boolean dilutes) {
         super(id, filled, layers, tints);
         contents = dilutes
                 ? Node.of(
@@ -83,21 +87,22 @@ final class LumpedVessel extends ModelledVessel {
                                 filled.temperatureK(),
                                 filled.liquidMassKg())
                         : Node.of(id + " contents", store(filled), filled.temperatureK());
-        enthalpy = LiquidFit.of(filled.liquid()).specificEnthalpy();
+        this.drink = drink;
         fillings = Optional.empty();
         present = Optional.of(filled);
         addBands(waterlines, filled.liquidHeightM());
     }
 
     /** A vessel that is poured into or from: the mass of its contents is an amount, and it may be empty. */
-    LumpedVessel(String id, Fillings fillings, List<Double> waterlines, List<Layer> layers, Tints tints) {
+    LumpedVessel(
+            String id, Fillings fillings, DrinkFit drink, List<Double> waterlines, List<Layer> layers, Tints tints) {
         super(id, fillings.first(), layers, tints, fillings.wallK());
         contents = Node.of(
                 id + " contents",
                 PouredStore.of(fillings.first().liquid()),
                 fillings.first().temperatureK(),
                 fillings.massAtStartKg());
-        enthalpy = LiquidFit.of(fillings.first().liquid()).specificEnthalpy();
+        this.drink = drink;
         this.fillings = Optional.of(fillings);
         present = fillings.at(Duration.ZERO);
         addBands(waterlines, fillings.highestM());
@@ -106,7 +111,7 @@ final class LumpedVessel extends ModelledVessel {
     private LumpedVessel(LumpedVessel that, Optional<FilledVessel> present) {
         super(that);
         contents = that.contents;
-        enthalpy = that.enthalpy;
+        drink = that.drink;
         fillings = that.fillings;
         this.present = present;
     }
@@ -156,7 +161,8 @@ final class LumpedVessel extends ModelledVessel {
             if (area > 0) {
                 paths.add(JunctionPath.of(
                         band.band().insidePath(),
-                        Link.of(contents, "convection", insideFilm(now, area)).scaledBy(Multipliers.INSIDE_FILM),
+                        Link.of(contents, "convection", insideFilm(now, area, drink.fluid()))
+                                .scaledBy(Multipliers.INSIDE_FILM),
                         Link.of(
                                 band.band().wall(),
                                 "conduction",
@@ -188,7 +194,7 @@ final class LumpedVessel extends ModelledVessel {
         List<Path> inside = present
                 .map(now -> JunctionPath.of(
                         id() + " base inside",
-                        Link.of(contents, "convection", lies ? lyingFilm(floor) : insideFilm(now, floor))
+                        Link.of(contents, "convection", lies ? lyingFilm(floor) : insideFilm(now, floor, drink.fluid()))
                                 .scaledBy(Multipliers.INSIDE_FILM),
                         Link.of(lowest, "conduction", HeatLaw.conductance(perArea * floor))))
                 .stream()
@@ -228,21 +234,16 @@ final class LumpedVessel extends ModelledVessel {
                 .map(now -> {
                     WallPatch patch = DrinkSurface.patch(now, surfaceOptics(now));
                     return DrinkSurface.of(
-                            id() + " surface",
-                            contents,
-                            patch,
-                            now,
-                            enthalpy,
-                            medium.faces(patch, occupant, occupants));
+                            id() + " surface", contents, patch, now, drink, medium.faces(patch, occupant, occupants));
                 })
                 .orElse(List.of());
     }
 
     /** The film inside, of an area of wetted side. */
-    static Film insideFilm(FilledVessel filled, double areaM2) {
+    static Film insideFilm(FilledVessel filled, double areaM2, Fluid drink) {
         double height = filled.liquidHeightM();
         double radius = Math.sqrt(filled.liquidVolumeM3() / (Math.PI * height));
-        return ConvectiveFilm.free(areaM2, height, Fluid.of(filled.liquid()), EnclosedLiquid.COOLING)
+        return ConvectiveFilm.free(areaM2, height, drink, EnclosedLiquid.COOLING)
                 .whenColder(EnclosedLiquid.WARMING)
                 .atLeast(EnclosedLiquid.conduction(height / radius));
     }
@@ -290,7 +291,7 @@ final class LumpedVessel extends ModelledVessel {
     private Film lyingFilm(double areaM2) {
         double depth = filled().lyingSurfaceHeightM() - lying().levelM(0);
         double radius = Math.sqrt(filled().liquidVolumeM3() / (Math.PI * filled().liquidHeightM()));
-        return ConvectiveFilm.free(areaM2, depth, Fluid.of(filled().liquid()), EnclosedLiquid.LYING_COOLING)
+        return ConvectiveFilm.free(areaM2, depth, drink.fluid(), EnclosedLiquid.LYING_COOLING)
                 .whenColder(EnclosedLiquid.LYING_WARMING)
                 .atLeast(EnclosedLiquid.conduction(depth / radius));
     }

@@ -54,6 +54,7 @@ final class LyingLayers {
             double gasM3) {}
 
     private final FilledVessel filled;
+    private final Fluid drink;
     private final LyingProfile lying;
     private final Ends ends;
     /** Faces of the layers, from the lowest point of the inside to the surface of the liquid [m]. */
@@ -69,6 +70,7 @@ final class LyingLayers {
     private LyingLayers(
             FilledVessel filled, LyingProfile lying, double[] levels, List<Slice> upright, int bands, Ends ends) {
         this.filled = filled;
+        this.drink = Fluid.of(filled.liquid());
         this.lying = lying;
         this.ends = ends;
         this.levels = levels;
@@ -197,7 +199,7 @@ final class LyingLayers {
     }
 
     private HeatLaw film(double areaM2, double heightM) {
-        return ConvectiveFilm.free(areaM2, heightM, Fluid.of(filled.liquid()), EnclosedLiquid.COOLING)
+        return ConvectiveFilm.free(areaM2, heightM, drink, EnclosedLiquid.COOLING)
                 .whenColder(EnclosedLiquid.WARMING)
                 .atLeast(1);
     }

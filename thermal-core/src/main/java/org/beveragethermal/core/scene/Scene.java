@@ -3,6 +3,7 @@ package org.beveragethermal.core.scene;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +34,7 @@ import org.beveragethermal.core.surroundings.Placement;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.Tending;
+import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -70,6 +72,7 @@ public final class Scene {
     private final Map<String, Surroundings> gear;
     private final Map<String, Duration> prepared;
     private final Map<String, FilledVessel> vessels;
+    private final Map<Liquid, DrinkFit> drinks;
     private final Map<String, VesselModel> models;
     private final Map<String, TreeMap<Duration, Place>> places;
     private final Map<String, TreeMap<Duration, List<Tending>>> tendings;
@@ -90,6 +93,9 @@ public final class Scene {
         this.prepared = Map.copyOf(builder.prepared);
         this.vessels = new LinkedHashMap<>();
         builder.models.keySet().forEach(id -> this.vessels.put(id, described(id, builder.vessels)));
+        Map<Liquid, DrinkFit> fits = new HashMap<>();
+        this.vessels.values().forEach(filled -> fits.computeIfAbsent(filled.liquid(), DrinkFit::of));
+        this.drinks = Map.copyOf(fits);
         this.models = Map.copyOf(builder.models);
         this.places = new LinkedHashMap<>();
         builder.places.forEach((id, timed) -> this.places.put(id, new TreeMap<>(timed)));
@@ -104,6 +110,10 @@ public final class Scene {
         this.vessels
                 .keySet()
                 .forEach(id -> this.inserts.put(id, List.copyOf(builder.inserts.getOrDefault(id, List.of()))));
+    }
+
+    private DrinkFit drink(FilledVessel filled) {
+        return Objects.requireNonNull(drinks.get(filled.liquid()));
     }
 
     /** A vessel as it is given or, if it is empty at the start, with what comes into it first. */
@@ -642,8 +652,8 @@ public final class Scene {
      * Runs the scene.
      *
      * @param horizon how long, > 0, at most 30 days; moves after it do not take place
-     * @param solver tolerance and multipliers; a scene in which a bath is tended may be run up to four times, until it is known how high
-     *     its water stands afterwards, and a monitor is told of all of them
+     * @param solver tolerance and multipliers; a scene in which a bath is tended may be run up to four times, and from addition to addition
+     *     in between, until it is known how high its water stands afterwards, and a monitor is told of all of them
      * @return what happens
      * @throws IllegalArgumentException if the horizon is outside its range or a vessel lies in a bucket narrower than it is long
      * @throws org.beveragethermal.materials.units.OutOfRangeException if more water is poured off a bath than it can spare then, more ice
@@ -654,18 +664,63 @@ public final class Scene {
             throw new IllegalArgumentException(
                     "horizon " + horizon + ": expected more than nothing and at most " + LONGEST);
         }
-        IceLeft iceLeft = IceLeft.UNKNOWN;
-        for (int pass = 1; ; pass++) {
-            ScenePrediction run = predict(horizon, solver, iceLeft);
-            IceLeft seen = iceLeft(horizon, run, iceLeft);
-            if (pass == MOST_PASSES || seen.equals(iceLeft)) {
-                if (!tendings.isEmpty()) {
-                    requireDepths(horizon, iceLeft);
-                }
+        List<Duration> tended = tendingTimes(horizon);
+        if (tended.isEmpty()) {
+            return predict(horizon, solver, IceLeft.UNKNOWN);
+        }
+        IceLeft assumed = IceLeft.UNKNOWN;
+        IceLeft seen;
+        try {
+            ScenePrediction run = predict(horizon, solver, assumed);
+            seen = iceLeft(horizon, run, assumed);
+            if (seen.equals(assumed)) {
+                requireDepths(horizon, assumed);
                 return run;
             }
-            iceLeft = seen;
+            // Nothing was assumed of what happens before the first time at which something is done.
+            assumed = seen.before(tended.get(0).plusMillis(1));
+        } catch (IllegalArgumentException refused) {
+            // As long as it is not known how much has melted all ice is taken to be left: the water stands too low,
+            // less ice melts, and
+            // an addition that has room seems to have none. What is really refused is refused again below.
+            assumed = IceLeft.UNKNOWN;
         }
+        assumed = iceLeftStepByStep(tended, solver, assumed);
+        for (int pass = 2; ; pass++) {
+            ScenePrediction run = predict(horizon, solver, assumed);
+            seen = iceLeft(horizon, run, assumed);
+            if (pass == MOST_PASSES || seen.equals(assumed)) {
+                requireDepths(horizon, assumed);
+                return run;
+            }
+            assumed = seen;
+        }
+    }
+
+    /** Times before a horizon at which gear is tended. */
+    private List<Duration> tendingTimes(Duration horizon) {
+        return tendings.values().stream()
+                .flatMap(timed -> timed.headMap(horizon).keySet().stream())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Ice left at each time, from runs that end there and know what was left at the times before. */
+    private IceLeft iceLeftStepByStep(List<Duration> tended, NetworkSolver solver, IceLeft known) {
+        IceLeft left = known;
+        for (Duration time : tended) {
+            List<String> ids = tendings.keySet().stream()
+                    .filter(id -> Objects.requireNonNull(tendings.get(id)).containsKey(time))
+                    .toList();
+            if (!left.at(ids.get(0), time).isPresent()) {
+                ScenePrediction run = predict(time, solver, left);
+                for (String id : ids) {
+                    left = left.with(id, time, run.iceKg(id, time.minusMillis(1)));
+                }
+            }
+        }
+        return left;
     }
 
     /** What a run found, or what was assumed if that makes no difference. */
@@ -737,6 +792,7 @@ public final class Scene {
                 new Inserts(
                         id,
                         vessel.filled(),
+                        drink(vessel.filled()).fluid(),
                         vessel.contents().nodes().get(0),
                         Objects.requireNonNull(inserts.get(id)))));
         inDrinks.values().forEach(inDrink -> nodes.addAll(inDrink.nodes()));
@@ -860,7 +916,10 @@ public final class Scene {
         FilledVessel filled = vessel.filled();
         double area = filled.vessel().profile().innerSideAreaM2(0, filled.liquidHeightM());
         return new Described(
-                filled, Objects.requireNonNull(models.get(id)).kind(), LumpedVessel.insideFilm(filled, area), stays);
+                filled,
+                Objects.requireNonNull(models.get(id)).kind(),
+                LumpedVessel.insideFilm(filled, area, drink(filled).fluid()),
+                stays);
     }
 
     /** Times at which connections change, the start first. */
@@ -885,12 +944,13 @@ public final class Scene {
         }
         Optional<Fillings> fillings = pours.fillings(id);
         if (fillings.isPresent()) {
-            return new LumpedVessel(id, fillings.get(), waterlines, model.layers(), model.tints());
+            return new LumpedVessel(id, fillings.get(), drink(filled), waterlines, model.layers(), model.tints());
         }
         return model.isLumped()
                 ? new LumpedVessel(
                         id,
                         filled,
+                        drink(filled),
                         waterlines,
                         model.layers(),
                         model.tints(),
