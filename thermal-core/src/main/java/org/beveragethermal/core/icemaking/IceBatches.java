@@ -2,6 +2,7 @@
 package org.beveragethermal.core.icemaking;
 
 import java.time.Duration;
+import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
@@ -22,6 +23,8 @@ import org.beveragethermal.materials.units.SiValues;
  */
 public record IceBatches(int batches, double kgPerBatch, Duration perBatch, Duration inAll, boolean freezerDecides) {
 
+    private static final long MS_PER_MIN = 60_000;
+    private static final long MIN_PER_H = 60;
     private static final int MOST_MOULDS = 100_000;
     private static final double MOST_KG = 2000;
     private static final double MOST_BATCHES = 10_000;
@@ -57,5 +60,28 @@ public record IceBatches(int batches, double kgPerBatch, Duration perBatch, Dura
                 perBatch,
                 perBatch.multipliedBy((long) batches),
                 together.compareTo(alone) > 0);
+    }
+
+    /**
+     * The answer in words.
+     *
+     * @return a sentence or two
+     */
+    public String explain() {
+        return String.format(
+                Locale.ROOT,
+                "Begin %s before: %d filling%s of %.2f kg, %s each%s. Time to empty and fill again comes on top.",
+                hours(inAll),
+                batches,
+                batches == 1 ? "" : "s",
+                kgPerBatch,
+                hours(perBatch),
+                freezerDecides ? "; the freezer's power decides" : "");
+    }
+
+    /** Rounded up: what is begun too early does no harm. */
+    private static String hours(Duration time) {
+        long minutes = (time.toMillis() + MS_PER_MIN - 1) / MS_PER_MIN;
+        return String.format(Locale.ROOT, "%d h %d min", minutes / MIN_PER_H, minutes % MIN_PER_H);
     }
 }

@@ -259,9 +259,14 @@ class IceMakingTest {
         assertThat(three.inAll()).isEqualTo(making.predicted().multipliedBy(3));
         assertThat(IceBatches.of(kilograms(20 * kg), making, 20, watts(10_000)).batches())
                 .isEqualTo(1);
+        assertThat(three.explain())
+                .startsWith("Begin ")
+                .contains("3 fillings of " + String.format(Locale.ROOT, "%.2f kg", 20 * kg))
+                .doesNotContain("power");
         // 2 kg from 15 °C to ice of −18 °C: 0.86 MJ; a freezer of 20 W takes 12 hours.
         IceBatches slow = IceBatches.of(kilograms(2), making, (int) Math.ceil(2 / kg), watts(20));
         assertThat(slow.freezerDecides()).isTrue();
+        assertThat(slow.explain()).contains("1 filling of", "the freezer's power decides");
         OutsideChecks.published(
                         "icemaking-freezer-power",
                         "IAPWS latent heat of ice, 333.5 kJ/kg; 4.19 and 2.03 kJ/(kg K) for water and ice")
