@@ -23,9 +23,10 @@ final class BathRun {
     private final double tooColdK;
     private final double firstTooColdS;
 
-    BathRun(ScenePrediction run, IceBudget budget) {
+    /** A run that is judged from one time to another. */
+    BathRun(ScenePrediction run, IceBudget budget, double fromS, double toS) {
         this.run = run;
-        double[] times = times(budget.readyS(), budget.endS());
+        double[] times = times(fromS, toS);
         List<VesselCourse> courses = new ArrayList<>();
         double warm = Double.NEGATIVE_INFINITY;
         double atEnd = Double.NEGATIVE_INFINITY;

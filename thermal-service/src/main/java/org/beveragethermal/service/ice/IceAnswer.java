@@ -4,6 +4,7 @@ package org.beveragethermal.service.ice;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.beveragethermal.core.store.IceBlock;
 
 /** How much ice it takes, or why no ice does it. */
@@ -11,7 +12,7 @@ public sealed interface IceAnswer {
 
     /** Why no ice does it. */
     enum Reason {
-        /** The vessels leave no room for a bath in the bucket, or too little. */
+        /** The vessels do not stand beside each other in the bucket, or leave no room for a bath, or too little. */
         BUCKET_TOO_SMALL,
         /** There is not so much ice. */
         NOT_ENOUGH_ICE,
@@ -21,6 +22,8 @@ public sealed interface IceAnswer {
         COLDER_THAN_THE_BATH,
         /** The ice runs out, and it was allowed too few times to top up. */
         ICE_RUNS_OUT,
+        /** So many vessels in one bath are not followed. */
+        TOO_MANY_VESSELS,
         /** What stays in the bath becomes colder than its range. */
         BECOMES_TOO_COLD
     }
@@ -41,7 +44,8 @@ public sealed interface IceAnswer {
      * @param waterKg water to add at the start [kg]
      * @param topUps ice to add later; empty if none
      * @param energy what it takes by energy alone
-     * @param margin ice at the start for 90 % and 95 %; empty if it was not asked for, or ice must be added later
+     * @param margin ice at the start for 90 % and 95 %, so that it lasts until the first addition or the end; empty if it was not asked for, or
+     *     if the vessels need not be ready before the first addition
      * @param iceLeftKg ice left at the end of the service [kg]
      * @param vessels what the vessels do
      * @param runs predictions that were made, without those of the margin
@@ -81,32 +85,36 @@ public sealed interface IceAnswer {
         public String explain() {
             StringBuilder text = new StringBuilder(String.format(
                     Locale.ROOT,
-                    "%.2f kg of ice (%d blocks, %s) and %.2f kg of water; by energy alone %.2f kg for the drinks, %.2f kg with the"
-                            + " water of the bath.",
+                    "%.2f kg of ice (%d blocks, %s) and %.2f kg of water%s. It would be %.2f kg by energy alone for the drinks, %.2f kg"
+                            + " with vessels and water of the bath.",
                     iceKg,
                     blocks,
                     shape,
                     waterKg,
+                    words(margin),
                     energy.drinksKg(),
                     energy.everythingKg()));
             for (TopUp topUp : topUps) {
                 text.append(String.format(
                         Locale.ROOT,
-                        " After %d min pour off %.2f kg of water and add %.2f kg of ice.",
+                        " After %d min pour off %.2f kg of water and add %.2f kg of ice (%d blocks)%s.",
                         topUp.after().toMinutes(),
                         topUp.pourOffKg(),
-                        topUp.iceKg()));
+                        topUp.iceKg(),
+                        topUp.blocks(),
+                        words(topUp.margin())));
             }
-            margin.ifPresent(m -> text.append(String.format(
-                    Locale.ROOT,
-                    " With a probability of 90 %%: %s; of 95 %%: %s.",
-                    m.kg90().isPresent()
-                            ? String.format(Locale.ROOT, "%.2f kg", m.kg90().getAsDouble())
-                            : "never",
-                    m.kg95().isPresent()
-                            ? String.format(Locale.ROOT, "%.2f kg", m.kg95().getAsDouble())
-                            : "never")));
             return text.toString();
+        }
+
+        private static String words(Optional<IceMargin> margin) {
+            return margin.map(m -> "; with a probability of 90 % it takes " + words(m.kg90()) + " of ice, of 95 % "
+                            + words(m.kg95()))
+                    .orElse("");
+        }
+
+        private static String words(OptionalDouble kg) {
+            return kg.isPresent() ? String.format(Locale.ROOT, "%.2f kg", kg.getAsDouble()) : "more than has room";
         }
     }
 
@@ -117,7 +125,7 @@ public sealed interface IceAnswer {
      * @param why what happens, in words
      * @param help what would help
      * @param energy what it would take by energy alone; empty where no bath could be described
-     * @param runs predictions that were made
+     * @param runs predictions that were made, 0 where it is known without one
      */
     record Never(Reason reason, String why, String help, Optional<IceEnergy> energy, int runs) implements IceAnswer {
 

@@ -38,8 +38,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  *
  * <p><b>Search.</b> More ice never makes it warmer, so the least is found by halving between 10 g and what the bucket takes, to 2 % or 10
  * g, in at most 16 runs of the whole scene. Where a full bucket is not enough because its ice is spent, ice is added when a quarter is left
- * and as much water poured off before, as often as allowed, and the last addition is cut down to what is needed: fewest additions, which
- * need not be the least ice. At most 60 runs with additions; the number is bounded in any case.
+ * (a half or three quarters where a vessel would be too warm before that) and as much water poured off before, as often as allowed, and the
+ * last addition is cut down to what is needed: fewest additions, which need not be the least ice. At most 48 runs with additions.
  *
  * <p>Sun in the room falls on what stands out of the bath; on bucket and ice it is not described: keep them in the shade. Immutable.
  */
@@ -50,7 +50,10 @@ public final class IceBudget {
     private static final double MOST_KG = 2000;
     private static final double COLDEST_ICE_K = 243.15;
     private static final double WARMEST_WATER_K = 333.15;
-    private static final int MOST_VESSELS = 24;
+    private static final int MOST_VESSELS = 10_000;
+    /** More in one bath make runs of minutes. */
+    private static final int MOST_FOLLOWED = 24;
+
     private static final int MOST_TOP_UPS = 12;
     private static final Duration LONGEST = Duration.ofDays(2);
     /** Vessels that leave less of the bucket than this leave no bath; a judgement. */
@@ -136,7 +139,7 @@ public final class IceBudget {
          * Adds equal vessels that stand in the bath.
          *
          * @param vessel the vessel with its contents at their temperature at the start
-         * @param count how many, 1 to 24 of all kinds together
+         * @param count how many, 1 to 10,000 of all kinds together; more than 24 in one bath are answered without a run
          * @param range in which they are wanted; from 0 °C where they are only to be cold enough
          * @return this builder
          * @throws IllegalArgumentException if the count is outside its range
@@ -145,8 +148,12 @@ public final class IceBudget {
             Objects.requireNonNull(vessel, "vessel");
             Objects.requireNonNull(range, "range");
             if (count < 1 || count > MOST_VESSELS - vessels.size()) {
-                throw new IllegalArgumentException("number of vessels " + count + ", beside " + vessels.size()
-                        + ": expected at least 1, and " + MOST_VESSELS + " in all at most");
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "number of vessels %d, beside %d: expected at least 1, and %d in all at most",
+                        count,
+                        vessels.size(),
+                        MOST_VESSELS));
             }
             for (int i = 0; i < count; i++) {
                 vessels.add(vessel);
@@ -208,12 +215,12 @@ public final class IceBudget {
         /**
          * How much ice there is; no limit unless said otherwise.
          *
-         * @param mass 10 g to 2000 kg
+         * @param mass 0 to 2000 kg
          * @return this builder
          * @throws org.beveragethermal.materials.units.OutOfRangeException if the mass is outside its range
          */
         public Builder iceAtHand(Quantity<Mass> mass) {
-            atHandKg = SiValues.massKg(mass, "mass of ice at hand", LEAST_ICE_KG, MOST_KG);
+            atHandKg = SiValues.massKg(mass, "mass of ice at hand", 0, MOST_KG);
             return this;
         }
 
@@ -294,7 +301,8 @@ public final class IceBudget {
         }
 
         /**
-         * Asks for the margin too: each draw of the laws' scatter costs up to nine runs.
+         * Asks for the margins too, at the start and of each addition: each draw of the laws' scatter costs up to nine runs, and up to ten more
+         * for each addition.
          *
          * @param newEnsemble how many draws, under which seed; at least 20 for 95 %
          * @return this builder
@@ -354,6 +362,10 @@ public final class IceBudget {
         return seconds(asked.ready);
     }
 
+    Duration end() {
+        return asked.end;
+    }
+
     double endS() {
         return seconds(asked.end);
     }
@@ -391,18 +403,57 @@ public final class IceBudget {
                     Optional.empty(),
                     0);
         }
-        if (room.freePart() < LEAST_FREE_PART || room.mostIceKg() < LEAST_ICE_KG) {
+        boolean stand = BathRoom.stand(asked.bucket, vessels);
+        if (!stand || room.freePart() < LEAST_FREE_PART || room.mostIceKg() < LEAST_ICE_KG) {
             return new IceAnswer.Never(
                     IceAnswer.Reason.BUCKET_TOO_SMALL,
-                    String.format(
-                            Locale.ROOT,
-                            "The vessels leave %.0f %% of the bucket to ice and water.",
-                            100 * Math.max(0, room.freePart())),
-                    "A wider bucket, a second one, or fewer vessels at a time would help.",
+                    !stand
+                            ? "The vessels do not stand beside each other in the bucket."
+                            : room.freePart() >= LEAST_FREE_PART
+                                    ? String.format(
+                                            Locale.ROOT,
+                                            "Beside the vessels the bucket does not hold %.2f kg of ice and water.",
+                                            room.bathKg())
+                                    : String.format(
+                                            Locale.ROOT,
+                                            "The vessels leave %.0f %% of the bucket to ice and water.",
+                                            100 * Math.max(0, room.freePart())),
+                    roomFor(),
                     Optional.empty(),
                     0);
         }
+        if (vessels.size() > MOST_FOLLOWED) {
+            return new IceAnswer.Never(
+                    IceAnswer.Reason.TOO_MANY_VESSELS,
+                    String.format(
+                            Locale.ROOT,
+                            "%d vessels go into the bucket, but in one bath not more than %d are followed.",
+                            vessels.size(),
+                            MOST_FOLLOWED),
+                    "Divide bath and vessels into equal parts, each in a bucket of as much less area, and ask for one of them.",
+                    Optional.of(energy()),
+                    0);
+        }
         return new IceSearch(this).answer();
+    }
+
+    private String roomFor() {
+        double depth = Double.isNaN(asked.bathKg) ? asked.depthM(vessels) : asked.bucket.innerHeightM();
+        int fit = BathRoom.fit(asked.bucket, vessels, depth, LEAST_FREE_PART);
+        String help = fit == 0 || fit == vessels.size()
+                ? "A wider bucket or less in it would help."
+                : String.format(
+                        Locale.ROOT,
+                        "%d of them at a time leave room for a bath: %d such buckets, one bucket %d times, or a wider one would help.",
+                        fit,
+                        (vessels.size() + fit - 1) / fit,
+                        (vessels.size() + fit - 1) / fit);
+        List<Double> highs = wanted.stream().map(Wanted::highK).toList();
+        return String.format(
+                Locale.ROOT,
+                "%s By energy alone all drinks together take %.2f kg of ice.",
+                help,
+                IceEnergy.ofDrinksKg(vessels, highs, asked.iceK));
     }
 
     BathRoom room() {
@@ -429,8 +480,13 @@ public final class IceBudget {
         return asked.ensemble;
     }
 
-    /** One run of the whole scene. */
+    /** One run of the whole scene, judged from when all must be ready to the end. */
     BathRun run(double iceKg, List<TopUp> topUps, NetworkSolver solver) {
+        return run(iceKg, topUps, solver, readyS(), asked.end);
+    }
+
+    /** One run of the scene up to a time, judged from another time on. */
+    BathRun run(double iceKg, List<TopUp> topUps, NetworkSolver solver, double fromS, Duration until) {
         IceWaterBath bath = IceWaterBath.in(asked.bucket, asked.air)
                 .ice(Measures.kilograms(iceKg), asked.shape, Measures.kelvins(asked.iceK))
                 .water(Measures.kilograms(room.bathKg() - iceKg), Measures.kelvins(asked.waterK))
@@ -444,7 +500,7 @@ public final class IceBudget {
             scene.pourOff(GEAR, topUp.after(), Measures.kilograms(topUp.pourOffKg()))
                     .topUpIce(GEAR, topUp.after(), Measures.kilograms(topUp.iceKg()), Measures.kelvins(asked.iceK));
         }
-        return new BathRun(scene.build().predict(asked.end, solver), this);
+        return new BathRun(scene.build().predict(until, solver), this, fromS, seconds(until));
     }
 
     static double seconds(Duration time) {

@@ -35,6 +35,15 @@ public record IceEnergy(double drinksKg, double everythingKg) {
                 least(drinks, bathKg, perKilogram, Math.max(0, water)), least(walled, bathKg, perKilogram, water));
     }
 
+    /** Ice for drinks that are in no bath [kg]. */
+    static double ofDrinksKg(List<FilledVessel> vessels, List<Double> highsK, double iceK) {
+        double kg = 0;
+        for (int i = 0; i < vessels.size(); i++) {
+            kg += IceBalance.drinkHeatJ(vessels.get(i), highsK.get(i)) / IceBalance.perKilogramJ(iceK, highsK.get(i));
+        }
+        return kg;
+    }
+
     /** From m e + (M − m) w = Q. */
     private static double least(double heatJ, double bathKg, double iceTakes, double waterTakes) {
         return Math.max(0, (heatJ - bathKg * waterTakes) / (iceTakes - waterTakes));

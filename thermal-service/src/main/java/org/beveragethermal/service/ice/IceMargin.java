@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 
 /**
  * Ice that suffices with a probability, from sampling: for each draw of the laws' scatter the least ice is searched anew, and the margin is
- * the least mass that is enough in so many of the draws.
+ * the least mass that is enough in so many of the draws. Where ice is added later, each mass is searched by itself: what is put in before it is
+ * as planned, or as much of that as has room in the draw, and it has to last until the next addition.
  *
  * <p>Drawn is what {@code LawScatter} lists. How densely the ice is packed, how much of it is wet, and how well temperatures and times are
  * known is not: real margins are larger.

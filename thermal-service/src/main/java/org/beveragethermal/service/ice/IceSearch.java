@@ -3,6 +3,7 @@ package org.beveragethermal.service.ice;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,10 +11,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import org.beveragethermal.core.solver.NetworkSolver;
-import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.materials.solid.Ice;
-import org.beveragethermal.materials.units.OutOfRangeException;
 
 /** One search for the least ice, with its count of runs: by halving, and with additions where a full bucket is not enough. */
 final class IceSearch {
@@ -25,9 +24,8 @@ final class IceSearch {
     private static final int MOST_HALVINGS = 12;
     private static final int MARGIN_HALVINGS = 7;
     private static final int LAST_HALVINGS = 6;
-    private static final int SMALLER_ADDITIONS = 4;
-    /** Ice is added when this part of a full bucket's is left. */
-    private static final double RESERVE_PART = 0.25;
+    /** Ice is added when the first of these parts of a full bucket's is left, or the next if a vessel would be too warm by then. */
+    private static final double[] RESERVE_PARTS = {0.25, 0.5, 0.75};
 
     private static final long S_PER_MIN = 60;
 
@@ -75,7 +73,8 @@ final class IceSearch {
                             Math.round(found.firstTooColdS() / S_PER_MIN)),
                     "Take it out by then and put it back when it warms, or ask for a range from 0 °C upwards.");
         }
-        if (total > budget.atHandKg()) {
+        // Where water alone does it there need be none.
+        if (total > budget.atHandKg() && total > LEAST_ICE_KG) {
             return never(
                     IceAnswer.Reason.NOT_ENOUGH_ICE,
                     String.format(Locale.ROOT, "It takes %.2f kg of ice; there are %.2f kg.", total, budget.atHandKg()),
@@ -85,15 +84,16 @@ final class IceSearch {
         if (iceKg <= LEAST_ICE_KG) {
             notes.add("the water alone is cold enough: the least ice that is a bath of ice and water is given");
         }
+        List<Optional<IceMargin>> margins = margins(iceKg, topUps);
         notes.add("keep mouths of bottles above the melt water, and do not use this ice in drinks");
         return new IceAnswer.Enough(
                 iceKg,
                 blocks(iceKg),
                 budget.shape(),
                 budget.room().bathKg() - iceKg,
-                topUps,
+                withMargins(topUps, margins),
                 energy,
-                topUps.isEmpty() ? budget.ensemble().map(draws -> margin(draws, iceKg)) : Optional.empty(),
+                margins.get(0),
                 found.iceKg(budget.endS()),
                 found.courses(),
                 runs,
@@ -105,30 +105,52 @@ final class IceSearch {
         List<TopUp> topUps = new ArrayList<>();
         double fromS = 0;
         for (int i = 0; i < budget.mostTopUps(); i++) {
-            OptionalDouble spentS = last.iceDownTo(RESERVE_PART * most, fromS, budget.endS());
-            if (spentS.isEmpty() || spentS.getAsDouble() > last.firstTooWarmS()) {
-                return tooWarmWithIce(last);
-            }
-            long minutes = Math.max(1, (long) Math.floor(spentS.getAsDouble() / S_PER_MIN));
-            Duration after = Duration.ofMinutes(minutes);
-            double kg = most - last.iceKg(IceBudget.seconds(after));
-            if (IceBudget.seconds(after) >= budget.endS() || kg < LEAST_ICE_KG || IceBudget.seconds(after) <= fromS) {
-                return tooWarmWithIce(last);
-            }
-            Optional<Added> added = added(most, topUps, after, kg);
+            Optional<Added> added = added(most, topUps, last, fromS);
             if (added.isEmpty()) {
-                return spent(most, topUps);
+                return tooWarmWithIce(last);
             }
             last = added.get().run();
             if (last.tooWarmK() <= 0) {
                 return checked(most, leastAddition(most, topUps, added.get().topUp()));
             }
             topUps.add(added.get().topUp());
-            fromS = IceBudget.seconds(after);
+            fromS = IceBudget.seconds(added.get().topUp().after());
         }
-        return last.iceDownTo(RESERVE_PART * most, fromS, budget.endS()).isPresent()
-                ? spent(most, topUps)
-                : tooWarmWithIce(last);
+        return isSpent(most, last, fromS) ? spent(most, topUps) : tooWarmWithIce(last);
+    }
+
+    /** The latest addition after which all are cold enough, or at least until its ice is spent; empty if it is not for want of ice. */
+    private Optional<Added> added(double most, List<TopUp> before, BathRun last, double fromS) {
+        for (double part : RESERVE_PARTS) {
+            OptionalDouble spentS = spentS(part, most, last, fromS);
+            if (spentS.isPresent()) {
+                Duration after = Duration.ofMinutes(Math.max(1, (long) Math.floor(spentS.getAsDouble() / S_PER_MIN)));
+                double afterS = IceBudget.seconds(after);
+                double kg = most - last.iceKg(afterS);
+                if (kg >= LEAST_ICE_KG && afterS > fromS && afterS < budget.endS()) {
+                    TopUp topUp = topUp(after, kg);
+                    BathRun run = run(most, joined(before, topUp));
+                    if (run.tooWarmK() <= 0 || isSpent(most, run, afterS)) {
+                        return Optional.of(new Added(topUp, run));
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** When only a part of a full bucket's ice is left, with all still cold enough, or not yet ready. */
+    private OptionalDouble spentS(double part, double most, BathRun last, double fromS) {
+        OptionalDouble spent = last.iceDownTo(part * most, fromS, budget.endS());
+        boolean earlier = part > RESERVE_PARTS[0];
+        boolean inTime = spent.isPresent() && spent.getAsDouble() <= last.firstTooWarmS();
+        // What is not ready in time with a quarter of the ice left does not want for ice.
+        return inTime && !(earlier && last.firstTooWarmS() <= budget.readyS()) ? spent : OptionalDouble.empty();
+    }
+
+    private boolean isSpent(double most, BathRun last, double fromS) {
+        return Arrays.stream(RESERVE_PARTS)
+                .anyMatch(part -> spentS(part, most, last, fromS).isPresent());
     }
 
     private IceAnswer spent(double most, List<TopUp> topUps) {
@@ -140,20 +162,6 @@ final class IceSearch {
                         most,
                         topUps.size()),
                 "More additions, a larger or better insulated bucket, shade, or a shorter service would help.");
-    }
-
-    /** An addition with its run. A run refuses more than the bucket holds: then half as much is tried. */
-    private Optional<Added> added(double most, List<TopUp> before, Duration after, double kg) {
-        double mass = kg;
-        for (int i = 0; i < SMALLER_ADDITIONS && mass >= LEAST_ICE_KG; i++) {
-            TopUp topUp = topUp(after, mass);
-            try {
-                return Optional.of(new Added(topUp, run(most, joined(before, topUp))));
-            } catch (OutOfRangeException refused) {
-                mass *= 0.5;
-            }
-        }
-        return Optional.empty();
     }
 
     private List<TopUp> leastAddition(double most, List<TopUp> before, TopUp enough) {
@@ -179,8 +187,9 @@ final class IceSearch {
                 IceAnswer.Reason.COLDER_THAN_THE_BATH,
                 String.format(
                         Locale.ROOT,
-                        "With all the ice that the bucket takes, and some left, one is still %.1f K too warm at the end.",
-                        last.tooWarmAtEndK()),
+                        "With all the ice that the bucket takes, and %.2f kg of it left, one is above its range after %d min.",
+                        last.iceKg(last.firstTooWarmS()),
+                        Math.round(last.firstTooWarmS() / S_PER_MIN)),
                 "More time or stirring would help; without it the water below the ice stays several degrees above 0 °C.");
     }
 
@@ -194,7 +203,7 @@ final class IceSearch {
     }
 
     private TopUp topUp(Duration after, double kg) {
-        return new TopUp(after, kg, kg, blocks(kg));
+        return new TopUp(after, kg, kg, blocks(kg), Optional.empty());
     }
 
     /** Mass between two, one that is too little and one that is enough, to the accuracy or the number of halvings. */
@@ -221,24 +230,85 @@ final class IceSearch {
         return List.copyOf(all);
     }
 
-    private IceMargin margin(Ensemble draws, double nominalKg) {
-        List<Double> least = draws.run(LawScatter.all(), draw -> {
-            NetworkSolver drawn = budget.solver().withMultipliers(draw.values());
-            return least(drawn, nominalKg);
-        });
-        return IceMargin.of(least.stream().mapToDouble(Double::doubleValue).toArray());
+    private static List<TopUp> withMargins(List<TopUp> topUps, List<Optional<IceMargin>> margins) {
+        List<TopUp> all = new ArrayList<>();
+        for (int i = 0; i < topUps.size(); i++) {
+            all.add(topUps.get(i).with(margins.get(i + 1)));
+        }
+        return List.copyOf(all);
     }
 
-    /** Least ice under a solver's laws; infinite if none is enough. */
-    private double least(NetworkSolver solver, double nearKg) {
-        DoublePredicate does = kg -> budget.run(kg, List.of(), solver).tooWarmK() <= 0;
+    /** Of the ice at the start and of each addition; none is searched where a vessel need not be ready before the next. */
+    private List<Optional<IceMargin>> margins(double iceKg, List<TopUp> topUps) {
+        List<List<Double>> drawn = budget.ensemble()
+                .map(draws -> draws.run(
+                        LawScatter.all(),
+                        draw -> leastKg(budget.solver().withMultipliers(draw.values()), iceKg, topUps)))
+                .orElse(List.of());
+        List<Optional<IceMargin>> margins = new ArrayList<>();
+        for (int i = 0; i <= topUps.size(); i++) {
+            int piece = i;
+            margins.add(
+                    drawn.isEmpty() || IceBudget.seconds(until(topUps, i)) < budget.readyS()
+                            ? Optional.empty()
+                            : Optional.of(IceMargin.of(drawn.stream()
+                                    .mapToDouble(least -> least.get(piece))
+                                    .toArray())));
+        }
+        return margins;
+    }
+
+    /** How long the ice has to last that is put in at the start, or by an addition. */
+    private Duration until(List<TopUp> topUps, int piece) {
+        return piece < topUps.size() ? topUps.get(piece).after() : budget.end();
+    }
+
+    /** Least ice at the start and of each addition under a solver's laws, infinite where none is enough. */
+    private List<Double> leastKg(NetworkSolver solver, double iceKg, List<TopUp> topUps) {
+        List<Double> least = new ArrayList<>();
+        Duration first = until(topUps, 0);
+        double most = budget.room().mostIceKg();
+        least.add(least(
+                kg -> budget.run(kg, List.of(), solver, budget.readyS(), first).tooWarmK() <= 0, iceKg, most));
+        List<TopUp> before = List.of();
+        for (int i = 0; i < topUps.size(); i++) {
+            TopUp planned = topUps.get(i);
+            List<TopUp> earlier = before;
+            double afterS = IceBudget.seconds(planned.after());
+            Duration until = until(topUps, i + 1);
+            double room = most
+                    - budget.run(iceKg, earlier, solver, afterS, planned.after())
+                            .iceKg(afterS);
+            if (room < LEAST_ICE_KG) {
+                least.add(LEAST_ICE_KG);
+                continue;
+            }
+            double kg = Math.min(room, planned.iceKg());
+            least.add(least(
+                    mass -> budget.run(
+                                            iceKg,
+                                            joined(earlier, topUp(planned.after(), mass)),
+                                            solver,
+                                            Math.max(budget.readyS(), afterS),
+                                            until)
+                                    .tooWarmK()
+                            <= 0,
+                    kg,
+                    room));
+            before = joined(earlier, topUp(planned.after(), kg));
+        }
+        return least;
+    }
+
+    /** Least mass that does it, looked for from a near one on; infinite if not even the most does. */
+    private static double least(DoublePredicate does, double nearKg, double mostKg) {
         if (does.test(nearKg)) {
             return nearKg <= LEAST_ICE_KG || does.test(LEAST_ICE_KG)
                     ? LEAST_ICE_KG
                     : halve(LEAST_ICE_KG, nearKg, MARGIN_HALVINGS, does);
         }
-        return does.test(budget.room().mostIceKg())
-                ? halve(nearKg, budget.room().mostIceKg(), MARGIN_HALVINGS, does)
+        return nearKg < mostKg && does.test(mostKg)
+                ? halve(nearKg, mostKg, MARGIN_HALVINGS, does)
                 : Double.POSITIVE_INFINITY;
     }
 }

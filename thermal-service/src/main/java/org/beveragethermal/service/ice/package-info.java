@@ -23,12 +23,17 @@
  * if (answer instanceof IceAnswer.Enough enough) {
  *     IceMaking making = IceMaking.of(IceMould.of(enough.shape()), FreezerAir.at(celsius(-18)), celsius(15));
  *     IceBatches batches = IceBatches.of(kilograms(enough.totalKg()), making, 60, watts(60));
- *     System.out.println("begin " + batches.inAll().toHours() + " h before");
+ *     System.out.println(batches.explain());
  * }
  * }</pre>
  *
  * <p><b>Margin.</b> {@code withMargin(Ensemble.of(40, 7L))} searches the least ice for each draw of the laws' scatter and gives the masses
- * that are enough in 90 % and 95 % of them: sampled, not linear, because drinks that never get there have no spread.
+ * that are enough in 90 % and 95 % of them: sampled, not linear, because drinks that never get there have no spread. Where ice is added in
+ * the course of the service the start and each addition carry a margin of their own: what has to go in then to last until the next one.
+ *
+ * <p><b>Many vessels.</b> Up to 24 in one bath are followed. More than stand beside each other in the bucket are answered at once: how many
+ * do, how many buckets that makes, and how much ice all drinks take by energy alone. Sleeves and layers belong to the {@linkplain
+ * org.beveragethermal.service.ice.IceBudget.Builder#describedAs description} of the vessels.
  */
 @NullMarked
 package org.beveragethermal.service.ice;

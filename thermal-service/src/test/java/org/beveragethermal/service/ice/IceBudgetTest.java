@@ -18,6 +18,7 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import org.beveragethermal.core.conduction.Layer;
 import org.beveragethermal.core.icemaking.FreezerAir;
 import org.beveragethermal.core.icemaking.IceBatches;
 import org.beveragethermal.core.icemaking.IceMaking;
@@ -36,6 +37,7 @@ import org.beveragethermal.core.surroundings.Sunlight;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
@@ -180,6 +182,109 @@ class IceBudgetTest {
         assertThat(once.help()).contains("additions");
     }
 
+    /** With a quarter of the ice left a can on a hot terrace would be too warm already. */
+    @Test
+    void iceIsAddedBeforeAVesselIsTooWarm() {
+        IceAnswer.Enough enough =
+                (IceAnswer.Enough) cans(16, Air.at(celsius(35)).withRelativeHumidity(percent(60)))
+                        .from(minutes(60), minutes(420))
+                        .filledTo(millimetres(240))
+                        .build()
+                        .answer();
+        assertThat(enough.topUps()).hasSizeBetween(1, 3);
+        assertThat(enough.vessels().get(0).warmestK()).isLessThanOrEqualTo(ZERO + 8);
+        Duration before = Duration.ZERO;
+        for (TopUp topUp : enough.topUps()) {
+            assertThat(topUp.after()).isGreaterThan(before);
+            before = topUp.after();
+        }
+    }
+
+    private static IceBudget.Builder cans(double celsius, Air room) {
+        FilledVessel can = Vessels.of(VesselShape.CAN, millilitres(355))
+                .filledWith(Beverage.beer(percentByVolume(5)), celsius(celsius));
+        return IceBudget.of(BUCKET, room).vessels(can, 1, COLD);
+    }
+
+    @Test
+    void eachAdditionCarriesItsMargin() {
+        Air hot = Air.at(celsius(35)).withRelativeHumidity(percent(60));
+        IceAnswer.Enough enough = (IceAnswer.Enough) IceBudget.of(BUCKET, hot)
+                .vessels(bottle(16), 1, COLD)
+                .from(minutes(60), minutes(420))
+                .withMargin(Ensemble.of(3, 7))
+                .build()
+                .answer();
+        IceMargin start = enough.margin().orElseThrow();
+        IceMargin added = enough.topUps().get(0).margin().orElseThrow();
+        assertThat(start.draws()).isEqualTo(3);
+        assertThat(added.draws()).isEqualTo(3);
+        // The bucket is full at the start, and what is added is the least that is enough: in some draws less is, in
+        // others not.
+        assertThat(start.kg90().orElse(99)).isGreaterThan(0.3 * enough.iceKg());
+        assertThat(added.kg95().orElse(99)).isGreaterThanOrEqualTo(added.kg90().orElse(99));
+        assertThat(added.kg95().orElse(99))
+                .isGreaterThan(0.5 * enough.topUps().get(0).iceKg());
+        assertThat(enough.explain()).contains("90 %", "pour off", "blocks");
+    }
+
+    @Test
+    void sleevedCansTakeLonger() {
+        VesselModel sleeved = VesselModel.lumped().wrappedIn(Layer.of(Solids.neopreneFoam(), millimetres(4)));
+        IceAnswer.Enough bare = (IceAnswer.Enough)
+                cans(22, TERRACE).from(minutes(30), minutes(150)).build().answer();
+        never(cans(22, TERRACE).describedAs(sleeved).from(minutes(30), minutes(150)), IceAnswer.Reason.TIME_TOO_SHORT);
+        IceAnswer.Enough later = (IceAnswer.Enough) cans(22, TERRACE)
+                .describedAs(sleeved)
+                .from(minutes(150), minutes(210))
+                .build()
+                .answer();
+        assertThat(later.energy()).isEqualTo(bare.energy());
+        assertThat(later.notes()).anyMatch(note -> note.contains("layers around the wall"));
+    }
+
+    /** Asked by whoever plans a wedding: an answer at once, without a run. */
+    @Test
+    void moreVesselsThanTheBucketTakes() {
+        IceAnswer.Never many = never(
+                IceBudget.of(BUCKET, TERRACE).vessels(bottle(16), 500, COLD).from(minutes(60), minutes(150)),
+                IceAnswer.Reason.BUCKET_TOO_SMALL);
+        assertThat(many.runs()).isZero();
+        // Five bottles of 88 mm just stand in 2.70 times 88 mm, 238 mm; a sixth takes 264 mm (packing of circles).
+        assertThat(many.help()).startsWith("5 of them").contains("100 such buckets");
+        // 500 times 0.75 kg · 4.2 kJ/(kg K) · 8 K over what a kilogram of ice of −10 °C takes until 8 °C.
+        double kg = 500 * 0.745 * 4.25 * 8 / (333.5 + 4.2 * 8 + 20.5);
+        assertThat(kilogramsIn(many.help())).isCloseTo(kg, within(0.05 * kg));
+        IceAnswer.Never tub = never(
+                IceBudget.of(Bucket.of(millimetres(800), millimetres(300)), TERRACE)
+                        .vessels(bottle(16), 30, COLD)
+                        .from(minutes(60), minutes(150)),
+                IceAnswer.Reason.TOO_MANY_VESSELS);
+        assertThat(tub.runs()).isZero();
+        assertThat(tub.energy().orElseThrow().everythingKg()).isPositive();
+        IceAnswer.Never full = never(one().holding(kilograms(30)), IceAnswer.Reason.BUCKET_TOO_SMALL);
+        assertThat(full.why()).contains("30.00 kg of ice and water");
+    }
+
+    private static double kilogramsIn(String words) {
+        String upTo = words.substring(0, words.lastIndexOf(" kg"));
+        return Double.parseDouble(upTo.substring(upTo.lastIndexOf(' ') + 1));
+    }
+
+    @Test
+    void noIceAtHand() {
+        IceAnswer.Never none = never(one().iceAtHand(kilograms(0)), IceAnswer.Reason.NOT_ENOUGH_ICE);
+        assertThat(none.why()).contains("0.00 kg");
+        assertThat(IceBudget.of(BUCKET, Air.at(celsius(5)))
+                        .vessels(bottle(6), 1, COLD)
+                        .waterAt(celsius(6))
+                        .from(minutes(10), minutes(60))
+                        .iceAtHand(kilograms(0))
+                        .build()
+                        .answer())
+                .isInstanceOf(IceAnswer.Enough.class);
+    }
+
     @Test
     void whyThereIsNone() {
         IceAnswer.Never soon = never(
@@ -204,6 +309,7 @@ class IceBudgetTest {
                         .from(minutes(60), minutes(150)),
                 IceAnswer.Reason.BUCKET_TOO_SMALL);
         assertThat(full.help()).contains("wider");
+        assertThat(full.why()).contains("beside each other");
         IceAnswer.Never little = never(one().iceAtHand(kilograms(0.3)), IceAnswer.Reason.NOT_ENOUGH_ICE);
         assertThat(little.explain()).contains("0.30 kg");
         IceAnswer.Never cold = never(
@@ -343,7 +449,7 @@ class IceBudgetTest {
         IceBudget.Builder builder = IceBudget.of(BUCKET, TERRACE);
         assertThatThrownBy(builder::build).hasMessageContaining("number of vessels 0");
         assertThatThrownBy(() -> builder.vessels(bottle(16), 0, COLD)).hasMessageContaining("number of vessels 0");
-        assertThatThrownBy(() -> builder.vessels(bottle(16), 25, COLD)).hasMessageContaining("24");
+        assertThatThrownBy(() -> builder.vessels(bottle(16), 10_001, COLD)).hasMessageContaining("10000");
         assertThatThrownBy(() -> builder.iceAtHand(kilograms(-1))).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> builder.waterAt(celsius(-1))).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> builder.blocks(IceBlock.cube(millimetres(20)), celsius(1)))
