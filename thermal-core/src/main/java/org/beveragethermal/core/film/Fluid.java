@@ -48,8 +48,8 @@ public final class Fluid {
     }
 
     /**
-     * A liquid with its own density curve, also across a density maximum. Fitting takes about as long as some hundred steps of a run: make one
-     * fluid for all films of a liquid.
+     * A liquid with its own density curve, also across a density maximum. Fitting takes as long as several steps of a run: make one fluid
+     * for all films of a liquid.
      *
      * @param liquid the liquid
      * @return what films need

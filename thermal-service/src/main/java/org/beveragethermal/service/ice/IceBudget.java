@@ -39,7 +39,7 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * <p><b>Search.</b> More ice never makes it warmer, so the least is found by halving between 10 g and what the bucket takes, to 2 % or 10
  * g, in at most 16 runs of the whole scene. Where a full bucket is not enough because its ice is spent, ice is added when a quarter is left
  * (a half or three quarters where a vessel would be too warm before that) and as much water poured off before, as often as allowed, and the
- * last addition is cut down to what is needed: fewest additions, which need not be the least ice. At most 48 runs with additions.
+ * last addition is cut down to what is needed: few additions, which need not be the least ice. At most 48 runs with additions.
  *
  * <p>Sun in the room falls on what stands out of the bath; on bucket and ice it is not described: keep them in the shade. Immutable.
  */

@@ -399,7 +399,7 @@ class IceBudgetTest {
                     measured[i],
                     predicted,
                     "°C",
-                    "measured, not a rule; start, tap water, mass of ice not stated (22 °C, 22 °C, "
+                    "hobby or school write-up; measured, not a rule; start, tap water, mass of ice not stated (22 °C, 22 °C, "
                             + String.format(
                                     Locale.ROOT,
                                     "%.2f kg), salt left out; ice left %.2f kg",
