@@ -233,7 +233,7 @@ final class Questions {
                 .withWall(millimetres(1.5), wattsPerMetreKelvin(0.2));
         return List.of(
                 new Question(
-                        "How early must 3 kg of ice be begun, with two trays of 12 cubes of 35 mm, in a freezer of -18 °C?",
+                        "How early must 3 kg of ice be begun, with two trays of 12 cubes of 35 mm, in a freezer of −18 °C?",
                         "IceBatches.of",
                         runs -> batches(runs, cell, 24)),
                 new Question(

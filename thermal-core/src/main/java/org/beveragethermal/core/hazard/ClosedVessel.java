@@ -24,7 +24,7 @@ import org.beveragethermal.materials.vessel.Vessel;
 /**
  * A filled vessel under its closure: the room for gas, and the pressure in it at a temperature that vessel and contents share.
  *
- * <p>The room is the inside up to the closure's end, expanded with the wall, less the liquid at its density. Bottles of the table leave 5.8
+ * <p>The room is the inside up to the closure's end, expanded with the wall, less the liquid at its density. Bottles of 750 mL leave 5.8
  * to 6 mL under a cork of 45 mm, which is within the millimetres by which fill points differ; bottles of other sizes are scaled too roughly
  * to tell. So where a closure that reaches into the neck leaves less than {@link #USUAL_HEADSPACE} above the nominal volume, that is taken,
  * as far as the bottle holds it. A bottle of sparkling wine is drawn with 9 mL; publications assume up to 25 mL, which lowers the pressure of

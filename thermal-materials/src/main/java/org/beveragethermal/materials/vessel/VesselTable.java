@@ -42,8 +42,8 @@ final class VesselTable {
 
     private static final Source BOTTLES = new Source(
             "drawn within trade ranges",
-            "own drawing inside the ranges of height, diameter, wall and mass common in the trade, partly from memory; bottles of still wine"
-                    + " hold what they are sold as some 64 mm under the brim (Cork Quality Council, Technical Bulletin, Calculating"
+            "own drawing inside the ranges of height, diameter, wall and mass common in the trade, partly from memory; 750 mL of still wine"
+                    + " stand some 64 mm under the brim (Cork Quality Council, Technical Bulletin, Calculating"
                     + " Headspace)",
             Source.Kind.OWN_ASSUMPTION);
     private static final Source BEER = drawn("height, diameter and mass of beer bottles, from memory");
@@ -89,7 +89,7 @@ final class VesselTable {
             .vessel();
 
     static final Vessel MAGNUM = VesselSheet.of("high-shouldered magnum 1.5 L", HIGH_SHOULDERED, 1500, GLASS, BOTTLES)
-            .base(7.5, 22.5)
+            .base(7.5, 25)
             .line("0/46.5/6.0 7/50.5/4.6 18/51.2/3.6 193/51.2/3.6 211/46.8/3.6 233/27.2/3.8 249/17.5/4.4"
                     + " 335/15.0/4.8 352/15.3/5.4")
             .vessel();
