@@ -11,6 +11,8 @@ import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
+import static org.beveragethermal.materials.units.Measures.watts;
+import static org.beveragethermal.materials.units.Measures.wattsPerMetreKelvin;
 
 import java.time.Duration;
 import java.util.List;
@@ -19,6 +21,10 @@ import java.util.stream.Stream;
 import org.beveragethermal.core.hazard.ClosedVessel;
 import org.beveragethermal.core.hazard.FreezingHazard;
 import org.beveragethermal.core.hazard.ThermalShock;
+import org.beveragethermal.core.icemaking.FreezerAir;
+import org.beveragethermal.core.icemaking.IceBatches;
+import org.beveragethermal.core.icemaking.IceMaking;
+import org.beveragethermal.core.icemaking.IceMould;
 import org.beveragethermal.core.inversion.Chances;
 import org.beveragethermal.core.inversion.Holding;
 import org.beveragethermal.core.inversion.Passing;
@@ -77,11 +83,16 @@ final class Questions {
             .in(ROOM)
             .drunkOver(Duration.ofMinutes(12));
 
+    private static final Serving TEA = Serving.of(
+                    Beverage.tea(), millilitres(200), Vessels.of(VesselShape.MUG, millilitres(250)), celsius(22))
+            .in(ROOM)
+            .drunkOver(Duration.ofMinutes(12));
+
     private Questions() {}
 
     /** All of them, in the order of the page. */
     static List<Question> all() {
-        return Stream.of(starts(), values(), past(), serving(), keeping(), hazards())
+        return Stream.of(starts(), rooms(), values(), past(), serving(), ice(), keeping(), hazards())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -181,6 +192,67 @@ final class Questions {
                                 .explain()));
     }
 
+    /** What happens in rooms and cabinets that a host finds rather than chooses. */
+    private static List<Question> rooms() {
+        Wanted red = Wanted.between(celsius(16), celsius(18));
+        FilledVessel can = Vessels.of(VesselShape.CAN, millilitres(330))
+                .filledWith(Beverage.beer(percentByVolume(5)), celsius(20));
+        Refrigerator cycling = Refrigerator.cycling(celsius(5), kelvinDifference(3), Duration.ofHours(1))
+                .on(Footing.open());
+        return List.of(
+                new Question(
+                        "A red has stood at 25 °C: how long in a room of 12 °C until it is right, at 16 °C to 18 °C?",
+                        "StartSearch.earliestReady",
+                        runs -> StartSearch.of(BOTTLE.filledWith(WINE, celsius(25)), Air.at(celsius(12)))
+                                .with(runs.solver())
+                                .earliestReady(red, Duration.ofHours(12))
+                                .explain()),
+                new Question(
+                        "And one from a cellar of 12 °C, in a room of 21 °C?",
+                        "StartSearch.earliestReady",
+                        runs -> StartSearch.of(BOTTLE.filledWith(WINE, celsius(12)), Air.at(celsius(21)))
+                                .with(runs.solver())
+                                .earliestReady(red, Duration.ofHours(12))
+                                .explain()),
+                new Question(
+                        "The air of a refrigerator swings by 3 K either way of 5 °C every hour: when is a can at 5.5 °C?",
+                        "Passing.of",
+                        runs -> Passing.of(
+                                        forward(runs, can, cycling, Duration.ofHours(8)),
+                                        celsius(5.5),
+                                        kelvinDifference(0.05))
+                                .explain()));
+    }
+
+    /** Ice that must be made before. */
+    private static List<Question> ice() {
+        IceMould cell = IceMould.cell(millimetres(35), millimetres(35), millimetres(35), IceMould.Faces.TOP_AND_FLOOR)
+                .withWall(millimetres(1.5), wattsPerMetreKelvin(0.2));
+        IceMould block = IceMould.cell(
+                        millimetres(100), millimetres(180), millimetres(55), IceMould.Faces.TOP_AND_FLOOR)
+                .withWall(millimetres(1.5), wattsPerMetreKelvin(0.2));
+        return List.of(
+                new Question(
+                        "How early must 3 kg of ice be begun, with two trays of 12 cubes of 35 mm, in a freezer of −18 °C?",
+                        "IceBatches.of",
+                        runs -> batches(runs, cell, 24)),
+                new Question(
+                        "And in three boxes of 1 L, as blocks?", "IceBatches.of", runs -> batches(runs, block, 3)));
+    }
+
+    private static String batches(Runs runs, IceMould mould, int moulds) {
+        IceMaking making = IceMaking.of(mould, FreezerAir.at(celsius(-18)), celsius(15));
+        IceBatches batches = IceBatches.of(kilograms(3), making, moulds, watts(60));
+        runs.add();
+        return format(
+                "%d fillings of %.2f kg, %.1f h each%s: begin %.0f h before.",
+                batches.batches(),
+                batches.kgPerBatch(),
+                batches.perBatch().toMinutes() / 60.0,
+                batches.freezerDecides() ? " for want of power of the freezer" : "",
+                Math.ceil(batches.inAll().toMinutes() / 60.0));
+    }
+
     private static IceWaterBath bucket(double iceKg, double sideMm) {
         return IceWaterBath.in(Bucket.of(millimetres(200), millimetres(240)), ROOM)
                 .ice(kilograms(iceKg), millimetres(sideMm), celsius(-5))
@@ -277,6 +349,14 @@ final class Questions {
                                         .with(runs.solver()))
                                 .withDraws(DRAWS / 2, SEED)
                                 .aim(range)
+                                .explain()),
+                new Question(
+                        "How hot must tea be poured into a mug of 22 °C, to be drunk at 55 °C to 65 °C in 12 min, never above 80 °C?",
+                        "PouringAim.aim",
+                        runs -> PouringAim.of(TEA.with(runs.solver()))
+                                .notAbove(celsius(80))
+                                .withDraws(DRAWS / 2, SEED)
+                                .aim(Wanted.between(celsius(55), celsius(65)))
                                 .explain()),
                 new Question(
                         "A bottle of 8 °C stays on the table: how warm is each glass?",

@@ -18,6 +18,11 @@ final class Runs {
         });
     }
 
+    /** Counts a run that is made without this solver. */
+    void add() {
+        count.incrementAndGet();
+    }
+
     int count() {
         return count.get();
     }

@@ -39,6 +39,7 @@ import org.beveragethermal.materials.vessel.Vessels;
  * @param toC temperature it is said to reach [°C]
  * @param saidAfter the time at which the model's temperature is told as well
  * @param longest how long is looked
+ * @param why where they differ, in words
  */
 record TradeRule(
         String rule,
@@ -48,7 +49,8 @@ record TradeRule(
         Surroundings place,
         double toC,
         Duration saidAfter,
-        Duration longest) {
+        Duration longest,
+        String why) {
 
     private static final double COVERAGE = 0.9;
 
@@ -64,7 +66,8 @@ record TradeRule(
                         Refrigerator.at(celsius(5)).on(Footing.open()),
                         8,
                         Duration.ofMinutes(45),
-                        Duration.ofHours(10)),
+                        Duration.ofHours(10),
+                        "out of reach: still air takes hours, whatever its films; in that time only a freezer does it"),
                 new TradeRule(
                         "an ice bucket takes a bottle from 18 °C to 8 °C in 10 to 15 min",
                         "10 to 15 min",
@@ -73,7 +76,8 @@ record TradeRule(
                         bucket(200, 350, room),
                         8,
                         Duration.ofMinutes(15),
-                        Duration.ofHours(2)),
+                        Duration.ofHours(2),
+                        "still water between the ice is layered; who turns the bottle or stirs gets the rule's time"),
                 new TradeRule(
                         "a magnum takes about 25 min in it",
                         "25 min",
@@ -82,25 +86,48 @@ record TradeRule(
                         bucket(240, 430, room),
                         8,
                         Duration.ofMinutes(25),
-                        Duration.ofHours(2)),
+                        Duration.ofHours(2),
+                        "they agree"),
                 new TradeRule(
-                        "a red of 13 °C takes half a day to come within a kelvin of a room of 21 °C",
+                        "a red of 13 °C warms in a room of 21 °C over half a day: to within a kelvin of it",
                         "12 h",
                         bottle,
                         13,
                         room,
                         20,
                         Duration.ofHours(12),
-                        Duration.ofHours(24)),
+                        Duration.ofHours(24),
+                        "what can be tasted is over long before; read as below the rule holds"),
                 new TradeRule(
-                        "a white of 8 °C on a table at 21 °C warms by a kelvin in 10 to 15 min",
-                        "10 to 15 min",
+                        "the same, to within a tenth of a kelvin",
+                        "12 h",
+                        bottle,
+                        13,
+                        room,
+                        20.9,
+                        Duration.ofHours(12),
+                        Duration.ofHours(24),
+                        "so read, half a day is the time after which nothing is left to warm"),
+                new TradeRule(
+                        "a bottle on a table warms by a kelvin in 10 to 15 min: a white of 8 °C at 21 °C, by 4 K",
+                        "40 to 60 min",
                         bottle,
                         8,
                         room,
-                        9,
+                        12,
+                        Duration.ofHours(1),
+                        Duration.ofHours(3),
+                        "they agree over the first hour, of which the rule speaks"),
+                new TradeRule(
+                        "the same, when it is at 16 °C: by a kelvin more",
+                        "10 to 15 min",
+                        bottle,
+                        16,
+                        room,
+                        17,
                         Duration.ofMinutes(15),
-                        Duration.ofHours(3)));
+                        Duration.ofHours(3),
+                        "the nearer to the room the slower: the rule holds for cold bottles only"));
     }
 
     private static IceWaterBath bucket(double widthMm, double heightMm, Air room) {
@@ -134,7 +161,8 @@ record TradeRule(
                 said,
                 text(spread.median()),
                 text(spread.earliest()) + " to " + text(spread.latest()),
-                String.format(Locale.ROOT, "%.1f °C after %s", thenC, text(Optional.of(saidAfter))));
+                String.format(Locale.ROOT, "%.1f °C after %s", thenC, text(Optional.of(saidAfter))),
+                why);
     }
 
     private static String text(Optional<Duration> time) {

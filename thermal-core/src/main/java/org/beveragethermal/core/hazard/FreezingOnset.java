@@ -3,16 +3,13 @@ package org.beveragethermal.core.hazard;
 
 import java.time.Duration;
 import java.util.Locale;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.internal.Shown;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /** Answer to "when does ice begin to form in it?". */
-public sealed interface FreezingOnset {
-
-    /**
-     * The answer in a sentence.
-     *
-     * @return a sentence with its numbers
-     */
-    String explain();
+public sealed interface FreezingOnset extends Answer {
 
     /**
      * Ice begins to form, in the part of the contents that gets there first.
@@ -30,8 +27,19 @@ public sealed interface FreezingOnset {
                     "Ice begins to form after %.0f min, at %.1f °C, when the drink is at %.1f °C on average; undisturbed it may stay liquid"
                             + " some kelvins colder and then freeze in a moment.",
                     after.toMillis() / 60_000.0,
-                    freezingPointK - ClosedVessel.ZERO_CELSIUS_K,
-                    meanK - ClosedVessel.ZERO_CELSIUS_K);
+                    Shown.celsius(freezingPointK, 1),
+                    Shown.celsius(meanK, 1));
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "freezes",
+                    Figures.with("afterS", after.toMillis() / 1000.0)
+                            .and("freezingPointK", freezingPointK)
+                            .and("meanK", meanK)
+                            .map());
         }
     }
 
@@ -57,8 +65,18 @@ public sealed interface FreezingOnset {
             return String.format(
                     Locale.ROOT,
                     "No ice forms: the drink freezes at %.1f °C and its coldest part comes to %.1f °C.",
-                    freezingPointK - ClosedVessel.ZERO_CELSIUS_K,
-                    coldestK - ClosedVessel.ZERO_CELSIUS_K);
+                    Shown.celsius(freezingPointK, 1),
+                    Shown.celsius(coldestK, 1));
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "neverFreezes",
+                    Figures.with("freezingPointK", freezingPointK)
+                            .and("coldestK", coldestK)
+                            .map());
         }
     }
 }

@@ -3,16 +3,13 @@ package org.beveragethermal.core.hazard;
 
 import java.time.Duration;
 import java.util.Locale;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.internal.Shown;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /** Answer to "when have the contents taken all the room in the closed vessel?": from then on it forces its closure or bursts. */
-public sealed interface Fullness {
-
-    /**
-     * The answer in a sentence.
-     *
-     * @return a sentence with its numbers
-     */
-    String explain();
+public sealed interface Fullness extends Answer {
 
     /**
      * The vessel is full.
@@ -27,11 +24,22 @@ public sealed interface Fullness {
         public String explain() {
             return String.format(
                     Locale.ROOT,
-                    "After %.0f min, at %.1f °C with %.0f %% of it ice, the contents fill the vessel: from then on it forces its closure"
-                            + " or bursts. Pressed gas under the closure may push it out before.",
+                    "After %.0f min, at %.1f °C%s, the contents fill the vessel: from then on they force its closure or burst it. Pressed"
+                            + " gas under the closure may push it out before.",
                     after.toMillis() / 60_000.0,
-                    meanK - ClosedVessel.ZERO_CELSIUS_K,
-                    100 * iceFraction);
+                    Shown.celsius(meanK, 1),
+                    iceFraction > 0 ? String.format(Locale.ROOT, " with %.0f %% of it ice", 100 * iceFraction) : "");
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "fills",
+                    Figures.with("afterS", after.toMillis() / 1000.0)
+                            .and("meanK", meanK)
+                            .and("iceFraction", iceFraction)
+                            .map());
         }
     }
 
@@ -50,6 +58,16 @@ public sealed interface Fullness {
                     "There is room throughout: least after %.0f min, %.1f mL.",
                     after.toMillis() / 60_000.0,
                     leastHeadspaceM3 * ClosedVessel.ML_PER_M3);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "neverFills",
+                    Figures.with("leastHeadspaceM3", leastHeadspaceM3)
+                            .and("afterS", after.toMillis() / 1000.0)
+                            .map());
         }
     }
 }

@@ -2,9 +2,13 @@
 package org.beveragethermal.core.hazard;
 
 import java.util.Locale;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.internal.Shown;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /** Answer to "what pressure stands in this closed vessel at this temperature?". */
-public sealed interface HeadspacePressure {
+public sealed interface HeadspacePressure extends Answer {
 
     /** The standard atmosphere, from which gauges count [Pa]. */
     double ATMOSPHERE_PA = 101_325;
@@ -15,13 +19,6 @@ public sealed interface HeadspacePressure {
      * @return temperature [K]
      */
     double temperatureK();
-
-    /**
-     * The answer in a sentence.
-     *
-     * @return a sentence with its numbers
-     */
-    String explain();
 
     /**
      * There is gas under the closure.
@@ -59,12 +56,25 @@ public sealed interface HeadspacePressure {
                     Locale.ROOT,
                     "At %.1f °C the gauge pressure is %.2f bar: %.2f bar of air, %.2f bar of carbon dioxide and %.3f bar of"
                             + " vapour in %.1f mL of headspace, less the atmosphere.",
-                    temperatureK - ClosedVessel.ZERO_CELSIUS_K,
-                    gaugePa() / ClosedVessel.BAR_PA,
+                    Shown.celsius(temperatureK, 1),
+                    Shown.number(gaugePa() / ClosedVessel.BAR_PA, 2),
                     airPa / ClosedVessel.BAR_PA,
                     carbonDioxidePa / ClosedVessel.BAR_PA,
                     vapourPa / ClosedVessel.BAR_PA,
                     headspaceM3 * ClosedVessel.ML_PER_M3);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "gas",
+                    Figures.with("temperatureK", temperatureK)
+                            .and("headspaceM3", headspaceM3)
+                            .and("airPa", airPa)
+                            .and("carbonDioxidePa", carbonDioxidePa)
+                            .and("vapourPa", vapourPa)
+                            .map());
         }
     }
 
@@ -81,8 +91,18 @@ public sealed interface HeadspacePressure {
             return String.format(
                     Locale.ROOT,
                     "At %.1f °C the liquid needs %.2f mL more than there is room: it forces the closure or the vessel.",
-                    temperatureK - ClosedVessel.ZERO_CELSIUS_K,
+                    Shown.celsius(temperatureK, 1),
                     excessM3 * ClosedVessel.ML_PER_M3);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "full",
+                    Figures.with("temperatureK", temperatureK)
+                            .and("excessM3", excessM3)
+                            .map());
         }
     }
 
@@ -97,10 +117,15 @@ public sealed interface HeadspacePressure {
         @Override
         public String explain() {
             return String.format(
-                    Locale.ROOT,
-                    "At %.1f °C the pressure is not known: %s.",
-                    temperatureK - ClosedVessel.ZERO_CELSIUS_K,
-                    why);
+                    Locale.ROOT, "At %.1f °C the pressure is not known: %s.", Shown.celsius(temperatureK, 1), why);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "notKnown",
+                    Figures.with("temperatureK", temperatureK).map());
         }
     }
 }

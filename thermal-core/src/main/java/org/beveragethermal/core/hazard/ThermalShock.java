@@ -9,6 +9,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
@@ -82,7 +85,30 @@ public final class ThermalShock {
      * @param differenceK greatest difference between places through the wall [K], at least 0
      * @param outsideColder whether the outside is the colder side then
      */
-    public record ThroughWall(Duration after, int band, double differenceK, boolean outsideColder) {}
+    public record ThroughWall(Duration after, int band, double differenceK, boolean outsideColder) implements Answer {
+
+        @Override
+        public String explain() {
+            return String.format(
+                    Locale.ROOT,
+                    "At most %.1f K stand through the wall, after %.1f min; the %s is the colder side then, and its surface is pulled.",
+                    differenceK,
+                    after.toMillis() / 60_000.0,
+                    outsideColder ? "outside" : "inside");
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "throughWall",
+                    Figures.with("afterS", after.toMillis() / 1000.0)
+                            .and("band", band)
+                            .and("differenceK", differenceK)
+                            .and("outsideColder", outsideColder ? 1 : 0)
+                            .map());
+        }
+    }
 
     /**
      * Judges a plunge of a wall of one temperature into water of another.

@@ -3,16 +3,12 @@ package org.beveragethermal.core.hazard;
 
 import java.time.Duration;
 import java.util.Locale;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /** Answer to "how much time is left before the closed vessel is full?". */
-public sealed interface TimeLeft {
-
-    /**
-     * The answer in a sentence.
-     *
-     * @return a sentence with its numbers
-     */
-    String explain();
+public sealed interface TimeLeft extends Answer {
 
     /**
      * There is time left.
@@ -26,6 +22,14 @@ public sealed interface TimeLeft {
             return String.format(
                     Locale.ROOT, "%.0f min are left until the vessel is full.", duration.toMillis() / 60_000.0);
         }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "left",
+                    Figures.with("durationS", duration.toMillis() / 1000.0).map());
+        }
     }
 
     /**
@@ -38,6 +42,14 @@ public sealed interface TimeLeft {
         @Override
         public String explain() {
             return String.format(Locale.ROOT, "The vessel became full %.0f min ago.", ago.toMillis() / 60_000.0);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "tooLate",
+                    Figures.with("agoS", ago.toMillis() / 1000.0).map());
         }
     }
 
@@ -54,6 +66,14 @@ public sealed interface TimeLeft {
                     Locale.ROOT,
                     "The vessel does not become full in the %.0f min that were looked at.",
                     untilEnd.toMillis() / 60_000.0);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "notInThisRun",
+                    Figures.with("untilEndS", untilEnd.toMillis() / 1000.0).map());
         }
     }
 }

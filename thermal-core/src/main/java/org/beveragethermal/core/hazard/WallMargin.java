@@ -2,9 +2,12 @@
 package org.beveragethermal.core.hazard;
 
 import java.util.Locale;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /** Answer to "does the wall bear this difference of temperature?". */
-public sealed interface WallMargin {
+public sealed interface WallMargin extends Answer {
 
     /**
      * The difference that was judged.
@@ -12,13 +15,6 @@ public sealed interface WallMargin {
      * @return difference [K], at least 0
      */
     double differenceK();
-
-    /**
-     * The answer in a sentence.
-     *
-     * @return a sentence with its numbers
-     */
-    String explain();
 
     /**
      * Less than the least that such walls are known to bear.
@@ -35,6 +31,16 @@ public sealed interface WallMargin {
                     "A difference of %.0f K stays %.0f K below the least that breaks such a wall.",
                     differenceK,
                     marginK);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "within",
+                    Figures.with("differenceK", differenceK)
+                            .and("marginK", marginK)
+                            .map());
         }
     }
 
@@ -56,6 +62,17 @@ public sealed interface WallMargin {
                     leastK,
                     mostK);
         }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "doubtful",
+                    Figures.with("differenceK", differenceK)
+                            .and("leastK", leastK)
+                            .and("mostK", mostK)
+                            .map());
+        }
     }
 
     /**
@@ -74,6 +91,14 @@ public sealed interface WallMargin {
                     differenceK,
                     mostK);
         }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "beyond",
+                    Figures.with("differenceK", differenceK).and("mostK", mostK).map());
+        }
     }
 
     /**
@@ -87,6 +112,14 @@ public sealed interface WallMargin {
         @Override
         public String explain() {
             return String.format(Locale.ROOT, "A difference of %.0f K is not judged: %s.", differenceK, why);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "notJudged",
+                    Figures.with("differenceK", differenceK).map());
         }
     }
 }

@@ -3,6 +3,9 @@ package org.beveragethermal.core.storage;
 
 import java.time.Duration;
 import java.util.Locale;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /**
  * How a lumped body of one time constant follows a room that swings as a sine, once its start is forgotten: its amplitude is that of
@@ -13,7 +16,7 @@ import java.util.Locale;
  * @param amplitudeRatio amplitude of the body over that of the room [-], above 0, below 1
  * @param lag by how much the body's extremes come after the room's, below a quarter of the period
  */
-public record LumpedSwing(double amplitudeRatio, Duration lag) {
+public record LumpedSwing(double amplitudeRatio, Duration lag) implements Answer {
 
     /**
      * The response to a swing.
@@ -24,23 +27,29 @@ public record LumpedSwing(double amplitudeRatio, Duration lag) {
      * @throws IllegalArgumentException if a duration is not above 0
      */
     public static LumpedSwing of(Duration timeConstant, Duration period) {
-        TemperatureHistory.requirePositive("time constant", timeConstant);
-        TemperatureHistory.requirePositive("period", period);
-        double omega = 2 * Math.PI / TemperatureHistory.seconds(period);
-        double angle = omega * TemperatureHistory.seconds(timeConstant);
-        return new LumpedSwing(1 / Math.hypot(1, angle), TemperatureHistory.duration(Math.atan(angle) / omega));
+        Times.requirePositive("time constant", timeConstant);
+        Times.requirePositive("period", period);
+        double omega = 2 * Math.PI / Times.seconds(period);
+        double angle = omega * Times.seconds(timeConstant);
+        return new LumpedSwing(1 / Math.hypot(1, angle), Times.duration(Math.atan(angle) / omega));
     }
 
-    /**
-     * The response in a sentence.
-     *
-     * @return a sentence with its numbers
-     */
+    @Override
+    public Snapshot snapshot() {
+        return new Snapshot(
+                Snapshot.FORMAT_VERSION,
+                "lumpedSwing",
+                Figures.with("amplitudeRatio", amplitudeRatio)
+                        .and("lagS", Times.seconds(lag))
+                        .map());
+    }
+
+    @Override
     public String explain() {
         return String.format(
                 Locale.ROOT,
                 "Of the room's swing %.1f %% is left, %.1f h late.",
                 100 * amplitudeRatio,
-                lag.toMillis() / 3_600_000.0);
+                Times.hours(lag));
     }
 }

@@ -4,11 +4,15 @@ package org.beveragethermal.core.storage;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 
 /**
  * How contents follow their room: lag and damping, from the two histories alone.
@@ -24,6 +28,9 @@ public final class RoomResponse {
 
     /** A room that changes by less than this has nothing to be followed [K]. */
     private static final double LEAST_CHANGE_K = 0.05;
+
+    /** More periods than this are not looked at, so that no question takes for ever: the days of 80 years. */
+    private static final int MOST_PERIODS = 30_000;
 
     private static final int BASIS = 4;
     private static final double PARTS_PER_PERIOD = 8;
@@ -67,7 +74,7 @@ public final class RoomResponse {
     }
 
     private static TemperatureHistory from(TemperatureHistory history, Instant start, Instant from) {
-        double skippedS = TemperatureHistory.seconds(Duration.between(start, from));
+        double skippedS = Times.seconds(Duration.between(start, from));
         if (!(skippedS < history.endS())) {
             throw new IllegalArgumentException(
                     "history from " + start + " over " + history.length() + ": expected one that lasts beyond " + from);
@@ -76,15 +83,7 @@ public final class RoomResponse {
     }
 
     /** How contents follow a swing. */
-    public sealed interface Swing {
-
-        /**
-         * The answer in a sentence.
-         *
-         * @return a sentence with its numbers
-         */
-        String explain();
-    }
+    public sealed interface Swing extends Answer {}
 
     /**
      * The room swings and the contents follow.
@@ -108,10 +107,22 @@ public final class RoomResponse {
         public String explain() {
             return String.format(
                     Locale.ROOT,
-                    "The room swings by %.2f K either way, the contents by %.2f K, %.1f h later.",
+                    "The room swings by %.2f K either way, the contents by %.2f K, %.1f h %s.",
                     roomAmplitudeK,
                     contentsAmplitudeK,
-                    lag.toMillis() / 3_600_000.0);
+                    Times.hours(lag.abs()),
+                    lag.isNegative() ? "earlier" : "later");
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "follows",
+                    Figures.with("roomAmplitudeK", roomAmplitudeK)
+                            .and("contentsAmplitudeK", contentsAmplitudeK)
+                            .and("lagS", Times.seconds(lag))
+                            .map());
         }
     }
 
@@ -126,6 +137,11 @@ public final class RoomResponse {
         public String explain() {
             return "Lag and damping cannot be told: " + why + ".";
         }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(Snapshot.FORMAT_VERSION, "noSwing", Map.of());
+        }
     }
 
     /**
@@ -133,14 +149,19 @@ public final class RoomResponse {
      * TemperatureHistory#between}.
      *
      * @param period time from warmest to warmest, above 0: a day, a year, the cycle of a cabinet
-     * @return amplitudes and lag, or that the histories are shorter than a period or the room does not swing
+     * @return amplitudes and lag, or that the histories are shorter than a period or longer than 30,000, or the room does not swing
      * @throws IllegalArgumentException if the period is not above 0
      */
     public Swing swing(Duration period) {
-        TemperatureHistory.requirePositive("period", period);
-        double periodS = TemperatureHistory.seconds(period);
+        Times.requirePositive("period", period);
+        double periodS = Times.seconds(period);
         if (endS < periodS) {
             return new NoSwing("the histories share less than a period");
+        }
+        double periods = endS / periodS;
+        if (periods > MOST_PERIODS) {
+            return new NoSwing(String.format(
+                    Locale.ROOT, "%.3g periods in what the histories share are more than %d", periods, MOST_PERIODS));
         }
         double[] ofRoom = wave(room, periodS);
         double[] ofContents = wave(contents, periodS);
@@ -151,7 +172,7 @@ public final class RoomResponse {
         double phase = Math.atan2(ofContents[1], ofContents[0]) - Math.atan2(ofRoom[1], ofRoom[0]);
         double turns = phase / (2 * Math.PI) + 0.25;
         double lag = turns - Math.floor(turns) - 0.25;
-        return new Follows(roomK, Math.hypot(ofContents[0], ofContents[1]), TemperatureHistory.duration(lag * periodS));
+        return new Follows(roomK, Math.hypot(ofContents[0], ofContents[1]), Times.duration(lag * periodS));
     }
 
     /** Factors of cosine and sine in the least-squares sum of mean, drift, cosine and sine. */
@@ -210,15 +231,7 @@ public final class RoomResponse {
     }
 
     /** With which time constant contents follow. */
-    public sealed interface Lag {
-
-        /**
-         * The answer in a sentence.
-         *
-         * @return a sentence with its numbers
-         */
-        String explain();
-    }
+    public sealed interface Lag extends Answer {}
 
     /**
      * Contents follow as a lumped body does.
@@ -244,8 +257,18 @@ public final class RoomResponse {
             return String.format(
                     Locale.ROOT,
                     "The contents follow the room like a lumped body with a time constant of %.1f h, within %.2f K.",
-                    timeConstant.toMillis() / 3_600_000.0,
+                    Times.hours(timeConstant),
                     rmsK);
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "lags",
+                    Figures.with("timeConstantS", Times.seconds(timeConstant))
+                            .and("rmsK", rmsK)
+                            .map());
         }
     }
 
@@ -259,6 +282,11 @@ public final class RoomResponse {
         @Override
         public String explain() {
             return "A time constant cannot be told: " + why + ".";
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(Snapshot.FORMAT_VERSION, "notTold", Map.of());
         }
     }
 
@@ -291,7 +319,7 @@ public final class RoomResponse {
                             : "the contents do not follow in the time that was looked at");
         }
         double tau = Math.exp(lowest(times, first + (best - 1) * step, first + (best + 1) * step));
-        return new Lags(TemperatureHistory.duration(tau), Math.sqrt(meanSquare(times, tau)));
+        return new Lags(Times.duration(tau), Math.sqrt(meanSquare(times, tau)));
     }
 
     private double drive(double[] times) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.internal.Shown;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
@@ -12,7 +13,7 @@ import org.beveragethermal.materials.units.SiValues;
  *
  * @param formatVersion version of this record's components
  * @param lengthS from the first reading to the last [s]
- * @param longestGapS longest time without a reading [s]
+ * @param longestGapS longest time without a reading [s]; 0 for a prediction, which is known at every time
  * @param lowK lower limit [K]
  * @param highK upper limit [K]
  * @param lowestK lowest temperature [K]
@@ -46,8 +47,6 @@ public record StorageFigures(
     /** The version that this library writes. */
     public static final int FORMAT = 1;
 
-    private static final double SECONDS_PER_HOUR = 3600;
-
     /**
      * The figures of a history.
      *
@@ -64,7 +63,7 @@ public record StorageFigures(
         return new StorageFigures(
                 FORMAT,
                 history.endS(),
-                TemperatureHistory.seconds(history.longestGap().length()),
+                Times.seconds(history.longestGap().length()),
                 lowK,
                 highK,
                 history.lowest().temperatureK(),
@@ -92,29 +91,33 @@ public record StorageFigures(
         return String.format(
                         Locale.ROOT,
                         "Over %.1f h it was %.1f to %.1f °C, %.2f °C on average; the mean kinetic temperature is %.2f °C. Below %.1f °C for"
-                                + " %.1f h (%.1f K h), above %.1f °C for %.1f h (%.1f K h). The steepest change was %.2f K/h. The"
-                                + " longest time without a reading was %.1f h, taken as a straight line.",
+                                + " %.1f h (%.1f K h), above %.1f °C for %.1f h (%.1f K h). The steepest change was %.2f K/h.",
                         hours(lengthS),
-                        celsius(lowestK),
-                        celsius(highestK),
-                        celsius(meanK),
-                        celsius(meanKineticK),
-                        celsius(lowK),
+                        Shown.celsius(lowestK, 1),
+                        Shown.celsius(highestK, 1),
+                        Shown.celsius(meanK, 2),
+                        Shown.celsius(meanKineticK, 2),
+                        Shown.celsius(lowK, 1),
                         hours(belowS),
                         kelvinHoursBelow,
-                        celsius(highK),
+                        Shown.celsius(highK, 1),
                         hours(aboveS),
                         kelvinHoursAbove,
-                        fastestKelvinPerHour,
-                        hours(longestGapS))
+                        Shown.number(fastestKelvinPerHour, 2))
+                + gap()
                 + swing;
     }
 
-    private static double hours(double seconds) {
-        return seconds / SECONDS_PER_HOUR;
+    private String gap() {
+        return longestGapS == 0
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        " The longest time without a reading was %.1f h, taken as a straight line.",
+                        hours(longestGapS));
     }
 
-    private static double celsius(double kelvins) {
-        return kelvins - Scale.ZERO_CELSIUS_K;
+    private static double hours(double seconds) {
+        return seconds / Times.SECONDS_PER_HOUR;
     }
 }

@@ -6,16 +6,21 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.beveragethermal.core.hazard.ClosedVessel;
 import org.beveragethermal.core.hazard.HeadspacePressure;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.internal.Shown;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.provenance.Uncertainty;
 
 /** Answer to "what does this history of temperatures do under the closure?". */
-public sealed interface StoragePressure {
+public sealed interface StoragePressure extends Answer {
 
     /** Gauge pressure at which closures of still drinks are said to begin to leak; those of carbonated drinks hold several bar. */
     Constant LEAK_GAUGE = new Constant(
@@ -27,13 +32,6 @@ public sealed interface StoragePressure {
 
     /** The range of temperatures is looked at in so many parts: in water the pressure may turn where it is densest. */
     int LOOKS = 64;
-
-    /**
-     * What it means, in plain words.
-     *
-     * @return sentences with their numbers
-     */
-    String explain();
 
     /**
      * The gas under the closure is pressed and let go.
@@ -68,13 +66,26 @@ public sealed interface StoragePressure {
             String pressures = String.format(
                     Locale.ROOT,
                     "Gauge pressure between %.2f bar at %.1f °C and %.2f bar at %.1f °C, %.2f bar either way; %.1f mL of headspace are left.",
-                    lowestGaugePa / Scale.BAR_PA,
-                    lowestAtK - Scale.ZERO_CELSIUS_K,
-                    highestGaugePa / Scale.BAR_PA,
-                    highestAtK - Scale.ZERO_CELSIUS_K,
+                    Shown.number(lowestGaugePa / Scale.BAR_PA, 2),
+                    Shown.celsius(lowestAtK, 1),
+                    Shown.number(highestGaugePa / Scale.BAR_PA, 2),
+                    Shown.celsius(highestAtK, 1),
                     amplitudePa() / Scale.BAR_PA,
                     leastHeadspaceM3 * Scale.ML_PER_M3);
             return pressures + " " + note();
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "breathes",
+                    Figures.with("lowestGaugePa", lowestGaugePa)
+                            .and("lowestAtK", lowestAtK)
+                            .and("highestGaugePa", highestGaugePa)
+                            .and("highestAtK", highestAtK)
+                            .and("leastHeadspaceM3", leastHeadspaceM3)
+                            .map());
         }
 
         private String note() {
@@ -104,8 +115,18 @@ public sealed interface StoragePressure {
                     Locale.ROOT,
                     "After %.1f h, at %.1f °C, the liquid has taken all the room under the closure: it pushes the closure out, leaks or"
                             + " breaks the vessel.",
-                    after.toMillis() / 3_600_000.0,
-                    fullAtK - Scale.ZERO_CELSIUS_K);
+                    Times.hours(after),
+                    Shown.celsius(fullAtK, 1));
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(
+                    Snapshot.FORMAT_VERSION,
+                    "forced",
+                    Figures.with("afterS", Times.seconds(after))
+                            .and("fullAtK", fullAtK)
+                            .map());
         }
     }
 
@@ -119,6 +140,11 @@ public sealed interface StoragePressure {
         @Override
         public String explain() {
             return why;
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return new Snapshot(Snapshot.FORMAT_VERSION, "notKnown", Map.of());
         }
     }
 
@@ -136,7 +162,7 @@ public sealed interface StoragePressure {
         double highK = contents.highest().temperatureK();
         if (vessel.fullAtK().isPresent() && highK >= vessel.fullAtK().getAsDouble()) {
             double full = vessel.fullAtK().getAsDouble();
-            return new Forced(contents.firstAtLeast(full), full);
+            return new Forced(Times.duration(Beyond.firstAtLeastS(contents.lines(), full)), full);
         }
         List<HeadspacePressure> looks = IntStream.rangeClosed(0, LOOKS)
                 .mapToObj(i -> vessel.pressureAtK(lowK + (highK - lowK) * i / LOOKS))

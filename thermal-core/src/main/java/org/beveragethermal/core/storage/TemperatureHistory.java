@@ -4,18 +4,14 @@ package org.beveragethermal.core.storage;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.prediction.Part;
 import org.beveragethermal.core.prediction.Prediction;
-import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
@@ -28,27 +24,15 @@ public final class TemperatureHistory {
     /** How closely the lines follow a prediction where they are compared with it [K]. */
     public static final double DRAWN_WITHIN_K = 1e-3;
 
-    private static final double COLDEST_K = 150;
-    private static final double HOTTEST_K = 500;
-    private static final double COLDEST_READING_K = 213.15;
-    private static final double HOTTEST_READING_K = 353.15;
-    private static final String MISSING =
-            "loggers write −127, 85, ±999 and the like for a missing value: leave such a reading out, the gap is reported";
-    private static final double SECONDS_PER_HOUR = 3600;
-    private static final double DAY_S = 86_400;
-    private static final double NANOS = 1e9;
-    private static final int FEWEST_PARTS = 64;
-    private static final int MOST_PARTS = 20_000;
-    private static final int MOST_HALVINGS = 16;
-    private static final double SHORTEST_S = 1e-3;
+    private final Lines lines;
+    /** Whether it is drawn from a prediction, which is known at every time between its points. */
+    private final boolean drawn;
 
-    private final double[] timesS;
-    private final double[] temperaturesK;
     private final Optional<Instant> start;
 
-    private TemperatureHistory(double[] timesS, double[] temperaturesK, Optional<Instant> start) {
-        this.timesS = timesS;
-        this.temperaturesK = temperaturesK;
+    private TemperatureHistory(Lines lines, boolean drawn, Optional<Instant> start) {
+        this.lines = lines;
+        this.drawn = drawn;
         this.start = start;
     }
 
@@ -57,28 +41,13 @@ public final class TemperatureHistory {
      *
      * @param readings two or more in ascending order of time, evenly spaced or not, each −60 °C to 80 °C; not modified
      * @return the history
-     * @throws OutOfRangeException if a temperature is outside its range, as what stands for a missing value is
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range, as what stands for a missing value is
      * @throws IllegalArgumentException if there are fewer than two readings, one is not later than the one before, or a temperature is
      *     not finite
      */
     public static TemperatureHistory logged(List<Reading> readings) {
-        requireTwo(readings.size());
-        Instant first = readings.get(0).at();
-        double[] times = new double[readings.size()];
-        double[] temperatures = new double[readings.size()];
-        for (int i = 0; i < times.length; i++) {
-            Reading reading = readings.get(i);
-            if (i > 0 && !reading.at().isAfter(readings.get(i - 1).at())) {
-                throw new IllegalArgumentException(
-                        "reading " + i + " at " + reading.at() + ": expected later than reading " + (i - 1) + " at "
-                                + readings.get(i - 1).at());
-            }
-            times[i] = seconds(Duration.between(first, reading.at()));
-            String name = "temperature of reading " + i + " at " + reading.at();
-            temperatures[i] = SiValues.temperatureK(reading.temperature(), name);
-            require(name, temperatures[i], COLDEST_READING_K, HOTTEST_READING_K, MISSING);
-        }
-        return new TemperatureHistory(times, temperatures, Optional.of(first));
+        return new TemperatureHistory(
+                Readings.of(readings), false, Optional.of(readings.get(0).at()));
     }
 
     /**
@@ -87,26 +56,11 @@ public final class TemperatureHistory {
      * @param timesS two or more times in strictly ascending order [s], not modified; the history counts from the first
      * @param temperaturesK temperature at each [K], 150 to 500, not modified
      * @return the history
-     * @throws OutOfRangeException if a temperature is outside its range
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
      * @throws IllegalArgumentException if there are fewer than two, the lengths differ, the times do not ascend, or a number is not finite
      */
     public static TemperatureHistory of(double[] timesS, double[] temperaturesK) {
-        requireTwo(timesS.length);
-        if (timesS.length != temperaturesK.length) {
-            throw new IllegalArgumentException(timesS.length + " times and " + temperaturesK.length
-                    + " temperatures: expected as many temperatures as times");
-        }
-        double[] times = new double[timesS.length];
-        for (int i = 0; i < times.length; i++) {
-            times[i] = timesS[i] - timesS[0];
-            boolean later = i == 0 || timesS[i] > timesS[i - 1];
-            if (!Double.isFinite(timesS[i]) || !later) {
-                throw new IllegalArgumentException(
-                        "time " + i + ", " + timesS[i] + " s: expected a finite number, above the one before");
-            }
-            require("temperature " + i, temperaturesK[i], COLDEST_K, HOTTEST_K, "");
-        }
-        return new TemperatureHistory(times, temperaturesK.clone(), Optional.empty());
+        return new TemperatureHistory(Readings.of(timesS, temperaturesK), false, Optional.empty());
     }
 
     /**
@@ -129,64 +83,7 @@ public final class TemperatureHistory {
      * @throws IllegalArgumentException if the run has no length
      */
     public static TemperatureHistory of(Prediction prediction, Part part) {
-        double end = prediction.trajectory().endS();
-        if (!(end > 0)) {
-            throw new IllegalArgumentException("prediction of " + end + " s: expected a run of some length");
-        }
-        int parts = Math.max(
-                FEWEST_PARTS, Math.min(MOST_PARTS, prediction.trajectory().steps()));
-        SortedMap<Double, Double> points = new TreeMap<>();
-        DoubleUnaryOperator curve = t -> prediction.temperatureK(part, t);
-        double before = curve.applyAsDouble(0);
-        points.put(0.0, before);
-        for (int i = 0; i < parts; i++) {
-            double toS = end * (i + 1) / parts;
-            double after = curve.applyAsDouble(toS);
-            draw(curve, end * i / parts, before, toS, after, MOST_HALVINGS, points);
-            before = after;
-        }
-        return new TemperatureHistory(
-                points.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
-                points.values().stream().mapToDouble(Double::doubleValue).toArray(),
-                Optional.empty());
-    }
-
-    /** Adds the points of a stretch, without its first. */
-    private static void draw(
-            DoubleUnaryOperator curve,
-            double fromS,
-            double first,
-            double toS,
-            double last,
-            int halvings,
-            SortedMap<Double, Double> points) {
-        double length = toS - fromS;
-        boolean straight = true;
-        for (int quarter = 1; quarter <= 3; quarter++) {
-            double line = first + (last - first) * quarter / 4;
-            straight &= Math.abs(curve.applyAsDouble(fromS + length * quarter / 4) - line) <= DRAWN_WITHIN_K;
-        }
-        if (!straight && halvings > 0 && length > 2 * SHORTEST_S) {
-            double middleS = fromS + length / 2;
-            double middle = curve.applyAsDouble(middleS);
-            draw(curve, fromS, first, middleS, middle, halvings - 1, points);
-            draw(curve, middleS, middle, toS, last, halvings - 1, points);
-        } else {
-            points.put(toS, last);
-        }
-    }
-
-    private static void requireTwo(int readings) {
-        if (readings < 2) {
-            throw new IllegalArgumentException(
-                    "history of " + readings + (readings == 1 ? " reading" : " readings") + ": expected at least 2");
-        }
-    }
-
-    private static void require(String name, double temperatureK, double low, double high, String reason) {
-        if (!OutOfRangeException.admits(temperatureK, low, high)) {
-            throw OutOfRangeException.refusal(name, temperatureK, low, high, "K", reason);
-        }
+        return new TemperatureHistory(Drawing.of(prediction, part, DRAWN_WITHIN_K), true, Optional.empty());
     }
 
     /**
@@ -230,7 +127,7 @@ public final class TemperatureHistory {
          * @return rate [K/h]
          */
         public double kelvinPerHour() {
-            return kelvin * SECONDS_PER_HOUR / seconds(over);
+            return kelvin * Times.SECONDS_PER_HOUR / Times.seconds(over);
         }
     }
 
@@ -240,11 +137,15 @@ public final class TemperatureHistory {
      * @return how long the history is
      */
     public Duration length() {
-        return duration(endS());
+        return Times.duration(endS());
     }
 
     double endS() {
-        return timesS[timesS.length - 1];
+        return lines.endS();
+    }
+
+    Lines lines() {
+        return lines;
     }
 
     /**
@@ -262,7 +163,7 @@ public final class TemperatureHistory {
      * @return times since the first [s], a copy
      */
     public double[] timesS() {
-        return timesS.clone();
+        return lines.timesS();
     }
 
     /**
@@ -271,7 +172,7 @@ public final class TemperatureHistory {
      * @return temperatures [K], a copy
      */
     public double[] temperaturesK() {
-        return temperaturesK.clone();
+        return lines.temperaturesK();
     }
 
     /**
@@ -281,8 +182,8 @@ public final class TemperatureHistory {
      */
     public SortedMap<Duration, Quantity<Temperature>> byDuration() {
         SortedMap<Duration, Quantity<Temperature>> map = new TreeMap<>();
-        for (int i = 0; i < timesS.length; i++) {
-            map.put(duration(timesS[i]), SiValues.celsiusOf(temperaturesK[i]));
+        for (int i = 0; i < lines.points(); i++) {
+            map.put(Times.duration(lines.timeS(i)), SiValues.celsiusOf(lines.temperatureK(i)));
         }
         return map;
     }
@@ -299,13 +200,7 @@ public final class TemperatureHistory {
     }
 
     double temperatureK(double timeS) {
-        int found = Arrays.binarySearch(timesS, timeS);
-        if (found >= 0) {
-            return temperaturesK[found];
-        }
-        int after = Math.min(timesS.length - 1, Math.max(1, -found - 1));
-        double part = (timeS - timesS[after - 1]) / (timesS[after] - timesS[after - 1]);
-        return temperaturesK[after - 1] + part * (temperaturesK[after] - temperaturesK[after - 1]);
+        return lines.at(timeS);
     }
 
     /**
@@ -325,22 +220,11 @@ public final class TemperatureHistory {
     }
 
     TemperatureHistory part(double fromS, double toS) {
-        double[] inside =
-                Arrays.stream(timesS).filter(t -> t > fromS && t < toS).toArray();
-        double[] times = new double[inside.length + 2];
-        double[] temperatures = new double[times.length];
-        System.arraycopy(inside, 0, times, 1, inside.length);
-        times[0] = fromS;
-        times[times.length - 1] = toS;
-        for (int i = 0; i < times.length; i++) {
-            temperatures[i] = temperatureK(times[i]);
-            times[i] -= fromS;
-        }
-        return new TemperatureHistory(times, temperatures, start.map(at -> at.plus(duration(fromS))));
+        return new TemperatureHistory(lines.part(fromS, toS), drawn, start.map(at -> at.plus(Times.duration(fromS))));
     }
 
     private double within(String name, Duration time) {
-        double timeS = seconds(time);
+        double timeS = Times.seconds(time);
         if (!(timeS >= 0) || time.compareTo(length()) > 0) {
             throw new IllegalArgumentException(name + " " + time + ": expected PT0S to " + length());
         }
@@ -350,38 +234,65 @@ public final class TemperatureHistory {
     /**
      * The longest time without a reading.
      *
-     * @return the gap, the first of several
+     * @return the gap, the first of several; one of no length for a prediction, which is known at every time
      */
     public Gap longestGap() {
         int longest = 1;
-        for (int i = 1; i < timesS.length; i++) {
-            if (timesS[i] - timesS[i - 1] > timesS[longest] - timesS[longest - 1]) {
+        for (int i = 2; i < lines.points(); i++) {
+            if (lines.spanS(i) > lines.spanS(longest)) {
                 longest = i;
             }
         }
-        return gap(longest);
+        return drawn ? new Gap(Duration.ZERO, Duration.ZERO) : gap(longest);
     }
 
     /**
      * Times without a reading that are longer than one should be.
      *
      * @param expected how far apart readings should be, above 0
-     * @return the longer gaps in order of time, possibly none
+     * @return the longer gaps in order of time, possibly none; none for a prediction
      * @throws IllegalArgumentException if the duration is not above 0
      */
     public List<Gap> gapsLongerThan(Duration expected) {
-        requirePositive("expected spacing", expected);
-        List<Gap> gaps = new ArrayList<>();
-        for (int i = 1; i < timesS.length; i++) {
-            if (timesS[i] - timesS[i - 1] > seconds(expected)) {
-                gaps.add(gap(i));
+        return endsOfGaps(expected).stream().map(this::gap).toList();
+    }
+
+    /**
+     * What lies between the gaps that are longer than one should be: what figures of these parts say rests on readings, and what they lack
+     * of the figures of the whole rests on straight lines.
+     *
+     * @param expected how far apart readings should be, above 0
+     * @return parts with two readings or more in order of time, each counted from its own beginning; possibly none
+     * @throws IllegalArgumentException if the duration is not above 0
+     */
+    public List<TemperatureHistory> withoutGapsLongerThan(Duration expected) {
+        List<Integer> ends = new ArrayList<>(endsOfGaps(expected));
+        ends.add(lines.points());
+        List<TemperatureHistory> parts = new ArrayList<>();
+        int first = 0;
+        for (int end : ends) {
+            if (end - first >= 2) {
+                parts.add(part(lines.timeS(first), lines.timeS(end - 1)));
+            }
+            first = end;
+        }
+        return List.copyOf(parts);
+    }
+
+    private List<Integer> endsOfGaps(Duration expected) {
+        Times.requirePositive("expected spacing", expected);
+        double longest = Times.seconds(expected);
+        List<Integer> ends = new ArrayList<>();
+        for (int i = 1; i < lines.points(); i++) {
+            if (!drawn && lines.spanS(i) > longest) {
+                ends.add(i);
             }
         }
-        return List.copyOf(gaps);
+        return ends;
     }
 
     private Gap gap(int end) {
-        return new Gap(duration(timesS[end - 1]), duration(timesS[end] - timesS[end - 1]));
+        return new Gap(Times.duration(lines.timeS(end - 1)), Times.duration(lines.spanS(end)));
     }
 
     /**
@@ -390,7 +301,7 @@ public final class TemperatureHistory {
      * @return temperature and when it first occurs
      */
     public Extreme lowest() {
-        return extreme(-1);
+        return extreme(Changes.extreme(lines, -1));
     }
 
     /**
@@ -399,17 +310,11 @@ public final class TemperatureHistory {
      * @return temperature and when it first occurs
      */
     public Extreme highest() {
-        return extreme(1);
+        return extreme(Changes.extreme(lines, 1));
     }
 
-    private Extreme extreme(int sign) {
-        int best = 0;
-        for (int i = 1; i < timesS.length; i++) {
-            if (sign * temperaturesK[i] > sign * temperaturesK[best]) {
-                best = i;
-            }
-        }
-        return new Extreme(duration(timesS[best]), temperaturesK[best]);
+    private Extreme extreme(int point) {
+        return new Extreme(Times.duration(lines.timeS(point)), lines.temperatureK(point));
     }
 
     /**
@@ -427,11 +332,7 @@ public final class TemperatureHistory {
      * @return temperature [K]
      */
     public double meanK() {
-        double sum = 0;
-        for (int i = 1; i < timesS.length; i++) {
-            sum += (timesS[i] - timesS[i - 1]) * 0.5 * (temperaturesK[i] + temperaturesK[i - 1]);
-        }
-        return sum / endS();
+        return lines.meanK();
     }
 
     /**
@@ -448,33 +349,11 @@ public final class TemperatureHistory {
      *
      * @param activationEnergy activation energy [J/mol], 1000 to 1 000 000
      * @return temperature [K], at least the arithmetic mean
-     * @throws OutOfRangeException if the energy is outside its range
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if the energy is outside its range
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public double meanKineticTemperatureK(double activationEnergy) {
-        if (!OutOfRangeException.admits(
-                activationEnergy, MeanKineticTemperature.LEAST_ENERGY, MeanKineticTemperature.MOST_ENERGY)) {
-            throw OutOfRangeException.refusal(
-                    "activation energy",
-                    activationEnergy,
-                    MeanKineticTemperature.LEAST_ENERGY,
-                    MeanKineticTemperature.MOST_ENERGY,
-                    "J/mol",
-                    "");
-        }
-        double quotientK = activationEnergy / MeanKineticTemperature.GAS_CONSTANT;
-        double sum = 0;
-        for (int i = 1; i < timesS.length; i++) {
-            sum += (timesS[i] - timesS[i - 1]) * meanRate(quotientK, temperaturesK[i - 1], temperaturesK[i]);
-        }
-        return MeanKineticTemperature.temperatureK(quotientK, sum / endS());
-    }
-
-    /** Mean of the rate along a line, which is its mean over the temperatures, cut so that it grows little within a part. */
-    private static double meanRate(double quotientK, double fromK, double toK) {
-        double exponents = Math.abs(quotientK * (1 / fromK - 1 / toK));
-        return Quadrature.mean(
-                t -> MeanKineticTemperature.rate(quotientK, t), fromK, toK, 1 + (int) Math.ceil(2 * exponents));
+        return MeanKineticTemperature.ofLinesK(lines, activationEnergy);
     }
 
     /**
@@ -485,7 +364,7 @@ public final class TemperatureHistory {
      * @throws IllegalArgumentException if the quantity is not a temperature
      */
     public Duration timeAbove(Quantity<Temperature> limit) {
-        return duration(secondsAbove(SiValues.temperatureK(limit, "upper limit"), 1));
+        return Times.duration(secondsAbove(SiValues.temperatureK(limit, "upper limit"), 1));
     }
 
     /**
@@ -496,7 +375,7 @@ public final class TemperatureHistory {
      * @throws IllegalArgumentException if the quantity is not a temperature
      */
     public Duration timeBelow(Quantity<Temperature> limit) {
-        return duration(secondsAbove(SiValues.temperatureK(limit, "lower limit"), -1));
+        return Times.duration(secondsAbove(SiValues.temperatureK(limit, "lower limit"), -1));
     }
 
     /**
@@ -511,7 +390,7 @@ public final class TemperatureHistory {
         double lowK = SiValues.temperatureK(low, "lower limit");
         double highK = SiValues.temperatureK(high, "upper limit");
         requireLimits(lowK, highK);
-        return duration(Math.max(0, endS() - secondsAbove(highK, 1) - secondsAbove(lowK, -1)));
+        return Times.duration(Math.max(0, endS() - secondsAbove(highK, 1) - secondsAbove(lowK, -1)));
     }
 
     static void requireLimits(double lowK, double highK) {
@@ -523,35 +402,7 @@ public final class TemperatureHistory {
 
     /** Time beyond a limit, above for sign 1, below for sign −1 [s]. */
     double secondsAbove(double limitK, int sign) {
-        double sum = 0;
-        for (int i = 1; i < timesS.length; i++) {
-            double first = sign * (temperaturesK[i - 1] - limitK);
-            double last = sign * (temperaturesK[i] - limitK);
-            sum += (timesS[i] - timesS[i - 1]) * partAbove(first, last);
-        }
-        return sum;
-    }
-
-    private static double partAbove(double first, double last) {
-        double high = Math.max(first, last);
-        double low = Math.min(first, last);
-        if (high <= 0) {
-            return 0;
-        }
-        return low >= 0 ? 1 : high / (high - low);
-    }
-
-    /** When a temperature that is reached is reached first. */
-    Duration firstAtLeast(double temperatureK) {
-        int at = 0;
-        while (temperaturesK[at] < temperatureK) {
-            at++;
-        }
-        if (at == 0) {
-            return Duration.ZERO;
-        }
-        double part = (temperatureK - temperaturesK[at - 1]) / (temperaturesK[at] - temperaturesK[at - 1]);
-        return duration(timesS[at - 1] + part * (timesS[at] - timesS[at - 1]));
+        return Beyond.seconds(lines, limitK, sign);
     }
 
     /**
@@ -577,15 +428,7 @@ public final class TemperatureHistory {
     }
 
     double degreeHours(double limitK, int sign) {
-        double sum = 0;
-        for (int i = 1; i < timesS.length; i++) {
-            double first = sign * (temperaturesK[i - 1] - limitK);
-            double last = sign * (temperaturesK[i] - limitK);
-            double part = partAbove(first, last);
-            double mean = part == 1 ? 0.5 * (first + last) : 0.5 * part * Math.max(first, last);
-            sum += (timesS[i] - timesS[i - 1]) * mean;
-        }
-        return sum / SECONDS_PER_HOUR;
+        return Beyond.degreeHours(lines, limitK, sign);
     }
 
     /**
@@ -594,20 +437,8 @@ public final class TemperatureHistory {
      * @return the line that changes fastest, up or down
      */
     public Change fastestChange() {
-        int best = 1;
-        for (int i = 1; i < timesS.length; i++) {
-            if (Math.abs(slope(i)) > Math.abs(slope(best))) {
-                best = i;
-            }
-        }
-        return new Change(
-                duration(timesS[best - 1]),
-                duration(timesS[best] - timesS[best - 1]),
-                temperaturesK[best] - temperaturesK[best - 1]);
-    }
-
-    private double slope(int end) {
-        return (temperaturesK[end] - temperaturesK[end - 1]) / (timesS[end] - timesS[end - 1]);
+        int end = Changes.steepest(lines);
+        return new Change(Times.duration(lines.timeS(end - 1)), Times.duration(lines.spanS(end)), lines.rise(end));
     }
 
     /**
@@ -618,21 +449,10 @@ public final class TemperatureHistory {
      * @throws IllegalArgumentException if the duration is outside its range
      */
     public Change greatestChange(Duration over) {
-        requirePositive("time for a change", over);
-        double window = within("time for a change", over);
-        TreeSet<Double> begins = new TreeSet<>();
-        for (double t : timesS) {
-            begins.add(Math.min(t, endS() - window));
-            begins.add(Math.max(0, t - window));
-        }
-        Change best = new Change(Duration.ZERO, over, 0);
-        for (double t : begins) {
-            double change = temperatureK(Math.min(endS(), t + window)) - temperatureK(t);
-            if (Math.abs(change) > Math.abs(best.kelvin())) {
-                best = new Change(duration(t), over, change);
-            }
-        }
-        return best;
+        Times.requirePositive("time for a change", over);
+        double windowS = within("time for a change", over);
+        double fromS = Changes.greatestFromS(lines, windowS);
+        return new Change(Times.duration(fromS), over, Changes.over(lines, fromS, windowS));
     }
 
     /**
@@ -641,31 +461,11 @@ public final class TemperatureHistory {
      * @return swings [K] in order; empty if the history is shorter than a day
      */
     public List<Double> dailySwingsK() {
-        List<Double> swings = new ArrayList<>();
-        for (int day = 0; (day + 1) * DAY_S <= endS(); day++) {
-            TemperatureHistory part = part(day * DAY_S, (day + 1) * DAY_S);
-            swings.add(part.highest().temperatureK() - part.lowest().temperatureK());
-        }
-        return List.copyOf(swings);
-    }
-
-    static void requirePositive(String name, Duration duration) {
-        if (duration.isNegative() || duration.isZero()) {
-            throw new IllegalArgumentException(name + " " + duration + ": expected a duration above 0");
-        }
-    }
-
-    static double seconds(Duration time) {
-        return time.getSeconds() + time.getNano() / NANOS;
-    }
-
-    static Duration duration(double timeS) {
-        double whole = Math.floor(timeS);
-        return Duration.ofSeconds((long) whole, Math.round((timeS - whole) * NANOS));
+        return Changes.dailySwingsK(lines);
     }
 
     @Override
     public String toString() {
-        return timesS.length + " temperatures over " + length();
+        return lines.points() + " temperatures over " + length();
     }
 }

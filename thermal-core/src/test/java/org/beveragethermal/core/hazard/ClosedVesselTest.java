@@ -10,6 +10,7 @@ import static org.beveragethermal.materials.units.Measures.kilopascals;
 import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
+import java.time.Duration;
 import org.beveragethermal.core.hazard.HeadspacePressure.Full;
 import org.beveragethermal.core.hazard.HeadspacePressure.Gas;
 import org.beveragethermal.core.hazard.HeadspacePressure.NotKnown;
@@ -188,6 +189,24 @@ final class ClosedVesselTest {
                 .isInstanceOfSatisfying(
                         NotKnown.class, answer -> assertThat(answer.explain()).contains("solubility"));
         assertThat(gas(SPARKLING, 12).explain()).contains("gauge pressure");
+    }
+
+    @Test
+    void answersHaveSnapshotsAndNoMinusZero() {
+        Gas gas = gas(SPARKLING, 12);
+        assertThat(gas.snapshot().formatVersion()).isEqualTo(1);
+        assertThat(gas.snapshot().valuesSi().keySet())
+                .containsExactly("temperatureK", "headspaceM3", "airPa", "carbonDioxidePa", "vapourPa");
+        assertThat(gas.snapshot().valuesSi().get("carbonDioxidePa")).containsExactly(gas.carbonDioxidePa());
+        assertThat(SPARKLING.pressureAt(celsius(45)).snapshot().answer()).isEqualTo("notKnown");
+        assertThat(gas(ClosedVessel.of(BOTTLE), 19.99).explain())
+                .contains("gauge pressure is 0.00 bar")
+                .doesNotContain("-0.0");
+        assertThat(new FreezingOnset.NeverFreezes(ZERO - 0.04, ZERO - 0.01).explain())
+                .contains("freezes at 0.0 °C")
+                .contains("comes to 0.0 °C");
+        assertThat(new Fullness.Fills(Duration.ofHours(1), ZERO + 35, 0).explain())
+                .contains("at 35.0 °C, the contents");
     }
 
     @Test

@@ -74,7 +74,9 @@ final class FreezingHazardTest {
         // By hand: at the temperature then, mass times specific volume of the drink with its ice is the room there is.
         double volume = FreezingCurve.of(Beverage.wine(percentByVolume(12.5))).specificVolume(full.meanK());
         assertThat(WINE.liquidMassKg() * volume).isCloseTo(ClosedVessel.of(WINE).roomM3(full.meanK()), within(1e-9));
-        assertThat(HAZARD.explain()).contains("bursts");
+        assertThat(HAZARD.explain()).contains("of it ice").contains("burst it");
+        assertThat(full.snapshot().valuesSi().get("iceFraction")).containsExactly(full.iceFraction());
+        assertThat(onset.snapshot().answer()).isEqualTo("freezes");
     }
 
     @Test

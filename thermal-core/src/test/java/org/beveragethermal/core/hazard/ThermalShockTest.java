@@ -118,6 +118,15 @@ final class ThermalShockTest {
         assertThat(inHotWater.differenceK()).isBetween(10 * inAir.differenceK(), 55.0);
         assertThat(inHotWater.outsideColder()).isFalse();
         assertThat(inHotWater.after()).isLessThan(Duration.ofMinutes(2));
+        assertThat(inHotWater.explain()).contains("the inside is the colder side");
+
+        FilledVessel hot = BOTTLE.filledWith(Beverage.tea(), celsius(60));
+        Prediction quenched =
+                Lumped.of(hot).expose(in(WaterBath.of(bucket, litres(6), celsius(5), room), Duration.ofMinutes(20)));
+        ThermalShock.ThroughWall inColdWater = ThermalShock.throughWall(quenched);
+        assertThat(inColdWater.outsideColder()).isTrue();
+        assertThat(inColdWater.explain()).contains("the outside is the colder side");
+        assertThat(inColdWater.snapshot().valuesSi().get("outsideColder")).containsExactly(1.0);
     }
 
     @Test

@@ -88,11 +88,11 @@ final class RoomResponseTest {
                 .unit("s")
                 .expected(Math.atan(angle) * DAY_S / (2 * Math.PI))
                 .within(60)
-                .check(TemperatureHistory.seconds(follows.lag()));
-        LumpedSwing closed = LumpedSwing.of(TemperatureHistory.duration(tau), DAY);
+                .check(Times.seconds(follows.lag()));
+        LumpedSwing closed = LumpedSwing.of(Times.duration(tau), DAY);
         assertThat(closed.amplitudeRatio()).isCloseTo(1 / Math.sqrt(1 + angle * angle), within(1e-12));
         RoomResponse.Lags lags = (RoomResponse.Lags) response.timeConstant();
-        assertThat(TemperatureHistory.seconds(lags.timeConstant())).isCloseTo(tau, Percentage.withPercentage(1));
+        assertThat(Times.seconds(lags.timeConstant())).isCloseTo(tau, Percentage.withPercentage(1));
         assertThat(lags.swing(DAY).amplitudeRatio()).isCloseTo(closed.amplitudeRatio(), within(0.01));
     }
 
@@ -116,8 +116,7 @@ final class RoomResponseTest {
         assertThat(constant).isBetween(Duration.ofMinutes(110), Duration.ofMinutes(300));
         LumpedSwing linear = LumpedSwing.of(constant, DAY);
         assertThat(follows.amplitudeRatio()).isCloseTo(linear.amplitudeRatio(), within(0.03));
-        assertThat(TemperatureHistory.seconds(follows.lag()))
-                .isCloseTo(TemperatureHistory.seconds(linear.lag()), Percentage.withPercentage(10));
+        assertThat(Times.seconds(follows.lag())).isCloseTo(Times.seconds(linear.lag()), Percentage.withPercentage(10));
         assertThat(follows.explain()).contains("the contents by");
         assertThat(linear.explain()).contains("% is left");
     }
@@ -155,6 +154,12 @@ final class RoomResponseTest {
         RoomResponse.Follows follows = (RoomResponse.Follows) same.swing(DAY);
         assertThat(follows.amplitudeRatio()).isCloseTo(1, within(1e-9));
         assertThat(follows.lag().abs()).isLessThan(Duration.ofSeconds(1));
+        assertThat(same.swing(Duration.ofNanos(1)).explain()).contains("more than 30000");
+        assertThat(follows.snapshot().valuesSi().keySet())
+                .containsExactly("roomAmplitudeK", "contentsAmplitudeK", "lagS");
+        assertThat(none.swing(DAY).snapshot().answer()).isEqualTo("noSwing");
+        assertThat(new RoomResponse.Follows(2, 1, Duration.ofHours(-1)).explain())
+                .contains("1.0 h earlier");
         assertThatThrownBy(() -> none.swing(Duration.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("period");

@@ -106,7 +106,7 @@ final class StorageProperties {
         assertThat(fine.secondsAbove(limit, 1)).isCloseTo(coarse.secondsAbove(limit, 1), within(1e-5));
         assertThat(fine.degreeHours(limit, 1)).isCloseTo(coarse.degreeHours(limit, 1), within(1e-7));
         assertThat(fine.highest().temperatureK()).isCloseTo(coarse.highest().temperatureK(), within(1e-9));
-        Duration over = TemperatureHistory.duration(coarse.endS() / 3);
+        Duration over = Times.duration(coarse.endS() / 3);
         assertThat(Math.abs(fine.greatestChange(over).kelvin()))
                 .isCloseTo(Math.abs(coarse.greatestChange(over).kelvin()), within(1e-7));
         if (coarse.endS() > 3 * 3600) {
@@ -187,7 +187,7 @@ final class StorageProperties {
                 RoomResponse.of(room, TemperatureHistory.of(times, body)).timeConstant();
         assertThat(answer).isInstanceOf(RoomResponse.Lags.class);
         RoomResponse.Lags lags = (RoomResponse.Lags) answer;
-        assertThat(TemperatureHistory.seconds(lags.timeConstant())).isBetween(0.97 * tau, 1.03 * tau);
+        assertThat(Times.seconds(lags.timeConstant())).isBetween(0.97 * tau, 1.03 * tau);
         assertThat(lags.rmsK()).isLessThan(0.1);
     }
 }

@@ -129,6 +129,57 @@ final class TemperatureHistoryTest {
     }
 
     @Test
+    void whatRestsOnReadingsIsToldFromGaps() {
+        TemperatureHistory log = TemperatureHistory.logged(List.of(
+                reading(0, 12),
+                reading(15, 13),
+                reading(240, 30),
+                reading(300, 13),
+                reading(315, 12),
+                reading(330, 12)));
+        List<TemperatureHistory> parts = log.withoutGapsLongerThan(Duration.ofMinutes(20));
+        assertThat(parts)
+                .extracting(TemperatureHistory::length)
+                .containsExactly(Duration.ofMinutes(15), Duration.ofMinutes(30));
+        assertThat(parts.get(1).start()).hasValue(START.plus(Duration.ofHours(5)));
+        double onReadings = parts.stream()
+                .mapToDouble(part -> part.degreeHoursAbove(celsius(12)))
+                .sum();
+        // Two triangles of a kelvin and a quarter of an hour.
+        assertThat(onReadings).isCloseTo(0.25, within(1e-9));
+        assertThat(log.degreeHoursAbove(celsius(12))).isGreaterThan(30);
+        assertThat(log.withoutGapsLongerThan(Duration.ofDays(1)))
+                .singleElement()
+                .satisfies(whole -> assertThat(whole.length()).isEqualTo(log.length()));
+        assertThat(log.withoutGapsLongerThan(Duration.ofMinutes(1))).isEmpty();
+        assertThatThrownBy(() -> log.withoutGapsLongerThan(Duration.ZERO)).hasMessageContaining("above 0");
+    }
+
+    @Test
+    void minusZeroIsNeverShown() {
+        TemperatureHistory frost =
+                TemperatureHistory.of(new double[] {0, 7200}, new double[] {ZERO - 0.03, ZERO - 0.004});
+        String words = StorageFigures.of(frost, celsius(-0.01), celsius(0)).explain();
+        assertThat(words).contains("it was 0.0 to 0.0 °C").doesNotContain("-0.0 ");
+        TemperatureHistory slow =
+                TemperatureHistory.of(new double[] {0, 864_000}, new double[] {ZERO + 10, ZERO + 9.9});
+        assertThat(StorageFigures.of(slow, celsius(8), celsius(12)).explain()).contains("steepest change was 0.00 K/h");
+    }
+
+    @Test
+    void weightsMayBeInAnyUnit() {
+        double[] temperatures = {ZERO + 20, ZERO + 2, ZERO + 25};
+        double expected = MeanKineticTemperature.ofReadingsK(temperatures, new double[] {2, 4, 1});
+        for (double unit : new double[] {1e-310, 1e-20, 1e307}) {
+            double[] weights = {2 * unit, 4 * unit, unit};
+            assertThat(MeanKineticTemperature.ofReadingsK(temperatures, weights))
+                    .isCloseTo(expected, within(1e-9));
+        }
+        assertThatThrownBy(() -> MeanKineticTemperature.ofReadingsK(new double[] {285, 285}, new double[] {1, -1}))
+                .hasMessageContaining("weight 1");
+    }
+
+    @Test
     void badLogsAreRefusedByName() {
         assertThatThrownBy(() -> TemperatureHistory.logged(List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -154,6 +205,15 @@ final class TemperatureHistoryTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("temperature 1");
         assertThatThrownBy(() -> TemperatureHistory.of(new double[] {0, Double.NaN}, new double[] {285, 285}))
+                .hasMessageContaining("time 1");
+        assertThatThrownBy(() -> TemperatureHistory.logged(List.of(reading(5, 12), reading(9, 13), reading(6, 13))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("reading 2");
+        // Times that differ as written but not any more when counted from the first.
+        assertThatThrownBy(() -> TemperatureHistory.of(new double[] {-1e17, 1, 2}, new double[] {285, 285, 285}))
+                .hasMessageContaining("time 2");
+        assertThatThrownBy(() -> TemperatureHistory.of(
+                        new double[] {-Double.MAX_VALUE, Double.MAX_VALUE}, new double[] {285, 285}))
                 .hasMessageContaining("time 1");
         assertThatThrownBy(() -> TemperatureHistory.of(new double[] {0, 1, 2}, new double[] {285, 285}))
                 .hasMessageContaining("3 times and 2 temperatures");
@@ -189,6 +249,11 @@ final class TemperatureHistoryTest {
                 .expose(in(Air.at(celsius(22)), Duration.ofHours(3)), in(Air.at(celsius(5)), Duration.ofHours(2)));
         TemperatureHistory drawn = TemperatureHistory.of(bottle);
         assertThat(drawn.length()).isEqualTo(bottle.end());
+        assertThat(drawn.longestGap().length())
+                .as("a prediction is known at every time")
+                .isZero();
+        assertThat(drawn.withoutGapsLongerThan(Duration.ofSeconds(1))).hasSize(1);
+        assertThat(StorageFigures.of(drawn, celsius(8), celsius(12)).explain()).doesNotContain("without a reading");
         for (double t = 1; t < 5 * 3600; t += 37) {
             assertThat(drawn.temperatureK(t))
                     .isCloseTo(bottle.meanTemperatureK(t), within(2 * TemperatureHistory.DRAWN_WITHIN_K));

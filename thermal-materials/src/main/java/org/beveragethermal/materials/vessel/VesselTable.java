@@ -42,7 +42,9 @@ final class VesselTable {
 
     private static final Source BOTTLES = new Source(
             "drawn within trade ranges",
-            "own drawing inside the ranges of height, diameter, wall and mass common in the trade, partly from memory",
+            "own drawing inside the ranges of height, diameter, wall and mass common in the trade, partly from memory; 750 mL of still wine"
+                    + " stand some 64 mm under the brim (Cork Quality Council, Technical Bulletin, Calculating"
+                    + " Headspace)",
             Source.Kind.OWN_ASSUMPTION);
     private static final Source BEER = drawn("height, diameter and mass of beer bottles, from memory");
     private static final Source KEGS =
@@ -62,21 +64,21 @@ final class VesselTable {
 
     static final Vessel HIGH_SHOULDERED_750 = VesselSheet.of(
                     "high-shouldered bottle 750 mL", HIGH_SHOULDERED, 750, GLASS, BOTTLES)
-            .base(5.5, 18)
+            .base(5.5, 13.5)
             .line("0/34.5/5.0 5/37.0/3.8 15/37.5/2.8 183/37.5/2.8 197/34.4/2.8 213/20.8/3.0 225/15.2/3.6"
                     + " 288/14.0/4.4 305/14.3/5.0")
             .vessel();
 
     static final Vessel SLOPING_SHOULDERED_750 = VesselSheet.of(
                     "sloping-shouldered bottle 750 mL", SLOPING_SHOULDERED, 750, GLASS, BOTTLES)
-            .base(5.5, 20)
+            .base(5.5, 17.3)
             .line("0/38.0/5.0 6/40.8/3.8 16/41.3/3.0 119/41.3/3.0 149/36.6/3.0 179/27.6/3.2 209/18.5/3.6"
                     + " 234/15.0/4.2 298/14.5/5.0")
             .vessel();
 
     static final Vessel TALL_SLIM_750 = VesselSheet.of("tall slim bottle 750 mL", TALL_SLIM, 750, GLASS, BOTTLES)
             .base(5, 4)
-            .line("0/34.5/4.5 6/37.5/3.2 16/38.0/2.5 122/38.0/2.5 157/34.0/2.5 202/25.0/2.6 247/17.0/3.0"
+            .line("0/34.5/4.5 6/37.67/3.2 16/38.17/2.5 122/38.17/2.5 157/34.17/2.5 202/25.0/2.6 247/17.0/3.0"
                     + " 272/14.5/4.0 335/14.0/4.6")
             .vessel();
 

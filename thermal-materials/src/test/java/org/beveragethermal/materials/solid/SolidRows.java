@@ -15,7 +15,7 @@ import org.beveragethermal.testsupport.OutsideChecks;
 
 /**
  * Figures of one source about solids: comment lines {@code # source:} and {@code # kind:}, a header, rows. What is
- * allowed is not in the file but computed by the test, from what the solid itself states.
+ * allowed stands in a column {@code within} where the source tells it; elsewhere the test takes what the solid itself states.
  */
 final class SolidRows {
     private final String source;
@@ -32,6 +32,10 @@ final class SolidRows {
     record Row(List<String> header, List<String> cells) {
         String text(String column) {
             return cells.get(header.indexOf(column));
+        }
+
+        boolean has(String column) {
+            return header.contains(column);
         }
 
         double number(String column) {
