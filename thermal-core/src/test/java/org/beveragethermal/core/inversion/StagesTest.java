@@ -179,7 +179,11 @@ class StagesTest {
                 Stages.of(BOTTLE, in(ROOM, Duration.ofMinutes(30)), in(BUCKET_OF_ICE, Duration.ofMinutes(10)))
                         .endingAt(Wanted.between(celsius(1), celsius(3)));
         assertThat(none.closestK()).isBetween(ZERO + 3, ZERO + 22);
-        assertThat(none.explain()).contains("other places");
+        assertThat(none.explain())
+                .contains("other places")
+                .contains("Left in the last place for good it levels off at 22.0 °C");
+        // Two kilograms of ice do not last for four days in a room of 22 °C.
+        assertThat(none.asymptote().nearestK(ZERO)).isCloseTo(ZERO + 22, within(0.1));
     }
 
     @Test
