@@ -2,9 +2,10 @@
 package org.beveragethermal.core.inversion;
 
 /**
- * What a value is called and how it is shown in sentences; figures are in SI all the same.
+ * What a value is called and how it is shown in sentences; figures are in SI all the same. One with an offset, a temperature, is shown with
+ * one decimal, others with three digits that count.
  *
- * @param name what it is, such as {@code mass of ice}
+ * @param name what it is, without an article, such as {@code mass of ice}; sentences put "the", "no" or "any" before it
  * @param unit unit in which it is shown
  * @param perSi shown figure for one SI unit, finite, not 0
  * @param offset shown figure at 0 in SI, finite
@@ -12,6 +13,10 @@ package org.beveragethermal.core.inversion;
 public record AskedValue(String name, String unit, double perSi, double offset) {
 
     private static final double ZERO_CELSIUS_K = 273.15;
+    private static final int SHOWN_DIGITS = 3;
+    private static final int STEP_DIGITS = 2;
+    /** A step that is larger stands for "it depends on nothing". */
+    private static final double BEYOND_ALL = 1e9;
 
     /**
      * Checks the parts.
@@ -47,11 +52,19 @@ public record AskedValue(String name, String unit, double perSi, double offset) 
     }
 
     String text(double valueSi) {
-        return Text.format("%.3g %s", valueSi * perSi + offset, unit);
+        double shown = valueSi * perSi + offset;
+        return (offset == 0 ? Text.figure(shown, SHOWN_DIGITS) : Text.fixed(shown, 1)) + unitText(unit);
     }
 
     /** A difference, without the offset. */
     String step(double stepSi) {
-        return Text.format("%.2g %s", Math.abs(stepSi * perSi), unit.equals("°C") ? "K" : unit);
+        double shown = Math.abs(stepSi * perSi);
+        return shown > BEYOND_ALL
+                ? "more than can be said"
+                : Text.figure(shown, STEP_DIGITS) + unitText(unit.equals("°C") ? "K" : unit);
+    }
+
+    private static String unitText(String unit) {
+        return unit.isEmpty() ? "" : " " + unit;
     }
 }

@@ -101,8 +101,7 @@ public final class Chances {
                 latest.add(atS - ages.get(0)[0]);
             }
         }
-        return sweep(
-                new Asked(wanted, at, atS, (int) Math.ceil(probability * draws.size() - 1e-9)), opens, closes, latest);
+        return sweep(new Asked(wanted, at, atS, enough(probability, draws.size())), opens, closes, latest);
     }
 
     /**
@@ -128,9 +127,11 @@ public final class Chances {
         };
         LevelSearch search = new LevelSearch(
                 startS -> chance.apply(startS).probability(), 0, lastS, SCAN_STEPS, MOST_ENSEMBLES, ACCURACY_S);
-        double half = 0.5 / fromStart.apply(Duration.ZERO).predictions().size();
+        int draws = fromStart.apply(Duration.ZERO).predictions().size();
+        // Half a draw below the number that is sure enough.
+        double level = (enough(probability, draws) - 0.5) / draws;
         List<Window> windows = new ArrayList<>();
-        for (double[] stretch : search.within(probability - half, 2)) {
+        for (double[] stretch : search.within(level, 2)) {
             // An end may lie on either side of where a draw drops out; the sure side is that far inside.
             double insideS = search.accuracyReached();
             double fromS = stretch[0] == 0 ? 0 : stretch[0] + insideS;
@@ -149,6 +150,11 @@ public final class Chances {
             bestS = search.at(startS) > search.at(bestS) ? startS : bestS;
         }
         return new SureStart.NeverSure(wanted, at, chance.apply(bestS), Times.duration(bestS));
+    }
+
+    /** How many draws, one at least, are at least a part of them; rounding of the product does not ask for one more. */
+    private static int enough(double probability, int draws) {
+        return Math.max(1, (int) Math.ceil(probability * draws - 1e-9));
     }
 
     /** What is asked, and how many draws are sure enough. */

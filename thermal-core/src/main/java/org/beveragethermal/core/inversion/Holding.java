@@ -3,7 +3,7 @@ package org.beveragethermal.core.inversion;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
+import org.beveragethermal.core.prediction.Asymptote;
 import org.beveragethermal.core.prediction.Part;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeInRange;
@@ -33,11 +33,11 @@ public sealed interface Holding extends Answer {
         }
         double hereK = prediction.meanTemperatureK(fromS);
         if (found instanceof TimeInRange.Stays stays) {
-            return new NotYet(wanted, hereK, Optional.of(stays.enteredAfter()));
+            return new NotYet(wanted, hereK, stays.enteredAfter());
         }
         return found instanceof TimeInRange.Leaves leaves
-                ? new NotYet(wanted, hereK, Optional.of(leaves.enteredAfter()))
-                : new NotYet(wanted, hereK, Optional.empty());
+                ? new NotYet(wanted, hereK, leaves.enteredAfter())
+                : new Never(wanted, hereK, ((TimeInRange.NeverEntered) found).closestK(), prediction.asymptote());
     }
 
     /**
@@ -96,32 +96,56 @@ public sealed interface Holding extends Answer {
     }
 
     /**
-     * It is outside the range at the time from which it must hold.
+     * It is outside the range at the time from which it must hold, and enters it later.
      *
      * @param wanted the range
      * @param temperatureK temperature at that time [K]
-     * @param entersAfter when it enters the range; empty if it never does in this run
+     * @param entersAfter when it enters the range
      */
-    record NotYet(Wanted wanted, double temperatureK, Optional<Duration> entersAfter) implements Holding {
+    record NotYet(Wanted wanted, double temperatureK, Duration entersAfter) implements Holding {
 
         @Override
         public String explain() {
             return Text.format(
-                    "It is at %s, outside %s, and %s.",
-                    Text.celsius(temperatureK),
-                    wanted.text(),
-                    entersAfter
-                            .map(time -> "enters that at " + Text.time(time))
-                            .orElse("does not enter that in the time looked at"));
+                    "It is at %s, outside %s, and enters that at %s.",
+                    Text.celsius(temperatureK), wanted.text(), Text.time(entersAfter));
         }
 
         @Override
         public Snapshot snapshot() {
-            Snapshot.Figures figures = Snapshot.of("notYet")
+            return Snapshot.of("notYet")
                     .with("wantedK", List.of(wanted.lowK(), wanted.highK()))
-                    .with("temperatureK", temperatureK);
-            entersAfter.ifPresent(time -> figures.with("entersAfterS", Times.seconds(time)));
-            return figures.done();
+                    .with("temperatureK", temperatureK)
+                    .with("entersAfterS", Times.seconds(entersAfter))
+                    .done();
+        }
+    }
+
+    /**
+     * It is outside the range from that time to the end of the run.
+     *
+     * @param wanted the range
+     * @param temperatureK temperature at that time [K]
+     * @param closestK the temperature nearest to the range from then on [K]
+     * @param asymptote what it tends to, as far as this run shows
+     */
+    record Never(Wanted wanted, double temperatureK, double closestK, Asymptote asymptote) implements Holding {
+
+        @Override
+        public String explain() {
+            return Text.format(
+                    "It is at %s, outside %s, and does not enter that in the time looked at; the nearest is %s. It %s.",
+                    Text.celsius(temperatureK), wanted.text(), Text.celsius(closestK), Text.tends(asymptote));
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            return Snapshot.of("never")
+                    .with("wantedK", List.of(wanted.lowK(), wanted.highK()))
+                    .with("temperatureK", temperatureK)
+                    .with("closestK", closestK)
+                    .with(asymptote)
+                    .done();
         }
     }
 }

@@ -20,6 +20,8 @@ final class LevelSearch {
     private static final int TURN_EVALUATIONS = 14;
     private static final double GOLDEN = 0.381966011250105;
     private static final int ORDER = 5;
+    /** Which way the function starts from an end of the range is looked at over this part of a step. */
+    private static final double END_PART = 0.01;
 
     private final DoubleUnaryOperator function;
     private final double[] grid;
@@ -91,6 +93,8 @@ final class LevelSearch {
                 turn(i, level, roots);
             }
         }
+        turnAtEnd(grid[0], grid[1], level, roots);
+        turnAtEnd(grid[grid.length - 1], grid[grid.length - 2], level, roots);
         roots.sort(null);
         return roots;
     }
@@ -108,16 +112,39 @@ final class LevelSearch {
         if (!dip) {
             return;
         }
-        double left = grid[i - 1];
-        double right = grid[i + 1];
-        double middle = grid[i];
+        aroundTurn(grid[i - 1], grid[i], grid[i + 1], level, roots);
+    }
+
+    /** Two roots within the first or the last step, if the function starts from an end towards the level and turns before the next look. */
+    private void turnAtEnd(double end, double next, double level, List<Double> roots) {
+        double here = at(end) - level;
+        double beyond = at(next) - level;
+        if (here * beyond <= 0 || Math.abs(here) > Math.abs(beyond) || known.size() >= most) {
+            return;
+        }
+        double probe = end + END_PART * (next - end);
+        double value = at(probe) - level;
+        if (value * here <= 0) {
+            add(roots, between(Math.min(end, probe), Math.max(end, probe), level));
+            add(roots, between(Math.min(probe, next), Math.max(probe, next), level));
+        } else if (Math.abs(value) < Math.abs(here)) {
+            aroundTurn(Math.min(end, next), probe, Math.max(end, next), level, roots);
+        }
+    }
+
+    /** Searches the turning point between three places, the middle one of which is nearest to the level, for where it is met. */
+    private void aroundTurn(double low, double nearest, double high, double level, List<Double> roots) {
+        double sign = at(nearest) - level;
+        double left = low;
+        double right = high;
+        double middle = nearest;
         for (int n = 0; n < TURN_EVALUATIONS && right - left > accuracy && known.size() < most; n++) {
             boolean wideRight = right - middle > middle - left;
             double probe = wideRight ? middle + GOLDEN * (right - middle) : middle - GOLDEN * (middle - left);
             double value = at(probe) - level;
-            if (value * here <= 0) {
-                add(roots, between(grid[i - 1], probe, level));
-                add(roots, between(probe, grid[i + 1], level));
+            if (value * sign <= 0) {
+                add(roots, between(low, probe, level));
+                add(roots, between(probe, high, level));
                 return;
             }
             boolean better = Math.abs(value) < Math.abs(at(middle) - level);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.prediction.Asymptote;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.units.TemperatureDifference;
@@ -38,7 +39,8 @@ public sealed interface Passing extends Answer {
         }
         if (passages.isEmpty()) {
             double closestS = Course.closestS(prediction, near, 0);
-            return new Never(targetK, prediction.meanTemperatureK(closestS), Times.duration(closestS));
+            return new Never(
+                    targetK, prediction.meanTemperatureK(closestS), Times.duration(closestS), prediction.asymptote());
         }
         return new At(targetK, nearK, passages);
     }
@@ -49,8 +51,9 @@ public sealed interface Passing extends Answer {
                 .firstCrossing(stretch[0], timeS -> prediction.meanTemperatureK(timeS) - targetK);
         double atS = crossing.isPresent() && crossing.getAsDouble() <= stretch[1]
                 ? crossing.getAsDouble()
-                : Math.min(stretch[1], Course.closestS(prediction, new Wanted(targetK, targetK), stretch[0]));
-        boolean plateau = prediction.iceFraction(stretch[0]) != prediction.iceFraction(stretch[1]);
+                : Course.closestS(prediction, new Wanted(targetK, targetK), stretch[0], stretch[1]);
+        double iceGrown = prediction.iceFraction(stretch[1]) - prediction.iceFraction(stretch[0]);
+        boolean plateau = Math.abs(iceGrown) > Course.SOME_ICE;
         return new Passage(Window.ofSeconds(stretch[0], stretch[1]), Times.duration(atS), plateau);
     }
 
@@ -141,14 +144,15 @@ public sealed interface Passing extends Answer {
      * @param targetK the temperature [K]
      * @param closestK temperature nearest to it that occurs [K]
      * @param closestAfter when it occurs
+     * @param asymptote what the temperature tends to, as far as this run shows
      */
-    record Never(double targetK, double closestK, Duration closestAfter) implements Passing {
+    record Never(double targetK, double closestK, Duration closestAfter, Asymptote asymptote) implements Passing {
 
         @Override
         public String explain() {
             return Text.format(
-                    "It never is at %s in the time looked at; the nearest is %s at %s.",
-                    Text.celsius(targetK), Text.celsius(closestK), Text.time(closestAfter));
+                    "It never is at %s in the time looked at; the nearest is %s at %s. It %s.",
+                    Text.celsius(targetK), Text.celsius(closestK), Text.time(closestAfter), Text.tends(asymptote));
         }
 
         @Override
@@ -157,6 +161,7 @@ public sealed interface Passing extends Answer {
                     .with("targetK", targetK)
                     .with("closestK", closestK)
                     .with("closestAfterS", Times.seconds(closestAfter))
+                    .with(asymptote)
                     .done();
         }
     }

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.prediction.Prediction;
@@ -201,8 +202,8 @@ public final class Past {
                     "temperatures from " + lowK + " K to " + highK + " K: expected the upper end above the lower");
         }
         double agoS = Times.positiveS(ago, "time ago");
-        LevelSearch search = new LevelSearch(
-                thenK -> temperatureNowK(thenK, ago, agoS), lowK, highK, SCAN_STEPS, MOST_RUNS, ACCURACY_K);
+        DoubleUnaryOperator nowAt = thenK -> temperatureNowK(thenK, ago, agoS);
+        LevelSearch search = new LevelSearch(nowAt, lowK, highK, SCAN_STEPS, MOST_RUNS, ACCURACY_K);
         List<double[]> around = search.within(nowK - errorK, nowK + errorK);
         if (around.isEmpty()) {
             double lowest = search.at(lowK);
@@ -213,8 +214,8 @@ public final class Past {
         double leastK = around.get(0)[0];
         double mostK = around.get(around.size() - 1)[1];
         List<Double> roots = search.roots(nowK);
-        double bestK = roots.isEmpty() ? nearestEnd(search, leastK, mostK, nowK) : roots.get(0);
-        double slope = slope(search, bestK, lowK, highK);
+        double bestK = roots.isEmpty() ? nearestEnd(nowAt, leastK, mostK, nowK) : roots.get(0);
+        double slope = slope(nowAt, bestK, lowK, highK);
         double perKelvin = slope > 1 / Double.MAX_VALUE ? 1 / slope : Double.MAX_VALUE;
         if (perKelvin > bound) {
             return new PastAnswer.IllPosed(
@@ -228,15 +229,17 @@ public final class Past {
         return new PastAnswer.Was(bestK, leastK, mostK, perKelvin);
     }
 
-    private static double nearestEnd(LevelSearch search, double leastK, double mostK, double nowK) {
-        return Math.abs(search.at(leastK) - nowK) < Math.abs(search.at(mostK) - nowK) ? leastK : mostK;
+    private static double nearestEnd(DoubleUnaryOperator nowAt, double leastK, double mostK, double nowK) {
+        return Math.abs(nowAt.applyAsDouble(leastK) - nowK) < Math.abs(nowAt.applyAsDouble(mostK) - nowK)
+                ? leastK
+                : mostK;
     }
 
-    /** Kelvins now for a kelvin then. */
-    private static double slope(LevelSearch search, double thenK, double lowK, double highK) {
+    /** Kelvins now for a kelvin then, beside the search, whose runs may be used up. */
+    private static double slope(DoubleUnaryOperator nowAt, double thenK, double lowK, double highK) {
         double below = Math.max(lowK, thenK - SLOPE_STEP_K);
         double above = Math.min(highK, thenK + SLOPE_STEP_K);
-        return Math.abs(search.at(above) - search.at(below)) / (above - below);
+        return Math.abs(nowAt.applyAsDouble(above) - nowAt.applyAsDouble(below)) / (above - below);
     }
 
     private double temperatureNowK(double thenK, Duration ago, double agoS) {

@@ -36,6 +36,9 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * ValueAnswer ice = RequiredValues.of(bottle)
  *         .iceMass(kilograms(0.3), kilograms(3), mass -> IceWaterBath.of(bucket, mass, kilograms(3), terrace))
  *         .timeTo(celsius(9), Duration.ofMinutes(20));
+ * ValueAnswer water = RequiredValues.of(bottle)
+ *         .clothWater(grams(20), grams(150), mass -> WetWrap.cloth(millimetres(2), grams(60), mass, celsius(20), terrace))
+ *         .temperatureAt(Duration.ofHours(4), celsius(19));
  * }</pre>
  *
  * <p>Immutable and thread-safe.
@@ -269,6 +272,28 @@ public final class RequiredValues {
                 SiValues.speedMPerS(low, "air speed"),
                 SiValues.speedMPerS(high, "air speed"),
                 value -> room.withSpeed(Measures.metresPerSecond(value)));
+    }
+
+    /**
+     * Water in a wet cloth around the vessel, such as a {@link org.beveragethermal.core.surroundings.WetWrap}. With more water a cloth stays
+     * wet longer, and takes longer to cool or warm itself; while it is wet it cools towards a limit above the wet-bulb temperature of the
+     * air, which no amount of water passes. A temperature at a late time therefore has an answer where a cloth with too little water has
+     * dried by then; a temperature below the limit has none.
+     *
+     * @param low lower end of the mass of water, ≥ 0
+     * @param high upper end, above the lower; what the cloth cannot hold drips off and is not in it
+     * @param cloth from a mass of water to the wrap around the vessel
+     * @return the search
+     * @throws IllegalArgumentException if the range is empty
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if a mass is negative or the wrap refuses it
+     */
+    public ValueSearch clothWater(
+            Quantity<Mass> low, Quantity<Mass> high, Function<Quantity<Mass>, ? extends Surroundings> cloth) {
+        return checked(
+                new AskedValue("mass of water in the cloth", "g", 1000, 0),
+                SiValues.massKg(low, "mass of water in the cloth"),
+                SiValues.massKg(high, "mass of water in the cloth"),
+                value -> cloth.apply(Measures.kilograms(value)));
     }
 
     /** Makes the surroundings of both ends once, so that a range they refuse is refused before anything is run. */

@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Surroundings;
@@ -40,8 +41,35 @@ record Runs(FilledVessel vessel, VesselModel model, NetworkSolver solver) {
         return new Runs(newVessel, model, solver);
     }
 
+    /** A vessel's prediction with the scene that it is from. */
+    record SceneRun(ScenePrediction scene, Prediction vessel, List<String> gearIds) {
+
+        SceneRun {
+            gearIds = List.copyOf(gearIds);
+        }
+
+        /** Ice in all gear at the start [kg]. */
+        double iceKg() {
+            return iceKg(Duration.ZERO);
+        }
+
+        /** Ice that has melted in all gear since it was made ready [kg]; not negative, though ice may grow. */
+        double iceMeltedKg(double byS) {
+            return Math.max(0, iceKg() - iceKg(Times.duration(byS)));
+        }
+
+        private double iceKg(Duration time) {
+            return gearIds.stream().mapToDouble(id -> scene.iceKg(id, time)).sum();
+        }
+    }
+
     /** Runs the vessel from a time on the clock of the weather through exposures, at least one. */
     Prediction run(Duration origin, List<Exposure> exposures) {
+        return runScene(origin, exposures).vessel();
+    }
+
+    /** The same with the state of the gear. */
+    SceneRun runScene(Duration origin, List<Exposure> exposures) {
         Scene.Builder builder = Scene.builder().startingAfter(origin);
         IdentityHashMap<Surroundings, String> ids = new IdentityHashMap<>();
         Duration time = Duration.ZERO;
@@ -58,6 +86,7 @@ record Runs(FilledVessel vessel, VesselModel model, NetworkSolver solver) {
             }
             time = time.plus(exposure.duration());
         }
-        return builder.build().predict(time, solver).vessel(VESSEL);
+        ScenePrediction scene = builder.build().predict(time, solver);
+        return new SceneRun(scene, scene.vessel(VESSEL), List.copyOf(ids.values()));
     }
 }

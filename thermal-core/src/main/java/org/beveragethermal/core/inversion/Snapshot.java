@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.beveragethermal.core.prediction.Asymptote;
 
 /**
  * The figures of an answer without behaviour.
@@ -71,6 +72,18 @@ public record Snapshot(int formatVersion, String answer, Map<String, List<Double
 
         Figures withWindows(String name, List<Window> windows) {
             return with(name, windows.stream().flatMap(w -> w.endsS().stream()).toList());
+        }
+
+        /** What a temperature tends to: one figure, or two of a swing; other names where it is still moving. */
+        Figures with(Asymptote asymptote) {
+            if (asymptote instanceof Asymptote.LevelsOff level) {
+                return with("asymptoteK", level.temperatureK());
+            }
+            if (asymptote instanceof Asymptote.Swings swings) {
+                return with("asymptoteK", List.of(swings.lowK(), swings.highK()));
+            }
+            Asymptote.StillMoving moving = (Asymptote.StillMoving) asymptote;
+            return with("lastK", moving.temperatureK()).with("lastRateKPerS", moving.kelvinPerHour() / 3600);
         }
 
         Snapshot done() {

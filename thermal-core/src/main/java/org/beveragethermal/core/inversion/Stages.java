@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.beveragethermal.core.prediction.Asymptote;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.VesselModel;
@@ -17,7 +19,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * How long a vessel must be in each of several places, one after the other, to end as wanted: first the freezer, then the bucket.
  *
  * <p>The answer is a region. The times in all places but the last lie on a grid, refined by halving where a way of doing it ends or begins
- * along the last of them; for each of these one run as long as allowed gives all times in the last place. Gear is made ready when the
+ * along the last of them; for each of these one run as long as allowed gives all times in the last place. Ways that end before the last place
+ * are read off runs of their own, so that the grid cannot step over them. Gear is made ready when the
  * vessel first goes into it. Times by which any part of the drink would hold ice are never offered.
  *
  * <pre>{@code
@@ -33,6 +36,8 @@ public final class Stages {
     private static final int MOST_STEPS = 60;
     private static final int MOST_STAGES = 4;
     private static final int MOST_RUNS = 20_000;
+    /** Just within a window is so small a part of it after its beginning. */
+    private static final int EDGE_PARTS = 50;
     /** Halvings of a step at the edge of the region. */
     private static final int HALVINGS = 5;
 
@@ -116,44 +121,42 @@ public final class Stages {
      * All times in the places that end as wanted, as far as the grid shows them.
      *
      * @param wanted what is wanted at the end
-     * @return the region, with the way that is done first and the one with least handling, or that there is none
+     * @return the region, with the way that is done first, the one with least handling and the one with least ice, or that there is none
      */
     public StagesAnswer endingAt(Wanted wanted) {
         Search search = new Search(Objects.requireNonNull(wanted, "wanted"));
         search.grid(new ArrayList<>());
         if (search.columns.isEmpty()) {
-            return new StagesAnswer.None(wanted, search.closestK, search.ice, search.runs);
+            Asymptote left = search.leftInTheLast();
+            return new StagesAnswer.None(wanted, search.closestK, left, search.ice, search.runs);
         }
-        StagesAnswer.Schedule earliest = search.columns.stream()
-                .map(column -> beginning(column, column.last().get(0)))
+        search.columns.sort(Comparator.comparing(StagesAnswer.Column::first, Stages::compare));
+        StagesAnswer.Schedule earliest = search.earliest.stream()
                 .min(Comparator.comparing(StagesAnswer.Schedule::total)
                         .thenComparing(StagesAnswer.Schedule::handlings)
                         .thenComparing(StagesAnswer.Schedule::leeway, Comparator.reverseOrder()))
                 .orElseThrow();
-        StagesAnswer.Schedule least = search.columns.stream()
-                .flatMap(column -> column.last().stream().map(window -> easiest(column, window)))
+        StagesAnswer.Schedule least = search.easiest.stream()
                 .min(Comparator.comparing(StagesAnswer.Schedule::handlings)
                         .thenComparing(StagesAnswer.Schedule::leeway, Comparator.reverseOrder())
                         .thenComparing(StagesAnswer.Schedule::total))
                 .orElseThrow();
-        return new StagesAnswer.Region(wanted, search.columns, earliest, least, search.ice, search.runs);
+        Optional<StagesAnswer.Schedule> leastIce = search.earliest.stream()
+                .min(Comparator.comparing(StagesAnswer.Schedule::iceMeltedKg)
+                        .thenComparing(StagesAnswer.Schedule::handlings)
+                        .thenComparing(StagesAnswer.Schedule::total))
+                .filter(schedule -> search.anyIce);
+        return new StagesAnswer.Region(wanted, search.columns, earliest, least, leastIce, search.ice, search.runs);
     }
 
-    private static StagesAnswer.Schedule beginning(StagesAnswer.Column column, Window window) {
-        return schedule(column, window.from(), window.length());
-    }
-
-    /** Without the last place where that will do, else in the middle of the window, with most room for error. */
-    private static StagesAnswer.Schedule easiest(StagesAnswer.Column column, Window window) {
-        return window.from().isZero()
-                ? beginning(column, window)
-                : schedule(column, window.from().plus(window.length().dividedBy(2)), window.length());
-    }
-
-    private static StagesAnswer.Schedule schedule(StagesAnswer.Column column, Duration last, Duration leeway) {
-        List<Duration> stages = new ArrayList<>(column.first());
-        stages.add(last);
-        return new StagesAnswer.Schedule(stages, leeway);
+    private static int compare(List<Duration> one, List<Duration> other) {
+        for (int i = 0; i < one.size(); i++) {
+            int order = one.get(i).compareTo(other.get(i));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return 0;
     }
 
     /** One walk over the grid; confined to one call. */
@@ -161,6 +164,11 @@ public final class Stages {
 
         private final Wanted wanted;
         private final List<StagesAnswer.Column> columns = new ArrayList<>();
+        /** Of each window its beginning, and a time with most room for error. */
+        private final List<StagesAnswer.Schedule> earliest = new ArrayList<>();
+
+        private final List<StagesAnswer.Schedule> easiest = new ArrayList<>();
+        private boolean anyIce;
         private double closestK;
         private int ice;
         private int runs;
@@ -171,6 +179,7 @@ public final class Stages {
         }
 
         void grid(List<Duration> chosen) {
+            endingHere(chosen);
             if (chosen.size() == stages.size() - 2) {
                 line(chosen);
                 return;
@@ -182,6 +191,42 @@ public final class Stages {
             }
         }
 
+        /**
+         * Ways that end in the place after those chosen, and leave the rest out. One run finds them, where the grid may step over them: just
+         * after the first moment at which it is as wanted there, and the middle of the window, with most room for error.
+         */
+        private void endingHere(List<Duration> chosen) {
+            Duration longest = stages.get(chosen.size()).duration();
+            List<Duration> all = new ArrayList<>(chosen);
+            all.add(longest);
+            Runs.SceneRun scene = run(exposures(all));
+            double beforeS = totalS(chosen);
+            double clearS = Course.iceS(
+                            scene.vessel(), scene.vessel().trajectory().endS())
+                    .orElse(Double.MAX_VALUE);
+            for (double[] stretch : Course.within(scene.vessel(), wanted, beforeS)) {
+                if (stretch[0] < clearS) {
+                    Window window = Window.ofSeconds(stretch[0] - beforeS, Math.min(stretch[1], clearS) - beforeS);
+                    // Not at the very edge, where the errors of two runs may disagree.
+                    addEndingHere(chosen, window.from().plus(window.length().dividedBy(EDGE_PARTS)));
+                    addEndingHere(chosen, window.from().plus(window.length().dividedBy(2)));
+                }
+            }
+        }
+
+        private void addEndingHere(List<Duration> chosen, Duration here) {
+            List<Duration> first = with(chosen, here);
+            while (first.size() < stages.size() - 1) {
+                first.add(Duration.ZERO);
+            }
+            if (columns.stream().noneMatch(column -> column.first().equals(first))) {
+                List<Window> windows = windows(first);
+                if (!windows.isEmpty()) {
+                    columns.add(new StagesAnswer.Column(first, windows));
+                }
+            }
+        }
+
         /** Along the last of the first places, refined where the region begins or ends. */
         private void line(List<Duration> chosen) {
             Duration longest = stages.get(chosen.size()).duration();
@@ -189,7 +234,7 @@ public final class Stages {
             boolean wasIn = false;
             for (int i = 0; i <= steps; i++) {
                 Duration here = part(longest, i);
-                List<Window> windows = windows(chosen, here);
+                List<Window> windows = windows(with(chosen, here));
                 boolean isIn = !windows.isEmpty();
                 if (i > 0 && wasIn != isIn) {
                     edge(chosen, before, here, wasIn);
@@ -203,15 +248,14 @@ public final class Stages {
         }
 
         private void edge(List<Duration> chosen, Duration low, Duration high, boolean lowIsIn) {
-            List<StagesAnswer.Column> found = new ArrayList<>();
             Duration from = low;
             Duration to = high;
             for (int n = 0; n < HALVINGS; n++) {
                 Duration middle = from.plus(to.minus(from).dividedBy(2));
-                List<Window> windows = windows(chosen, middle);
+                List<Window> windows = windows(with(chosen, middle));
                 boolean isIn = !windows.isEmpty();
                 if (isIn) {
-                    found.add(new StagesAnswer.Column(with(chosen, middle), windows));
+                    add(chosen, middle, windows);
                 }
                 if (isIn == lowIsIn) {
                     from = middle;
@@ -219,28 +263,50 @@ public final class Stages {
                     to = middle;
                 }
             }
-            found.sort(Comparator.comparing(column -> column.first().get(chosen.size())));
-            columns.addAll(found);
         }
 
         private void add(List<Duration> chosen, Duration here, List<Window> windows) {
             columns.add(new StagesAnswer.Column(with(chosen, here), windows));
         }
 
-        private List<Window> windows(List<Duration> chosen, Duration here) {
+        private List<Exposure> exposures(List<Duration> times) {
             List<Exposure> exposures = new ArrayList<>();
-            double beforeS = 0;
-            List<Duration> first = with(chosen, here);
-            for (int i = 0; i < first.size(); i++) {
+            for (int i = 0; i < times.size(); i++) {
                 Exposure stage = stages.get(i);
-                if (!first.get(i).isZero()) {
-                    exposures.add(new Exposure(stage.surroundings(), first.get(i), stage.placement()));
-                    beforeS += Times.seconds(first.get(i));
+                if (!times.get(i).isZero()) {
+                    exposures.add(new Exposure(stage.surroundings(), times.get(i), stage.placement()));
                 }
             }
-            exposures.add(stages.get(stages.size() - 1));
-            Prediction run = Stages.this.runs.run(origin, exposures);
+            return exposures;
+        }
+
+        private Runs.SceneRun run(List<Exposure> exposures) {
             runs++;
+            Runs.SceneRun scene = Stages.this.runs.runScene(origin, exposures);
+            anyIce |= scene.iceKg() > 0;
+            return scene;
+        }
+
+        /** What it tends to if it is in the last place from the beginning and stays there. */
+        private Asymptote leftInTheLast() {
+            Exposure last = stages.get(stages.size() - 1);
+            Duration continued = Times.duration(Course.continuedS(Times.seconds(last.duration())));
+            return run(List.of(new Exposure(last.surroundings(), continued, last.placement())))
+                    .vessel()
+                    .asymptote();
+        }
+
+        private double totalS(List<Duration> times) {
+            return times.stream().mapToDouble(Times::seconds).sum();
+        }
+
+        /** When it is as wanted in the last place, after times in the first ones. */
+        private List<Window> windows(List<Duration> first) {
+            List<Exposure> exposures = exposures(first);
+            exposures.add(stages.get(stages.size() - 1));
+            double beforeS = totalS(first);
+            Runs.SceneRun scene = run(exposures);
+            Prediction run = scene.vessel();
             double endS = run.trajectory().endS();
             OptionalDouble frozen = Course.iceS(run, endS);
             double clearS = frozen.orElse(endS);
@@ -252,10 +318,23 @@ public final class Stages {
             List<Window> windows = new ArrayList<>();
             for (double[] stretch : Course.within(run, wanted, beforeS)) {
                 if (stretch[0] < clearS || frozen.isEmpty()) {
-                    windows.add(Window.ofSeconds(stretch[0] - beforeS, Math.min(stretch[1], clearS) - beforeS));
+                    Window window = Window.ofSeconds(stretch[0] - beforeS, Math.min(stretch[1], clearS) - beforeS);
+                    windows.add(window);
+                    // Without the last place where that will do, else in the middle of the window.
+                    Duration middle = window.from().isZero()
+                            ? window.from()
+                            : window.from().plus(window.length().dividedBy(2));
+                    earliest.add(schedule(first, window.from(), window, scene, beforeS));
+                    easiest.add(schedule(first, middle, window, scene, beforeS));
                 }
             }
             return windows;
+        }
+
+        private StagesAnswer.Schedule schedule(
+                List<Duration> first, Duration last, Window window, Runs.SceneRun scene, double beforeS) {
+            double byS = Math.min(scene.vessel().trajectory().endS(), beforeS + Times.seconds(last));
+            return new StagesAnswer.Schedule(with(first, last), window.length(), scene.iceMeltedKg(byS));
         }
 
         private void closest(Prediction run, double beforeS, double clearS) {

@@ -3,7 +3,9 @@ package org.beveragethermal.core.inversion;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.beveragethermal.core.prediction.Asymptote;
 
 /** Answer to "how long in each of several places?". */
 public sealed interface StagesAnswer extends Answer {
@@ -37,14 +39,16 @@ public sealed interface StagesAnswer extends Answer {
      *
      * @param stages time in each place, in order; zero for a place that is left out
      * @param leeway how long the temperature stays as wanted in the last place
+     * @param iceMeltedKg ice that has melted by then in all gear that the vessel was in, from when that was made ready [kg]; 0 without ice
      */
-    record Schedule(List<Duration> stages, Duration leeway) {
+    record Schedule(List<Duration> stages, Duration leeway, double iceMeltedKg) {
 
         /**
          * Copies the list.
          *
          * @param stages time in each place, not modified
          * @param leeway how long the temperature stays as wanted
+         * @param iceMeltedKg ice that has melted [kg]
          */
         public Schedule {
             stages = List.copyOf(stages);
@@ -84,11 +88,19 @@ public sealed interface StagesAnswer extends Answer {
      * @param columns the region of times that end as wanted, by the times in the first places, ascending; at least one
      * @param earliest the way that is done first
      * @param leastHandling the way with fewest places, of these the one with most leeway
+     * @param leastIce the way by which least ice has melted, of these the one with fewest places; empty if no place holds ice. A way without
+     *     the ice melts none
      * @param leftOutForIce how many columns were left out or cut because the drink would begin to freeze
      * @param runs predictions that were run for it
      */
     record Region(
-            Wanted wanted, List<Column> columns, Schedule earliest, Schedule leastHandling, int leftOutForIce, int runs)
+            Wanted wanted,
+            List<Column> columns,
+            Schedule earliest,
+            Schedule leastHandling,
+            Optional<Schedule> leastIce,
+            int leftOutForIce,
+            int runs)
             implements StagesAnswer {
 
         /**
@@ -98,6 +110,7 @@ public sealed interface StagesAnswer extends Answer {
          * @param columns the region, at least one, not modified
          * @param earliest the way that is done first
          * @param leastHandling the way with fewest places
+         * @param leastIce the way by which least ice has melted
          * @param leftOutForIce columns left out or cut
          * @param runs predictions that were run
          * @throws IllegalArgumentException if the region is empty
@@ -112,13 +125,18 @@ public sealed interface StagesAnswer extends Answer {
         @Override
         public String explain() {
             String ice = leftOutForIce > 0 ? " Times by which it would begin to freeze are left out." : "";
+            String melted = leastIce.map(way -> Text.format(
+                            " Least ice: %s, by which %s kg have melted; %s kg in the earliest way.",
+                            way.text(), Text.fixed(way.iceMeltedKg(), 2), Text.fixed(earliest.iceMeltedKg(), 2)))
+                    .orElse("");
             return Text.format(
-                    "Earliest at %s: %s, with %s to spare. Least handling: %s, with %s to spare.%s",
+                    "Earliest at %s: %s, with %s to spare. Least handling: %s, with %s to spare.%s%s",
                     wanted.text(),
                     earliest.text(),
                     Text.time(earliest.leeway()),
                     leastHandling.text(),
                     Text.time(leastHandling.leeway()),
+                    melted,
                     ice);
         }
 
@@ -128,7 +146,10 @@ public sealed interface StagesAnswer extends Answer {
                     .with("wantedK", List.of(wanted.lowK(), wanted.highK()))
                     .with("earliestS", earliest.seconds())
                     .with("leastHandlingS", leastHandling.seconds())
+                    .with("iceMeltedKg", List.of(earliest.iceMeltedKg(), leastHandling.iceMeltedKg()))
                     .with("runs", runs);
+            leastIce.ifPresent(
+                    way -> figures.with("leastIceS", way.seconds()).with("leastIceMeltedKg", way.iceMeltedKg()));
             for (int i = 0; i < columns.size(); i++) {
                 Column column = columns.get(i);
                 figures.with(
@@ -145,10 +166,13 @@ public sealed interface StagesAnswer extends Answer {
      *
      * @param wanted what is wanted at the end
      * @param closestK temperature nearest to it that occurs in the last place, without ice [K]
+     * @param asymptote what it tends to if it is in the last place alone and stays there, for twice as long as was allowed and at least four
+     *     days; ice that is there may be gone by then
      * @param leftOutForIce how many columns were left out or cut because the drink would begin to freeze
      * @param runs predictions that were run for it
      */
-    record None(Wanted wanted, double closestK, int leftOutForIce, int runs) implements StagesAnswer {
+    record None(Wanted wanted, double closestK, Asymptote asymptote, int leftOutForIce, int runs)
+            implements StagesAnswer {
 
         @Override
         public String explain() {
@@ -156,8 +180,8 @@ public sealed interface StagesAnswer extends Answer {
                     ? " Times by which it would begin to freeze are left out; less time there, or milder places, may help."
                     : " Longer times, or other places, may help.";
             return Text.format(
-                    "No times in these places end at %s; the nearest is %s.%s",
-                    wanted.text(), Text.celsius(closestK), ice);
+                    "No times in these places end at %s; the nearest is %s. Left in the last place for good it %s.%s",
+                    wanted.text(), Text.celsius(closestK), Text.tends(asymptote), ice);
         }
 
         @Override
@@ -165,6 +189,7 @@ public sealed interface StagesAnswer extends Answer {
             return Snapshot.of("none")
                     .with("wantedK", List.of(wanted.lowK(), wanted.highK()))
                     .with("closestK", closestK)
+                    .with(asymptote)
                     .with("leftOutForIce", leftOutForIce)
                     .with("runs", runs)
                     .done();

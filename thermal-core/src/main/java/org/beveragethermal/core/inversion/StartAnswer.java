@@ -3,6 +3,7 @@ package org.beveragethermal.core.inversion;
 
 import java.time.Duration;
 import java.util.List;
+import org.beveragethermal.core.prediction.Asymptote;
 
 /** Answer to "when must it go in so that its temperature is wanted at an instant?". Times are on the clock of the question. */
 public sealed interface StartAnswer extends Answer {
@@ -13,11 +14,20 @@ public sealed interface StartAnswer extends Answer {
      * @param wanted what is wanted
      * @param at the instant
      * @param windows all starts that do, ascending; at least one
+     * @param secondsPerKelvin how much earlier than the latest start it must go in for an end of the range that lies a kelvin further [s/K],
+     *     ≥ 0, from the slope there; 0 if it need not go in at all, very large where the temperature has levelled off
      * @param runs predictions that were run for it
      * @param accuracy how closely the ends of the windows are known
      * @param warnings what a user should know, possibly nothing
      */
-    record Starts(Wanted wanted, Duration at, List<Window> windows, int runs, Duration accuracy, List<String> warnings)
+    record Starts(
+            Wanted wanted,
+            Duration at,
+            List<Window> windows,
+            double secondsPerKelvin,
+            int runs,
+            Duration accuracy,
+            List<String> warnings)
             implements StartAnswer {
 
         /**
@@ -26,6 +36,7 @@ public sealed interface StartAnswer extends Answer {
          * @param wanted what is wanted
          * @param at the instant
          * @param windows starts that do, at least one, not modified
+         * @param secondsPerKelvin how much earlier for a kelvin further
          * @param runs predictions that were run
          * @param accuracy how closely the ends are known
          * @param warnings what a user should know, not modified
@@ -72,7 +83,7 @@ public sealed interface StartAnswer extends Answer {
                     ? Text.format(
                             "It is at %s at %s whenever it goes in, or if it does not.", wanted.text(), Text.time(at))
                     : Text.format(
-                            "To be at %s at %s it goes in at %s at the latest, %s before; starts that do: %s.",
+                            "To be at %s at %s, it goes in at %s at the latest, %s before that; starts that do: %s.",
                             wanted.text(),
                             Text.time(at),
                             Text.time(latest()),
@@ -88,6 +99,7 @@ public sealed interface StartAnswer extends Answer {
                     .with("atS", Times.seconds(at))
                     .with("latestS", Times.seconds(latest()))
                     .withWindows("windowsS", windows)
+                    .with("secondsPerKelvin", secondsPerKelvin)
                     .with("runs", runs)
                     .with("accuracyS", Times.seconds(accuracy))
                     .done();
@@ -101,17 +113,26 @@ public sealed interface StartAnswer extends Answer {
      * @param at the instant
      * @param closestK of all starts looked at, the temperature at the instant nearest to what is wanted [K]
      * @param closestStart the start that gives it
+     * @param asymptote what the temperature tends to if it goes in at time 0 and is left there, for twice as long as was looked and
+     *     at least four days
      * @param runs predictions that were run for it
      * @param help a sentence on what would help
      */
-    record Never(Wanted wanted, Duration at, double closestK, Duration closestStart, int runs, String help)
+    record Never(
+            Wanted wanted,
+            Duration at,
+            double closestK,
+            Duration closestStart,
+            Asymptote asymptote,
+            int runs,
+            String help)
             implements StartAnswer {
 
         @Override
         public String explain() {
             return Text.format(
-                    "No start makes it %s at %s; the nearest is %s, if it goes in at %s. %s",
-                    wanted.text(), Text.time(at), Text.celsius(closestK), Text.time(closestStart), help);
+                    "No start makes it %s at %s; the nearest is %s, if it goes in %s. %s",
+                    wanted.text(), Text.time(at), Text.celsius(closestK), Text.start(closestStart), help);
         }
 
         @Override
@@ -121,6 +142,7 @@ public sealed interface StartAnswer extends Answer {
                     .with("atS", Times.seconds(at))
                     .with("closestK", closestK)
                     .with("closestStartS", Times.seconds(closestStart))
+                    .with(asymptote)
                     .with("runs", runs)
                     .done();
         }

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.inversion;
 
 import java.util.List;
+import org.beveragethermal.core.prediction.Asymptote;
 
 /** Answer to "which value makes it so?". Values are in SI units. */
 public sealed interface ValueAnswer extends Answer {
@@ -46,7 +47,7 @@ public sealed interface ValueAnswer extends Answer {
         public String explain() {
             return Text.sentences(
                     Text.format(
-                            "%s: a %s of %s; a kelvin more or less moves it by %s.",
+                            "%s, the %s must be %s; a kelvin more or less moves it by %s.",
                             question,
                             asked.name(),
                             asked.text(solution.value()),
@@ -101,9 +102,7 @@ public sealed interface ValueAnswer extends Answer {
                     .distinct()
                     .toList();
             return Text.sentences(
-                    Text.format(
-                            "%s: several values of the %s do, %s.",
-                            question, asked.name(), String.join(" and ", values)),
+                    Text.format("%s, the %s may be %s.", question, asked.name(), String.join(" or ", values)),
                     warnings);
         }
 
@@ -126,16 +125,24 @@ public sealed interface ValueAnswer extends Answer {
      * @param asked what the value is
      * @param closestValue of all values looked at, the one that comes nearest [SI]
      * @param closestK temperature that it gives at the instant asked for [K]
+     * @param asymptote what the temperature tends to with that value, for twice as long as was asked for and at least four days
      * @param runs predictions that were run for it
      * @param help a sentence on what would help
      */
-    record NeverReached(String question, AskedValue asked, double closestValue, double closestK, int runs, String help)
+    record NeverReached(
+            String question,
+            AskedValue asked,
+            double closestValue,
+            double closestK,
+            Asymptote asymptote,
+            int runs,
+            String help)
             implements ValueAnswer {
 
         @Override
         public String explain() {
             return Text.format(
-                    "%s: no %s in the range does; nearest comes %s, with %s. %s",
+                    "%s, no %s in the range will do; nearest comes %s, with %s then. %s",
                     question, asked.name(), asked.text(closestValue), Text.celsius(closestK), help);
         }
 
@@ -144,6 +151,7 @@ public sealed interface ValueAnswer extends Answer {
             return Snapshot.of("never")
                     .with("closestValue", closestValue)
                     .with("closestK", closestK)
+                    .with(asymptote)
                     .with("runs", runs)
                     .done();
         }
@@ -165,7 +173,7 @@ public sealed interface ValueAnswer extends Answer {
         @Override
         public String explain() {
             return Text.format(
-                    "%s: any %s from %s to %s does; it makes a difference of %.2f K at most.",
+                    "%s, any %s from %s to %s will do; it makes a difference of %.2f K at most.",
                     question, asked.name(), asked.text(low), asked.text(high), spreadK);
         }
 

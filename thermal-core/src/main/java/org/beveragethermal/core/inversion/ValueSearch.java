@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -46,8 +47,6 @@ public final class ValueSearch {
     private static final double BEYOND = 1.5;
     /** A kelvin that moves the value by more than this part of its range says that it hardly depends on it. */
     private static final double ILL_PART = 0.5;
-    /** Less than this per time asked for [K] says that it levels off. */
-    private static final double LEVEL_K = 0.5;
 
     private static final double S_PER_H = 3600;
 
@@ -59,7 +58,8 @@ public final class ValueSearch {
          * Predicts with a value.
          *
          * @param value the value [SI], within the range of the search
-         * @param horizon how long the run must be at least
+         * @param horizon how long the run must be at least; for what the temperature tends to that is twice the time asked for and at
+         *     least four days
          * @return the prediction
          */
         Prediction predict(double value, Duration horizon);
@@ -151,15 +151,20 @@ public final class ValueSearch {
                 0.25 * SAME_PART);
     }
 
-    /** 1 if it is there at the start, a half if it gets there in time, 0 if it never does in the run: finite in any case. */
+    /**
+     * 1 if it is there at the start, a half if it gets there in time, above 0 if it gets there in the run, and below 0, the nearer to it the
+     * nearer it comes, if it does not: finite in any case.
+     */
     private static double promptness(Prediction prediction, double targetK, double timeS) {
         TimeToTemperature answer = prediction.timeToK(targetK, 0);
-        if (answer instanceof TimeToTemperature.Reached reached) {
-            return timeS / (timeS + Times.seconds(reached.after()));
+        if (answer instanceof TimeToTemperature.NeverReached never) {
+            double missedK = Math.abs(never.closestK() - targetK);
+            return -missedK / (1 + missedK);
         }
-        return answer instanceof TimeToTemperature.ReachedThenLost reached
-                ? timeS / (timeS + Times.seconds(reached.after()))
-                : 0;
+        double afterS = answer instanceof TimeToTemperature.Reached reached
+                ? Times.seconds(reached.after())
+                : Times.seconds(((TimeToTemperature.ReachedThenLost) answer).after());
+        return timeS / (timeS + afterS);
     }
 
     /** What is asked, in words and figures. */
@@ -184,9 +189,12 @@ public final class ValueSearch {
         List<ValueAnswer.Solution> solutions = new ArrayList<>();
         int extra = 0;
         for (double root : search.roots(level)) {
-            // Where the function jumps across the level, such as from "in time" to "never", nothing is reached.
-            if (Math.abs(function.applyAsDouble(root) - level) <= same) {
-                solutions.add(solution(root, question));
+            boolean rough = search.accuracyReached() > ACCURACY_PART * (high - low);
+            // Where the function jumps across the level, such as from "in time" to "never", nothing is reached; what
+            // the
+            // bound on runs left rough may be off by more.
+            if (Math.abs(function.applyAsDouble(root) - level) <= same || rough) {
+                solutions.add(solution(root, question, rough));
                 extra += 3;
             }
             extra++;
@@ -205,11 +213,8 @@ public final class ValueSearch {
     }
 
     private ValueAnswer never(Question question, double closest, int runs) {
-        Prediction prediction = model.predict(closest, question.time());
+        Prediction longer = continued(closest, question);
         double timeS = Times.seconds(question.time());
-        double closestK = prediction.meanTemperatureK(timeS);
-        double ratePerS = Course.rateKPerS(prediction, timeS);
-        boolean approaches = (question.targetK() - closestK) * ratePerS > 0 && Math.abs(ratePerS) * timeS > LEVEL_K;
         String help = closest == low || closest == high
                 ? Text.format(
                         "A %s %s than the range allows would come nearer",
@@ -219,33 +224,50 @@ public final class ValueSearch {
                 question.text(),
                 asked,
                 closest,
-                closestK,
+                longer.meanTemperatureK(timeS),
+                longer.asymptote(),
                 runs + 1,
-                help + (approaches ? ", and so would more time." : "."));
+                help + moreTime(longer, question.targetK(), timeS));
     }
 
-    private ValueAnswer.Solution solution(double value, Question question) {
+    /** Whether the nearest value gets there later, or what it tends to. */
+    private static String moreTime(Prediction longer, double targetK, double timeS) {
+        double laterS = longer.trajectory()
+                .firstCrossing(timeS, at -> longer.meanTemperatureK(at) - targetK)
+                .orElse(0);
+        return laterS > timeS
+                ? Text.format("; with that nearest, %s more time would do.", Text.time(laterS - timeS))
+                : Text.format("; left with that nearest it %s.", Text.tends(longer.asymptote()));
+    }
+
+    /** A run with a value that goes on much longer than was asked for. */
+    private Prediction continued(double value, Question question) {
+        return model.predict(value, Times.duration(Course.continuedS(Times.seconds(question.time()))));
+    }
+
+    private ValueAnswer.Solution solution(double value, Question question, boolean rough) {
         double timeS = Times.seconds(question.time());
-        Prediction prediction = model.predict(value, question.time());
+        Prediction prediction = continued(value, question);
         double step = SLOPE_PART * (high - low);
         double below = Math.max(low, value - step);
         double above = Math.min(high, value + step);
         double differenceK = temperatureK(above, question) - temperatureK(below, question);
         double perKelvin = inRange((above - below) / differenceK, differenceK);
         double ratePerS = Course.rateKPerS(prediction, timeS);
+        double thereK = prediction.meanTemperatureK(timeS);
         List<String> warnings = new ArrayList<>();
+        if (rough) {
+            warnings.add("The bound on runs was reached: the value is a rough one.");
+        }
         if (Math.abs(perKelvin) > ILL_PART * (high - low)) {
             warnings.add("The temperature hardly depends on it: a small error of anything else moves the value far.");
         }
-        if (Math.abs(ratePerS) * timeS < LEVEL_K) {
-            warnings.add("By then the temperature has all but levelled off: the target lies close to what it tends to,"
-                    + " and the time is worth little.");
-        }
+        warnings.addAll(Course.condition(
+                thereK, timeS, Course.secondsPerKelvin(ratePerS), Optional.of(prediction.asymptote())));
         if (Course.iceS(prediction, timeS).isPresent()) {
             warnings.add("By then a part of the drink has begun to freeze.");
         }
-        return new ValueAnswer.Solution(
-                value, perKelvin, prediction.meanTemperatureK(timeS), S_PER_H * ratePerS, warnings);
+        return new ValueAnswer.Solution(value, perKelvin, thereK, S_PER_H * ratePerS, warnings);
     }
 
     /** Finite even where nothing depends on the value. */

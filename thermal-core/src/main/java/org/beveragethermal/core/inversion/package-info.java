@@ -29,13 +29,18 @@
  * <caption>Questions</caption>
  * <tr><th>Asked</th><th>Class</th><th>Runs</th></tr>
  * <tr><td>when it must go in, how early it can be ready</td><td>{@code StartSearch}</td><td>2 in surroundings that do not change with the
- * clock, else one per start looked at, at most 80 unless said otherwise</td></tr>
+ * clock, 3 if the answer is never; else one per start looked at, at most 80 unless said otherwise</td></tr>
  * <tr><td>until when it keeps; all times at a temperature</td><td>{@code Holding}, {@code Passing}</td><td>none</td></tr>
  * <tr><td>which value makes it so</td><td>{@code ValueSearch}, {@code RequiredValues}</td><td>13 and some 8 per value found</td></tr>
  * <tr><td>when it was taken out, how warm it was</td><td>{@code Past}</td><td>4; some 30</td></tr>
- * <tr><td>how long in each of several places</td><td>{@code Stages}</td><td>9 and 5 per edge, for two places</td></tr>
+ * <tr><td>how long in each of several places, and with how little ice</td><td>{@code Stages}</td><td>some 12 and 5 per edge, for two places</td></tr>
  * <tr><td>with what probability</td><td>{@code Chances}</td><td>none beside the draws</td></tr>
  * </table>
+ *
+ * <p><b>Never.</b> An answer "never" says how near it comes, {@linkplain org.beveragethermal.core.prediction.Asymptote what the temperature
+ * tends to}, and what would help. Questions that run predictions go on for twice as long as was asked, at least four days, to see that, and
+ * count the run; those that are put to a run, such as {@code Holding} and {@code Passing}, say what that run shows. Times and values warn
+ * where what is wanted lies within half a kelvin of what is tended to, or half a kelvin more or less moves the time by more than half.
  *
  * <p>What a prediction itself answers, such as the time to a temperature, is asked there; these questions are built on it. All searches
  * are bounded. Questions are about the mean temperature of the contents.

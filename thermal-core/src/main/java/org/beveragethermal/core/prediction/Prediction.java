@@ -458,7 +458,7 @@ public final class Prediction {
         }
         OptionalDouble reached = crossing(fromS, targetK);
         if (reached.isEmpty()) {
-            return new TimeToTemperature.NeverReached(closest(fromS, targetK), shownK(trajectory.endS()));
+            return new TimeToTemperature.NeverReached(closest(fromS, targetK), shownK(trajectory.endS()), asymptote());
         }
         double at = reached.getAsDouble();
         double direction = Math.signum(targetK - shownK(fromS));
@@ -538,14 +538,23 @@ public final class Prediction {
     }
 
     private double closest(double fromS, double targetK) {
-        double best = shownK(fromS);
-        for (double timeS : samples(fromS)) {
-            double here = shownK(timeS);
-            if (Math.abs(here - targetK) < Math.abs(best - targetK)) {
-                best = here;
-            }
-        }
-        return best;
+        return shownK(trajectory.timeOfLargest(fromS, timeS -> -Math.abs(shownK(timeS) - targetK)));
+    }
+
+    /**
+     * Where the mean temperature tends to, as far as this run shows; no further run is made. While the vessel is empty it counts as keeping
+     * its last temperature.
+     *
+     * @return that it levels off, swings or is still moving at the end
+     * @throws IllegalArgumentException if the vessel is empty throughout
+     */
+    public Asymptote asymptote() {
+        double stayS = described
+                .map(known ->
+                        seconds(known.stays().get(known.stays().size() - 1).from()))
+                .orElse(0.0);
+        double fromS = Math.min(trajectory.endS(), Math.max(stayS, firstFilledS(0)));
+        return new AsymptoteSearch(trajectory, this::shownK, this::iceFraction, fromS).found();
     }
 
     private double[] samples(double fromS) {

@@ -28,6 +28,8 @@ public sealed interface TimeToTemperature {
      *
      * @param closestK the temperature nearest to the target that occurred [K]
      * @param atEndK the temperature at the end [K]
+     * @param asymptote where the temperature tends to, as far as this run shows; a target beyond where it levels off needs other
+     *     surroundings, and where it is still moving a longer run shows more
      */
-    record NeverReached(double closestK, double atEndK) implements TimeToTemperature {}
+    record NeverReached(double closestK, double atEndK, Asymptote asymptote) implements TimeToTemperature {}
 }

@@ -29,6 +29,15 @@ public final class NetworkSolver {
     }
 
     /**
+     * How large the error of a step may be.
+     *
+     * @return tolerance [K]
+     */
+    public double toleranceK() {
+        return toleranceK;
+    }
+
+    /**
      * A solver with the default tolerance of 1 mK per step and a budget of 100,000 steps.
      *
      * @return the solver

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.beveragethermal.core.scene.Exposure.in;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kelvinDifference;
+import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
@@ -79,6 +80,8 @@ class AnswersTest {
                     .as(answer.toString())
                     .matches("(?s)[A-Z0-9].*\\.")
                     .doesNotContain("NaN")
+                    .doesNotContain("-0.0 ")
+                    .doesNotContain(" a a")
                     .doesNotContain("null")
                     .doesNotContain("Infinity");
             Snapshot snapshot = answer.snapshot();
@@ -86,6 +89,40 @@ class AnswersTest {
             assertThat(snapshot.valuesSi()).isNotEmpty();
             System.out.println(snapshot.answer() + ": " + text);
         }
+    }
+
+    @Test
+    void zeroHasNoSignAndFiguresNoPowersOfTen() {
+        AskedValue temperature = AskedValue.temperature("temperature");
+        for (double below : new double[] {0, 1e-9, 1e-4, 0.03, 0.0499}) {
+            assertThat(Text.celsius(273.15 - below)).isEqualTo("0.0 °C");
+            assertThat(temperature.text(273.15 - below)).isEqualTo("0.0 °C");
+        }
+        assertThat(Text.celsius(273.15 - 0.06)).isEqualTo("-0.1 °C");
+        assertThat(Text.figure(-0.0, 3)).isEqualTo("0");
+        assertThat(Text.figure(1234.5, 3)).isEqualTo("1230");
+        assertThat(Text.figure(0.000_123_4, 3)).isEqualTo("0.000123");
+        assertThat(temperature.step(100)).isEqualTo("100 K");
+        assertThat(temperature.step(Double.MAX_VALUE)).isEqualTo("more than can be said");
+        assertThat(AskedValue.of("mass of ice", "kg").text(1.1)).isEqualTo("1.10 kg");
+    }
+
+    @Test
+    void sentencesAboutValuesReadWell() {
+        ValueAnswer speed = RequiredValues.of(BOTTLE)
+                .airSpeed(Air.at(celsius(6)), metresPerSecond(0), metresPerSecond(6))
+                .temperatureAt(Duration.ofMinutes(75), celsius(12));
+        assertThat(speed.explain())
+                .matches(
+                        "To be at 12\\.0 °C after 1 h 15 min, the air speed must be 0\\.\\d+ m/s; a kelvin more or less moves it by"
+                                + " 0\\.\\d+ m/s\\.");
+        ValueAnswer cold = RequiredValues.of(BOTTLE)
+                .refrigeratorTemperature(celsius(-30), celsius(12))
+                .temperatureAt(Duration.ofMinutes(45), celsius(8));
+        assertThat(cold.explain())
+                .startsWith("To be at 8.0 °C after 45 min, the refrigerator temperature must be -")
+                .doesNotContain(" a a")
+                .doesNotContain(" a refrigerator");
     }
 
     @Test

@@ -160,6 +160,15 @@ class ChancesTest {
     }
 
     @Test
+    void aSmallProbabilityStillNeedsADraw() {
+        // At 40 °C nothing is cold: no draw is as wanted at any start, which is not sure enough of one in a hundred.
+        SureStart each = Chances.latestStart(start -> ensemble(20, SEED, ZERO + 40), WANTED, LONG, 0.01);
+        assertThat(((SureStart.NeverSure) each).best().hits()).isZero();
+        assertThat(Chances.of(ensemble(20, SEED, ZERO + 40)).latestStart(WANTED, LONG, 1e-12))
+                .isInstanceOf(SureStart.NeverSure.class);
+    }
+
+    @Test
     void theIntervalIsThatOfClopperAndPearson() {
         // 10 successes in 50: 0.100 to 0.337; none in 20: 0 to 0.168.
         OutsideChecks.fromMemory("clopper-pearson-low", "exact binomial limits, tables of Diem and Lentner, 10 of 50")

@@ -35,6 +35,19 @@ class LevelSearchTest {
     }
 
     @Test
+    void twoRootsWithinTheFirstOrTheLastStep() {
+        // Nearest to the level at an end, which it leaves towards the level before it turns.
+        for (double end : new double[] {0, 1}) {
+            DoubleUnaryOperator function = x -> (Math.abs(x - end) - 0.01) * (Math.abs(x - end) - 0.03);
+            List<Double> roots = search(function, 0, 1, 200).roots(0);
+            assertThat(roots).hasSize(2);
+            assertThat(Math.abs(roots.get(end == 0 ? 0 : 1) - end)).isCloseTo(0.01, within(1e-5));
+            assertThat(Math.abs(roots.get(end == 0 ? 1 : 0) - end)).isCloseTo(0.03, within(1e-5));
+        }
+        assertThat(search(x -> 1 + x, 0, 1, 50).roots(0)).isEmpty();
+    }
+
+    @Test
     void stretchesWithinTwoLevels() {
         List<double[]> stretches = search(Math::sin, 0, 2 * Math.PI, 400).within(0.5, 2);
         assertThat(stretches).hasSize(1);

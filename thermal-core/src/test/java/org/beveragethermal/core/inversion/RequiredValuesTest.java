@@ -6,16 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.core.scene.Exposure.in;
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.grams;
 import static org.beveragethermal.materials.units.Measures.kelvinDifference;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.litresPerMinute;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
+import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
 import java.util.function.DoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.surroundings.Air;
@@ -25,10 +29,12 @@ import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /** Every ready-made question, its answer put forward again; none, several and all values; what is refused. */
@@ -135,6 +141,100 @@ class RequiredValuesTest {
                 0.01);
     }
 
+    private static final Air BREEZE =
+            Air.at(celsius(25)).withRelativeHumidity(percent(40)).withSpeed(metresPerSecond(2));
+    private static final FilledVessel AS_WARM = WARM.atTemperature(celsius(25));
+
+    private static WetWrap cloth(Quantity<Mass> water) {
+        return WetWrap.cloth(millimetres(2), grams(50), water, celsius(25), BREEZE);
+    }
+
+    private static ValueAnswer water(Duration time, double target) {
+        return RequiredValues.of(AS_WARM)
+                .clothWater(grams(10), grams(200), RequiredValuesTest::cloth)
+                .temperatureAt(time, celsius(target));
+    }
+
+    private static double afterCloth(double waterKg, Duration time) {
+        return Lumped.of(AS_WARM).expose(in(cloth(kilograms(waterKg)), time)).meanTemperatureK(Times.seconds(time))
+                - ZERO;
+    }
+
+    @Test
+    void moreWaterInAClothKeepsCoolForLonger() {
+        double before = 0;
+        for (int hours = 2; hours <= 8; hours += 2) {
+            Duration time = Duration.ofHours(hours);
+            ValueAnswer.Solution solution = ((ValueAnswer.Reached) water(time, 19)).solution();
+            assertThat(solution.value()).isGreaterThan(before);
+            assertThat(afterCloth(solution.value(), time)).isCloseTo(19, within(0.02));
+            // A warmer target asks for less water: at this time it is drying.
+            assertThat(solution.valuePerKelvin()).isNegative();
+            before = solution.value();
+        }
+        assertThat(water(Duration.ofHours(5), 19).explain())
+                .contains("the mass of water in the cloth must be")
+                .contains(" g;");
+    }
+
+    @Test
+    void waterInAClothIsBoundedByTheHeatThatItMustTakeUp() {
+        // After an hour a little water has just dried, having cooled the bottle to 21 °C.
+        Duration time = Duration.ofHours(1);
+        ValueAnswer.Solution solution = ((ValueAnswer.Reached) water(time, 21)).solution();
+        double glassJPerK = AS_WARM.vessel().emptyMassKg()
+                * AS_WARM.vessel().wall().specificHeatCapacity().value();
+        double heatJ = 4 * (AS_WARM.liquidMassKg() * AS_WARM.liquid().specificHeatCapacity(ZERO + 23) + glassJPerK);
+        // 2.44 MJ/kg at 25 °C, steam tables, from memory.
+        double leastKg = heatJ / 2.44e6;
+        OutsideChecks.fromMemory("inverse-cloth-water", "energy bound: latent heat of evaporation 2.44 MJ/kg at 25 °C")
+                .what(
+                        "water required in a cloth over the least that takes up the heat of the bottle; air and sides warm it meanwhile")
+                .unit("1")
+                .between(1, 10)
+                .check(solution.value() / leastKg);
+    }
+
+    @Test
+    void noWaterPassesTheWetBulb() {
+        // R. Stull, J. Appl. Meteorol. Climatol. 50 (2011) 2267, eq. 1, from memory: good to 1 K; 13.7 °C at 20 °C and
+        // 50 %.
+        double wetBulb = stull(25, 40);
+        assertThat(stull(20, 50)).isCloseTo(13.7, within(0.05));
+        ValueAnswer.NeverReached never = (ValueAnswer.NeverReached) water(Duration.ofHours(5), wetBulb - 1);
+        OutsideChecks.fromMemory(
+                        "inverse-cloth-wet-bulb", "R. Stull, J. Appl. Meteorol. Climatol. 50 (2011) 2267, eq. 1")
+                .what(
+                        "lowest temperature under a wet cloth less the wet-bulb temperature, air of 25 °C and 40 % at 2 m/s")
+                .unit("K")
+                .between(-1, 2)
+                .check(never.closestK() - ZERO - wetBulb);
+        assertThat(never.closestK() - ZERO).isGreaterThan(wetBulb - 1);
+        // Left there it dries, and is as warm as the air.
+        assertThat(never.asymptote().nearestK(ZERO)).isCloseTo(ZERO + 25, within(0.1));
+        assertThat(never.explain()).contains("levels off at 25.0 °C");
+    }
+
+    private static double stull(double celsius, double percent) {
+        return celsius * Math.atan(0.151977 * Math.sqrt(percent + 8.313659))
+                + Math.atan(celsius + percent)
+                - Math.atan(percent - 1.676331)
+                + 0.00391838 * Math.pow(percent, 1.5) * Math.atan(0.023101 * percent)
+                - 4.686035;
+    }
+
+    @Test
+    void aTargetBeyondEveryMediumSaysWhichWay() {
+        ValueSearch search = ASK.refrigeratorTemperature(celsius(2), celsius(12));
+        ValueAnswer.NeverReached warm = (ValueAnswer.NeverReached) search.timeTo(celsius(40), Duration.ofHours(2));
+        assertThat(warm.closestValue()).isEqualTo(ZERO + 12);
+        assertThat(warm.help()).startsWith("A higher refrigerator temperature").contains("levels off at 12.0 °C");
+        assertThat(warm.asymptote().nearestK(ZERO)).isCloseTo(ZERO + 12, within(0.02));
+        ValueAnswer.NeverReached cold = (ValueAnswer.NeverReached) search.timeTo(celsius(-20), Duration.ofHours(2));
+        assertThat(cold.closestValue()).isEqualTo(ZERO + 2);
+        assertThat(cold.help()).startsWith("A lower refrigerator temperature");
+    }
+
     @Test
     void theTimeToATemperatureComesBack() {
         Duration time = Duration.ofMinutes(90);
@@ -180,7 +280,7 @@ class RequiredValuesTest {
         assertThat(several.solutions().get(0).valuePerKelvin()
                         * several.solutions().get(1).valuePerKelvin())
                 .isNegative();
-        assertThat(several.explain()).contains("several values");
+        assertThat(several.explain()).contains("may be").contains(" or ");
     }
 
     @Test
@@ -197,7 +297,7 @@ class RequiredValuesTest {
         // After a day the bottle is as warm as the air: the time is worth nothing; more wind changes next to nothing.
         ValueAnswer.Reached level = (ValueAnswer.Reached)
                 ASK.airTemperature(celsius(0), celsius(20)).temperatureAt(Duration.ofDays(2), celsius(10));
-        assertThat(level.solution().warnings()).anyMatch(text -> text.contains("levelled off"));
+        assertThat(level.solution().warnings()).anyMatch(text -> text.contains("levels off at 10.0 °C"));
         assertThat(level.solution().value()).isCloseTo(ZERO + 10, within(0.05));
         ValueAnswer.Reached soon = (ValueAnswer.Reached)
                 ASK.airTemperature(celsius(-30), celsius(60)).temperatureAt(Duration.ofMinutes(1), celsius(21.98));

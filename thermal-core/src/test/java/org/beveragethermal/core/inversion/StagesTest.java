@@ -3,6 +3,7 @@ package org.beveragethermal.core.inversion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.core.scene.Exposure.in;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kilograms;
@@ -24,6 +25,7 @@ import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /** Freezer and bucket: every way that is offered is run forward again; none freezes; where one place will do, one is taken. */
@@ -78,6 +80,58 @@ class StagesTest {
     }
 
     @Test
+    void theWayWithLeastIceMeltsLeast() {
+        Wanted wanted = Wanted.between(celsius(7), celsius(9));
+        // A freezer that does not do it alone, so that ice is needed whatever is done.
+        StagesAnswer.Region region = (StagesAnswer.Region)
+                Stages.of(BOTTLE, in(FREEZER, Duration.ofMinutes(25)), in(BUCKET_OF_ICE, Duration.ofMinutes(60)))
+                        .endingAt(wanted);
+        StagesAnswer.Schedule least = region.leastIce().orElseThrow();
+        assertThat(least.stages().get(0)).isGreaterThan(Duration.ofMinutes(20));
+        assertThat(least.iceMeltedKg()).isLessThan(region.earliest().iceMeltedKg());
+        for (StagesAnswer.Schedule way : List.of(least, region.earliest(), region.leastHandling())) {
+            List<Exposure> exposures = new ArrayList<>();
+            if (!way.stages().get(0).isZero()) {
+                exposures.add(in(FREEZER, way.stages().get(0)));
+            }
+            exposures.add(in(BUCKET_OF_ICE, way.stages().get(1)));
+            Runs.SceneRun run = Runs.of(BOTTLE).runScene(Duration.ZERO, exposures);
+            double endS = run.vessel().trajectory().endS();
+            assertThat(run.iceMeltedKg(endS)).isCloseTo(way.iceMeltedKg(), within(2e-3));
+            // Each way given is no better than the least.
+            assertThat(way.iceMeltedKg()).isGreaterThanOrEqualTo(least.iceMeltedKg());
+        }
+        // Bottle and bath give the ice the heat that melts it: no more ice is gone than they, the room and the cold of
+        // the ice account for.
+        double bottleJPerK = BOTTLE.liquidMassKg() * BOTTLE.liquid().specificHeatCapacity(ZERO + 15)
+                + BOTTLE.vessel().emptyMassKg()
+                        * BOTTLE.vessel().wall().specificHeatCapacity().value();
+        double mostJ = 15 * bottleJPerK + 15 * 4 * 4190;
+        OutsideChecks.fromMemory(
+                        "stages-least-ice", "energy bound: latent heat of fusion 333 kJ/kg, water 4.19 kJ/(kg K)")
+                .what(
+                        "ice melted by the earliest way over the most that a bottle from 22 °C to 7 °C and 4 kg of water of 15 °C melt")
+                .unit("1")
+                .between(0.2, 1)
+                .check(region.earliest().iceMeltedKg() * 333e3 / mostJ);
+        assertThat(region.explain()).contains("Least ice: ").contains(" kg have melted");
+        assertThat(region.snapshot().valuesSi()).containsKeys("leastIceS", "leastIceMeltedKg", "iceMeltedKg");
+        StagesAnswer.Region dry = (StagesAnswer.Region) Stages.of(
+                        BOTTLE,
+                        in(FREEZER, Duration.ofMinutes(60)),
+                        in(Refrigerator.at(celsius(5)), Duration.ofHours(3)))
+                .endingAt(wanted);
+        assertThat(dry.leastIce()).isEmpty();
+        assertThat(dry.explain()).doesNotContain("ice");
+        // Where a place without ice will do, no ice is least.
+        StagesAnswer.Region either = (StagesAnswer.Region)
+                Stages.of(BOTTLE, in(FREEZER, Duration.ofMinutes(90)), in(BUCKET_OF_ICE, Duration.ofMinutes(30)))
+                        .endingAt(wanted);
+        assertThat(either.leastIce().orElseThrow().iceMeltedKg()).isZero();
+        assertThat(either.leastIce().orElseThrow().stages().get(1)).isZero();
+    }
+
+    @Test
     void freezingIsNeverOffered() {
         // Long in a cold, windy freezer: some of the times freeze, and would thaw again in the warm room.
         Refrigerator blast = Refrigerator.at(celsius(-30)).withFan(metresPerSecond(5));
@@ -125,7 +179,11 @@ class StagesTest {
                 Stages.of(BOTTLE, in(ROOM, Duration.ofMinutes(30)), in(BUCKET_OF_ICE, Duration.ofMinutes(10)))
                         .endingAt(Wanted.between(celsius(1), celsius(3)));
         assertThat(none.closestK()).isBetween(ZERO + 3, ZERO + 22);
-        assertThat(none.explain()).contains("other places");
+        assertThat(none.explain())
+                .contains("other places")
+                .contains("Left in the last place for good it levels off at 22.0 °C");
+        // Two kilograms of ice do not last for four days in a room of 22 °C.
+        assertThat(none.asymptote().nearestK(ZERO)).isCloseTo(ZERO + 22, within(0.1));
     }
 
     @Test

@@ -18,7 +18,10 @@ import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.prediction.Asymptote;
 import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.prediction.TimeInRange;
+import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.scene.Layered;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.scene.VesselModel;
@@ -149,12 +152,119 @@ class StartSearchTest {
     }
 
     @Test
+    void neverCarriesWhatItTendsTo() {
+        StartAnswer.Never never = (StartAnswer.Never)
+                StartSearch.of(WHITE, COLD).latestStart(Wanted.between(celsius(2), celsius(4)), Duration.ofHours(12));
+        assertThat(never.asymptote().nearestK(ZERO)).isCloseTo(ZERO + 5, within(0.01));
+        assertThat(never.runs()).isEqualTo(3);
+        assertThat(never.help())
+                .isEqualTo("Put in at once and left there it levels off at 5.0 °C: colder surroundings are needed.");
+        assertThat(never.snapshot().valuesSi()).containsKey("asymptoteK");
+        Refrigerator cycling = Refrigerator.cycling(celsius(6), kelvinDifference(2), Duration.ofHours(4));
+        ReadyAnswer.Never swings = (ReadyAnswer.Never)
+                StartSearch.of(WHITE, cycling).earliestReady(Wanted.between(celsius(1), celsius(3)), DINNER);
+        assertThat(swings.asymptote()).isInstanceOf(Asymptote.Swings.class);
+        assertThat(swings.help())
+                .startsWith("Put in at once and left there it swings between")
+                .endsWith("colder surroundings are needed.");
+    }
+
+    @Test
+    void theSensitivityIsThatOfAnExponentialAndATargetCloseToTheMediumWarns() {
+        StartSearch search = StartSearch.of(WHITE, new PlainFilm(3, ZERO + 5)).with(VesselModel.mixed());
+        double constantS = age(search, 10) / Math.log(3);
+        for (double target : new double[] {15, 10, 7, 6}) {
+            StartAnswer.Starts starts =
+                    (StartAnswer.Starts) search.latestStart(Wanted.at(celsius(target)), Duration.ofHours(40));
+            // Lumped capacitance: dt/dT = tau/(T − Ta).
+            assertThat(starts.secondsPerKelvin()).isCloseTo(constantS / (target - 5), Percentage.withPercentage(1.5));
+            assertThat(starts.warnings()).isEmpty();
+        }
+        StartAnswer.Starts near =
+                (StartAnswer.Starts) search.latestStart(Wanted.between(celsius(5), celsius(5.4)), Duration.ofHours(40));
+        assertThat(near.warnings())
+                .containsExactly("It levels off at 5.0 °C, and 5.4 °C lies close to that: the time is worth little.");
+        ReadyAnswer.Ready ready = (ReadyAnswer.Ready)
+                search.earliestReady(Wanted.between(celsius(5), celsius(5.4)), Duration.ofHours(40));
+        assertThat(ready.warnings()).isEqualTo(near.warnings());
+        assertThat(ready.secondsPerKelvin()).isCloseTo(constantS / 0.4, Percentage.withPercentage(3));
+        assertThat(ready.accuracy()).isZero();
+        StartAnswer.Starts there =
+                (StartAnswer.Starts) search.latestStart(Wanted.between(celsius(19), celsius(21)), Duration.ofHours(2));
+        assertThat(there.secondsPerKelvin()).isZero();
+    }
+
+    @Test
+    void reachedThenLostIsToldAlikeByAllThatReadARun() {
+        Refrigerator cycling = Refrigerator.cycling(celsius(6), kelvinDifference(2), Duration.ofHours(4));
+        Duration long40 = Duration.ofHours(40);
+        Prediction run = Lumped.of(WHITE).expose(in(cycling, long40));
+        TimeToTemperature.ReachedThenLost lost = (TimeToTemperature.ReachedThenLost) run.timeTo(celsius(6));
+        Passing.At passing = (Passing.At) Passing.of(run, celsius(6), kelvinDifference(0.02));
+        assertThat(passing.passages().get(0).at()).isCloseTo(lost.after(), Duration.ofMillis(50));
+        assertThat(passing.passages().get(1).at()).isCloseTo(lost.lostAfter(), Duration.ofMillis(50));
+        ReadyAnswer.Ready target =
+                (ReadyAnswer.Ready) StartSearch.of(WHITE, cycling).earliestReady(Wanted.at(celsius(6)), long40);
+        if (target.start().isZero()) {
+            assertThat(target.windows()).hasSameSizeAs(passing.passages());
+        }
+        // Colder than 6 °C: as wanted from the first crossing, lost at the second, and again, and again.
+        Wanted below = Wanted.between(celsius(0), celsius(6));
+        TimeInRange.Leaves leaves = (TimeInRange.Leaves) run.timeInRange(celsius(0), celsius(6));
+        assertThat(leaves.enteredAfter()).isCloseTo(lost.after(), Duration.ofMillis(50));
+        assertThat(leaves.leftAfter()).isCloseTo(lost.lostAfter(), Duration.ofMillis(50));
+        ReadyAnswer.Ready ready =
+                (ReadyAnswer.Ready) StartSearch.of(WHITE, cycling).earliestReady(below, long40);
+        assertThat(ready.ready()).isLessThanOrEqualTo(lost.after().plusMillis(50));
+        assertThat(ready.until()).isPresent();
+        assertThat(ready.windows().size()).isGreaterThan(5);
+        assertThat(ready.until().orElseThrow()).isEqualTo(ready.windows().get(0).to());
+        assertThat(ready.explain()).contains("goes too far at").contains(" times in all, last ");
+        Prediction again = Runs.of(WHITE).run(ready.start(), List.of(in(cycling, long40.minus(ready.start()))));
+        TimeInRange.Leaves forward = (TimeInRange.Leaves) again.timeInRange(celsius(0), celsius(6));
+        assertThat(ready.start().plus(forward.leftAfter()))
+                .isCloseTo(ready.until().orElseThrow(), Duration.ofMillis(50));
+    }
+
+    @Test
+    void theBestStartInChangingAirIsRefinedToWhatIsStated() {
+        // Hot for three hours, then cool: going in before the change warms it, and after it time is lost.
+        Air day = Air.varying(Map.of(
+                Duration.ZERO,
+                celsius(20),
+                Duration.ofMinutes(30),
+                celsius(34),
+                Duration.ofMinutes(170),
+                celsius(34),
+                Duration.ofMinutes(200),
+                celsius(4)));
+        Duration night = Duration.ofHours(12);
+        Wanted wanted = Wanted.between(celsius(8), celsius(10));
+        ReadyAnswer.Ready best = (ReadyAnswer.Ready) StartSearch.of(WHITE, day).earliestReady(wanted, night);
+        assertThat(best.accuracy()).isLessThan(Duration.ofMinutes(1));
+        assertThat(best.runs()).isLessThanOrEqualTo(80);
+        for (int minutes = 0; minutes < 12 * 60; minutes += 7) {
+            Duration start = Duration.ofMinutes(minutes);
+            Prediction run = Runs.of(WHITE).run(start, List.of(in(day, night.minus(start))));
+            if (run.timeTo(celsius(10)) instanceof TimeToTemperature.Reached reached) {
+                assertThat(start.plus(reached.after()))
+                        .isGreaterThanOrEqualTo(best.ready().minusSeconds(2));
+            }
+        }
+        assertThat(best.snapshot().valuesSi()).containsKeys("accuracyS", "windowsS", "secondsPerKelvin");
+    }
+
+    @Test
     void whatIsThereAlreadyMayGoInAnyTime() {
         StartAnswer.Starts starts = (StartAnswer.Starts)
                 StartSearch.of(WHITE, COLD).latestStart(Wanted.between(celsius(5), celsius(21)), Duration.ofHours(2));
         assertThat(starts.anyTime()).isTrue();
         assertThat(starts.explain()).contains("whenever it goes in");
         assertThat(starts.latest()).isEqualTo(Duration.ofHours(2));
+        // A temperature that is kept is one window, not an instant again and again.
+        StartAnswer.Starts kept = (StartAnswer.Starts)
+                StartSearch.of(WHITE, Air.at(celsius(20))).latestStart(Wanted.at(celsius(20)), DINNER);
+        assertThat(kept.windows()).containsExactly(new Window(Duration.ZERO, DINNER));
     }
 
     @Test
