@@ -49,7 +49,7 @@ final class QuestionsTest {
         List<TradeRule> rules = TradeRule.all();
         DocumentParts.leaveTable(
                 "questions-rules",
-                List.of("What is said", "Said", "Model", "90 % interval", "Model then", "Where they differ"),
+                List.of("What is said", "Said", "Model", "90 % interval", "Model then", "Together"),
                 rules.stream().map(TradeRule::row).toList());
         // The rule of the refrigerator is out of reach: not one draw comes near it.
         assertThat(rules.get(0).spread().earliest().orElseThrow()).isGreaterThan(Duration.ofMinutes(90));
