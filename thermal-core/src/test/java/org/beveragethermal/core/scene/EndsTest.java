@@ -198,10 +198,11 @@ class EndsTest {
 
     @Test
     void underWaterAPuntHoldsAir() {
-        // 18 mm deep, a cone: 6 mm of air on the mean, and radiation at 10 °C.
+        // A cone: air to a third of its depth on the mean, and radiation at 10 °C.
+        double airM = EMPTY.profile().puntDepthM() / 3;
         AxialVessel vessel = axial(BOTTLE);
         WaterBath bath = bath(20, 5).on(Footing.open());
-        double perArea = 0.0249 / 0.006 + 4 * EMPTY.wall().emissivity().value() * SIGMA * Math.pow(283.15, 3);
+        double perArea = 0.0249 / airM + 4 * EMPTY.wall().emissivity().value() * SIGMA * Math.pow(283.15, 3);
         double half = EMPTY.wall().thermalConductivity().value()
                 / (0.5 * EMPTY.profile().baseThicknessM());
         double byHand = 10 * EMPTY.profile().baseAreaM2() / (1 / perArea + 1 / half);
@@ -393,8 +394,15 @@ class EndsTest {
 
     @Test
     void withoutEndsItIsTheBottleOfBefore() {
-        // The description before it had ends, run once: 11.7549 °C after two hours at 5 °C.
-        Prediction run = Layered.axial(EMPTY.closedBy(INSULATION).filledWith(WINE, celsius(22)))
+        // The description before it had ends, run once with a punt of 18 mm: 11.7549 °C after two hours at 5 °C.
+        Profile drawing = EMPTY.profile();
+        Vessel before = Vessel.builder("bottle of before")
+                .shape(EMPTY.shape())
+                .profile(Profile.of(drawing.stations(), drawing.baseThicknessM(), 0.018))
+                .wall(EMPTY.wall())
+                .nominalVolume(millilitres(750))
+                .build();
+        Prediction run = Layered.axial(before.closedBy(INSULATION).filledWith(WINE, celsius(22)))
                 .expose(in(Refrigerator.at(celsius(5)), Duration.ofHours(2)));
         assertThat(run.meanTemperatureK(7200) - ZERO).isCloseTo(BEFORE_C, within(0.02));
     }

@@ -425,7 +425,8 @@ final class WrappedVesselTest {
         double rise = bare.meanTemperatureK(3600) - ZERO - 8;
         double slower = wrapped.meanTemperatureK(3600) - ZERO - 8;
         assertThat(slower).isBetween(0.4 * rise, 0.9 * rise);
-        assertThat(axial.meanTemperatureK(3600)).isCloseTo(wrapped.meanTemperatureK(3600), within(0.3));
+        // Slices have a closure and a headspace, which one node has not: a tenth of the rise, a judgement.
+        assertThat(axial.meanTemperatureK(3600)).isCloseTo(wrapped.meanTemperatureK(3600), within(0.1 * slower));
         assertThat(wrapped.ledger().closure()).isLessThan(1e-9);
         assertThat(axial.ledger().closure()).isLessThan(1e-9);
         Explanation explained = wrapped.explainAt(Duration.ofMinutes(30));
