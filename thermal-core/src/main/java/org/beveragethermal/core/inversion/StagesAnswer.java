@@ -73,7 +73,9 @@ public sealed interface StagesAnswer extends Answer {
         }
 
         private String text() {
-            return stages.stream().map(Text::time).collect(Collectors.joining(" + "));
+            return stages.stream()
+                    .map(stage -> stage.isZero() ? "no time" : Text.time(stage))
+                    .collect(Collectors.joining(", then "));
         }
 
         private List<Double> seconds() {

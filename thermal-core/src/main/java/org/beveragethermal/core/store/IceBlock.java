@@ -107,10 +107,23 @@ public final class IceBlock {
         double[] sides = {firstM, secondM, thirdM};
         Arrays.sort(sides);
         String name = sides[0] == sides[2]
-                ? String.format(Locale.ROOT, "cube of %.3g m", firstM)
-                : String.format(Locale.ROOT, "brick of %.3g m by %.3g m by %.3g m", firstM, secondM, thirdM);
+                ? String.format(Locale.ROOT, "cube of %s", millimetres(firstM))
+                : String.format(
+                        Locale.ROOT,
+                        "brick of %s by %s by %s",
+                        millimetres(firstM),
+                        millimetres(secondM),
+                        millimetres(thirdM));
         return new IceBlock(
                 name, 1, sides[0], sides[1], sides[2], FLAT_MODE, FLAT_MODE, FLAT_MODE, Math.hypot(sides[0], sides[1]));
+    }
+
+    /** A length to a tenth of a millimetre, without a decimal that says nothing. */
+    private static String millimetres(double lengthM) {
+        double tenths = Math.rint(lengthM * 1e4);
+        return tenths % 10 == 0
+                ? String.format(Locale.ROOT, "%.0f mm", tenths / 10)
+                : String.format(Locale.ROOT, "%.1f mm", tenths / 10);
     }
 
     /**
@@ -124,7 +137,8 @@ public final class IceBlock {
     public static IceBlock cylinder(Quantity<Length> diameter, Quantity<Length> length) {
         double d = extentM("diameter of a cylinder of ice", diameter);
         double l = extentM("length of a cylinder of ice", length);
-        String name = String.format(Locale.ROOT, "cylinder of diameter %.3g m and length %.3g m", d, l);
+        String name =
+                String.format(Locale.ROOT, "cylinder of diameter %s and length %s", millimetres(d), millimetres(l));
         return l < d
                 ? new IceBlock(name, Math.PI / 4, l, d, d, FLAT_MODE, ROUND_MODE, ROUND_MODE, d)
                 : new IceBlock(name, Math.PI / 4, d, d, l, ROUND_MODE, ROUND_MODE, FLAT_MODE, d);
@@ -140,7 +154,7 @@ public final class IceBlock {
     public static IceBlock sphere(Quantity<Length> diameter) {
         double d = extentM("diameter of a sphere of ice", diameter);
         return new IceBlock(
-                String.format(Locale.ROOT, "sphere of %.3g m", d),
+                String.format(Locale.ROOT, "sphere of %s", millimetres(d)),
                 Math.PI / 6,
                 d,
                 d,

@@ -274,7 +274,7 @@ final class MeltingShapesTest {
         assertThatThrownBy(() -> cube.leftOf(0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> cube.leftOf(0.03)).isInstanceOf(IllegalArgumentException.class);
         assertThat(cube).isEqualTo(IceBlock.brick(millimetres(30), millimetres(30), millimetres(30)));
-        assertThat(cube).isNotEqualTo(IceBlock.sphere(millimetres(30))).hasToString("cube of 0.0300 m");
+        assertThat(cube).isNotEqualTo(IceBlock.sphere(millimetres(30))).hasToString("cube of 30 mm");
         assertThat(cube.hashCode()).isEqualTo(IceBlock.cube(millimetres(30)).hashCode());
     }
 }
