@@ -14,6 +14,8 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 import net.jqwik.api.Property;
 import org.beveragethermal.core.surroundings.BareIce;
@@ -38,9 +40,17 @@ final class ComparedTest {
 
     @Test
     void everySettingIsRun() {
-        List<Outcome> outcomes = Cases.all().stream()
-                .map(row -> Outcome.of(row, Ensemble.of(row.looking().draws(), SEED)))
-                .toList();
+        ExecutorService threads =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        List<Outcome> outcomes;
+        try {
+            outcomes = Cases.all().stream()
+                    .map(row -> Outcome.of(
+                            row, Ensemble.of(row.looking().draws(), SEED).on(threads)))
+                    .toList();
+        } finally {
+            threads.shutdown();
+        }
         Report.leave(outcomes, Standings.all(), SEED);
         Report.leaveInsideFilm(Cases.all().stream()
                 .filter(row -> INSIDE_SHOWN.contains(row.id()))

@@ -75,9 +75,17 @@ final class MeasuredRunsTest {
     void noFigureOfTheSummaryIsFarFromWhatItMayBe() {
         List<MeasuredRow> rows = MeasuredRow.all();
         Map<String, String> notYet = Mappings.notYet();
-        Ensemble ensemble = Ensemble.of(SAMPLES, SEED);
-        Summary summary = new Summary(Comparison.all(Mappings.all(), ensemble));
-        List<Comparison> inUse = Comparison.all(Mappings.inUse(), ensemble);
+        ExecutorService threads =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        Summary summary;
+        List<Comparison> inUse;
+        try {
+            Ensemble ensemble = Ensemble.of(SAMPLES, SEED).on(threads);
+            summary = new Summary(Comparison.all(Mappings.all(), ensemble));
+            inUse = Comparison.all(Mappings.inUse(), ensemble);
+        } finally {
+            threads.shutdown();
+        }
         new Report(rows, notYet, summary, inUse).leave();
 
         assertThat(summary.comparisons()).hasSize(rows.size() - notYet.size());
