@@ -33,6 +33,8 @@ public record FreezerAir(double temperatureK, double speedMPerS) {
     /**
      * Checks the air.
      *
+     * @param temperatureK temperature of air and walls [K], 233.15 to 272.15
+     * @param speedMPerS speed of the air [m/s], 0 to 20
      * @throws IllegalArgumentException if a number is outside its range
      */
     public FreezerAir {

@@ -1,14 +1,19 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.ice;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 import org.beveragethermal.core.store.IceBlock;
 
 /** How much ice it takes, or why no ice does it. */
-public sealed interface IceAnswer {
+public sealed interface IceAnswer extends Answer {
 
     /** Why no ice does it. */
     enum Reason {
@@ -27,13 +32,6 @@ public sealed interface IceAnswer {
         /** What stays in the bath becomes colder than its range. */
         BECOMES_TOO_COLD
     }
-
-    /**
-     * The answer in words.
-     *
-     * @return a sentence or two
-     */
-    String explain();
 
     /**
      * The least ice that does it.
@@ -65,7 +63,21 @@ public sealed interface IceAnswer {
             List<String> notes)
             implements IceAnswer {
 
-        /** Copies the lists. */
+        /**
+         * Copies the lists.
+         *
+         * @param iceKg ice at the start [kg]
+         * @param blocks number of blocks at the start
+         * @param shape shape of the blocks
+         * @param waterKg water to add at the start [kg]
+         * @param topUps ice to add later, not modified
+         * @param energy what it takes by energy alone
+         * @param margin ice at the start for 90 % and 95 %, if it was asked for
+         * @param iceLeftKg ice left at the end of the service [kg]
+         * @param vessels what the vessels do, not modified
+         * @param runs predictions that were made
+         * @param notes of the predictions, not modified
+         */
         public Enough {
             topUps = List.copyOf(topUps);
             vessels = List.copyOf(vessels);
@@ -107,6 +119,30 @@ public sealed interface IceAnswer {
             return text.toString();
         }
 
+        @Override
+        public Snapshot snapshot() {
+            Map<String, List<Double>> figures = new LinkedHashMap<>();
+            figures.put("iceKg", List.of(iceKg));
+            figures.put("blocks", List.of((double) blocks));
+            figures.put("waterKg", List.of(waterKg));
+            figures.put("topUpAfterS", each(topUp -> IceBudget.seconds(topUp.after())));
+            figures.put("topUpIceKg", each(TopUp::iceKg));
+            figures.put("topUpPourOffKg", each(TopUp::pourOffKg));
+            figures.put("energyDrinksKg", List.of(energy.drinksKg()));
+            figures.put("energyEverythingKg", List.of(energy.everythingKg()));
+            margin.ifPresent(known -> {
+                known.kg90().ifPresent(kg -> figures.put("iceKg90", List.of(kg)));
+                known.kg95().ifPresent(kg -> figures.put("iceKg95", List.of(kg)));
+            });
+            figures.put("iceLeftKg", List.of(iceLeftKg));
+            figures.put("runs", List.of((double) runs));
+            return new Snapshot(Snapshot.FORMAT_VERSION, "enough", figures);
+        }
+
+        private List<Double> each(ToDoubleFunction<TopUp> figure) {
+            return topUps.stream().map(figure::applyAsDouble).toList();
+        }
+
         private static String words(Optional<IceMargin> margin) {
             return margin.map(m -> "; with a probability of 90 % it takes " + words(m.kg90()) + " of ice, of 95 % "
                             + words(m.kg95()))
@@ -132,6 +168,17 @@ public sealed interface IceAnswer {
         @Override
         public String explain() {
             return why + " " + help;
+        }
+
+        @Override
+        public Snapshot snapshot() {
+            Map<String, List<Double>> figures = new LinkedHashMap<>();
+            energy.ifPresent(bound -> {
+                figures.put("energyDrinksKg", List.of(bound.drinksKg()));
+                figures.put("energyEverythingKg", List.of(bound.everythingKg()));
+            });
+            figures.put("runs", List.of((double) runs));
+            return new Snapshot(Snapshot.FORMAT_VERSION, "never " + reason.name(), figures);
         }
     }
 }

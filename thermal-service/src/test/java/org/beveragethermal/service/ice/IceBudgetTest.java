@@ -71,6 +71,7 @@ class IceBudgetTest {
         IceAnswer.Never never = (IceAnswer.Never) answer;
         assertThat(never.reason()).isEqualTo(reason);
         assertThat(never.explain()).isNotBlank();
+        assertThat(never.snapshot().answer()).isEqualTo("never " + never.reason());
         return never;
     }
 
@@ -177,6 +178,9 @@ class IceBudgetTest {
         assertThat(topUp.pourOffKg()).isEqualTo(topUp.iceKg());
         assertThat(enough.totalKg()).isEqualTo(enough.iceKg() + topUp.iceKg());
         assertThat(enough.explain()).contains("pour off");
+        assertThat(enough.snapshot().valuesSi().get("topUpIceKg"))
+                .hasSameSizeAs(enough.topUps())
+                .contains(enough.topUps().get(0).iceKg());
         assertThat(enough.margin()).isEmpty();
         IceAnswer.Never once = never(asked.topUps(0), IceAnswer.Reason.ICE_RUNS_OUT);
         assertThat(once.help()).contains("additions");
