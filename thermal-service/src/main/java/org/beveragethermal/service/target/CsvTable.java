@@ -6,7 +6,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 
 /**
  * A table in comma-separated text: RFC 4180 quoting within one line, a header line, and lines that begin with {@code #}
@@ -138,6 +141,24 @@ final class CsvTable {
                 throw refusal(column + " \"" + text + "\": expected a number", e);
             }
             throw refusal(column + " \"" + text + "\": expected a finite number");
+        }
+
+        /** What a column names of the values of an enumeration. */
+        <T> T choice(String column, T[] values, Function<T, String> label) {
+            return Arrays.stream(values)
+                    .filter(value -> label.apply(value).equals(text(column)))
+                    .findFirst()
+                    .orElseThrow(() -> refusal(column + " \"" + text(column) + "\": expected one of "
+                            + Arrays.stream(values).map(label).toList()));
+        }
+
+        /** What a column names by its key. */
+        <T> T entry(String column, Map<String, T> known) {
+            T value = known.get(text(column));
+            if (value == null) {
+                throw refusal(column + " \"" + text(column) + "\": expected one of " + known.keySet());
+            }
+            return value;
         }
 
         IllegalArgumentException refusal(String problem) {

@@ -30,6 +30,11 @@ record Decision(double lowK, double highK, List<ServingRange> decidedBy, String 
         return (policy instanceof RangePolicy.Envelope ? envelope(ranges) : narrowestCommon(ranges)).widened();
     }
 
+    /** The same decision, made because of a rule. */
+    Decision by(String rule) {
+        return new Decision(lowK, highK, decidedBy, rule + ": " + basis);
+    }
+
     private static Decision sourceOnly(DrinkStyle style, String sourceKey, List<ServingRange> ranges) {
         List<ServingRange> own = ranges.stream()
                 .filter(range -> range.source().key().equals(sourceKey))

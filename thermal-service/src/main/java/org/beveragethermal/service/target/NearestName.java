@@ -15,11 +15,36 @@ final class NearestName {
 
     private NearestName() {}
 
-    /** What to say about an unknown name: the nearest known one if there is one near, and all of them otherwise. */
+    /**
+     * What to say about an unknown name: the nearest known one if there is one near; else those that hold its words, such
+     * as all lagers for "lager"; else all of them.
+     */
     static String advice(String given, List<String> known) {
         return nearest(given, known)
                 .map(name -> "did you mean \"" + name + "\"?")
-                .orElseGet(() -> "expected one of " + String.join(", ", known));
+                .orElseGet(() -> adviceByWords(holding(given, known), known));
+    }
+
+    private static String adviceByWords(List<String> holding, List<String> known) {
+        return switch (holding.size()) {
+            case 0 -> "expected one of " + String.join(", ", known);
+            case 1 -> "did you mean \"" + holding.get(0) + "\"?";
+            default -> "did you mean one of " + String.join(", ", holding) + "?";
+        };
+    }
+
+    /** The known names that hold every word of the given one, with one letter in four wrong at most. */
+    private static List<String> holding(String given, List<String> known) {
+        if (given.isBlank() || given.length() > LONGEST_COMPARED) {
+            return List.of();
+        }
+        return known.stream()
+                .filter(name -> Arrays.stream(words(given)).allMatch(word -> holds(name, word)))
+                .toList();
+    }
+
+    private static boolean holds(String name, String word) {
+        return Arrays.stream(words(name)).anyMatch(own -> editDistance(own, word) <= word.length() / 4);
     }
 
     /** The nearest known name, if no more than a third of its letters differ; the first of those equally near. */

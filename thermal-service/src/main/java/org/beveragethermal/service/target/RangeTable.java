@@ -12,10 +12,13 @@ import org.beveragethermal.materials.provenance.Source;
 final class RangeTable {
     private final Map<String, DrinkStyle> styles;
     private final Map<DrinkStyle, List<ServingRange>> ranges;
+    private final StorageTable storage;
 
-    private RangeTable(Map<String, DrinkStyle> styles, Map<DrinkStyle, List<ServingRange>> ranges) {
+    private RangeTable(
+            Map<String, DrinkStyle> styles, Map<DrinkStyle, List<ServingRange>> ranges, StorageTable storage) {
         this.styles = styles;
         this.ranges = ranges;
+        this.storage = storage;
     }
 
     /** The table that the library ships, read once when first asked for. */
@@ -23,7 +26,7 @@ final class RangeTable {
         return Shipped.TABLE;
     }
 
-    static RangeTable of(CsvTable sourceRows, CsvTable styleRows, CsvTable rangeRows) {
+    static RangeTable of(CsvTable sourceRows, CsvTable styleRows, CsvTable rangeRows, CsvTable storageRows) {
         Map<String, Source> sources = new LinkedHashMap<>();
         for (CsvTable.Row row : sourceRows.rows()) {
             addOnce(sources, row, new Source(row.text("key"), row.text("citation"), kind(row)));
@@ -31,19 +34,19 @@ final class RangeTable {
         Map<String, DrinkStyle> styles = new LinkedHashMap<>();
         Map<DrinkStyle, List<ServingRange>> ranges = new LinkedHashMap<>();
         for (CsvTable.Row row : styleRows.rows()) {
-            DrinkStyle style = new DrinkStyle(row.text("id"), row.text("name"), yesNo(row), row.text("reason"));
+            DrinkStyle style = style(row);
             addOnce(styles, row, style);
             ranges.put(style, new ArrayList<>());
         }
         for (CsvTable.Row row : rangeRows.rows()) {
-            DrinkStyle style = known(styles, row, "style");
+            DrinkStyle style = row.entry("style", styles);
             double lowK = Celsius.toKelvin(row.number("low_C"));
             double highK = Celsius.toKelvin(row.number("high_C"));
             ranges.computeIfAbsent(style, key -> new ArrayList<>())
-                    .add(new ServingRange(style, lowK, highK, known(sources, row, "source")));
+                    .add(new ServingRange(style, lowK, highK, row.entry("source", sources)));
         }
         ranges.replaceAll((style, list) -> List.copyOf(list));
-        return new RangeTable(styles, ranges);
+        return new RangeTable(styles, ranges, StorageTable.of(storageRows, sources, styles.keySet()));
     }
 
     List<DrinkStyle> styles() {
@@ -69,19 +72,15 @@ final class RangeTable {
         return ranges.getOrDefault(style, List.of());
     }
 
+    List<StorageRange> storageOf(DrinkStyle style) {
+        return storage.rangesOf(style);
+    }
+
     private static <T> void addOnce(Map<String, T> map, CsvTable.Row row, T value) {
         String key = row.first();
         if (map.putIfAbsent(key, value) != null) {
             throw row.refusal("\"" + key + "\" appears twice");
         }
-    }
-
-    private static <T> T known(Map<String, T> map, CsvTable.Row row, String column) {
-        T value = map.get(row.text(column));
-        if (value == null) {
-            throw row.refusal(column + " \"" + row.text(column) + "\": expected one of " + map.keySet());
-        }
-        return value;
     }
 
     private static boolean yesNo(CsvTable.Row row) {
@@ -93,12 +92,20 @@ final class RangeTable {
     }
 
     private static Source.Kind kind(CsvTable.Row row) {
-        String name = row.text("kind").toUpperCase(Locale.ROOT).replace(' ', '_');
-        try {
-            return Source.Kind.valueOf(name);
-        } catch (IllegalArgumentException e) {
-            throw row.refusal("kind \"" + row.text("kind") + "\": expected one of " + List.of(Source.Kind.values()));
-        }
+        return row.choice(
+                "kind",
+                Source.Kind.values(),
+                kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+
+    private static DrinkStyle style(CsvTable.Row row) {
+        return new DrinkStyle(
+                row.text("id"),
+                row.text("name"),
+                row.choice("family", DrinkFamily.values(), DrinkFamily::id),
+                yesNo(row),
+                row.number("sugar_g_L"),
+                row.text("reason"));
     }
 
     /** Holds the table so that it is read when first used, and only then. */
@@ -106,6 +113,7 @@ final class RangeTable {
         private static final RangeTable TABLE = of(
                 CsvTable.ofResource("sources.csv"),
                 CsvTable.ofResource("styles.csv"),
-                CsvTable.ofResource("serving-ranges.csv"));
+                CsvTable.ofResource("serving-ranges.csv"),
+                CsvTable.ofResource("storage-ranges.csv"));
     }
 }

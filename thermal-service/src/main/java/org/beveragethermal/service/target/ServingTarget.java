@@ -2,6 +2,8 @@
 package org.beveragethermal.service.target;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.units.OutOfRangeException;
@@ -47,6 +49,12 @@ public final class ServingTarget {
 
     static ServingTarget of(DrinkStyle style, RangePolicy policy, List<ServingRange> considered) {
         return new ServingTarget(Decision.of(style, policy, considered), style, policy, List.copyOf(considered));
+    }
+
+    static ServingTarget of(DrinkStyle style, HouseRules.Ruling ruling, List<ServingRange> considered) {
+        Decision decision = Decision.of(style, ruling.policy(), considered);
+        return new ServingTarget(
+                ruling.rule().map(decision::by).orElse(decision), style, ruling.policy(), List.copyOf(considered));
     }
 
     /**
@@ -138,6 +146,23 @@ public final class ServingTarget {
      */
     public String reason() {
         return style.reason();
+    }
+
+    /**
+     * The target, why it is so, how it came about, and everything that sources state for the style.
+     *
+     * @return some lines of text, ended by line feeds but for the last; temperatures in degrees Celsius
+     */
+    public String explain() {
+        String wanted = style.name() + ": " + Celsius.text(lowK, highK) + ", aim " + Celsius.text(aimK) + ".";
+        Stream<String> stated = considered.stream().map(ServingTarget::stated);
+        return Stream.concat(Stream.of(wanted, style.reason(), "Range: " + basis + "."), stated)
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static String stated(ServingRange range) {
+        return "Stated: " + Celsius.text(range.lowK(), range.highK()) + " ("
+                + range.source().citation() + ").";
     }
 
     /**

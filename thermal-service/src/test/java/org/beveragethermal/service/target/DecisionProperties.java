@@ -17,7 +17,7 @@ import org.beveragethermal.materials.provenance.Source;
 
 /** What holds for the range made of any ranges. */
 class DecisionProperties {
-    private static final DrinkStyle STYLE = new DrinkStyle("any", "any", false, "any");
+    private static final DrinkStyle STYLE = new DrinkStyle("any", "any", DrinkFamily.WINE, false, 0, "any");
     private static final Source SOURCE = Source.published("key", "citation");
 
     @Provide

@@ -4,6 +4,7 @@ package org.beveragethermal.service.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.tuple;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,12 +12,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class RangeTableTest {
     private static final String SOURCES = "key,citation,kind\na,\"A, B\",published\n";
-    private static final String STYLES = "id,name,sparkling,reason\nred,red,no,Because.\n";
+    private static final String STYLES = "id,name,family,sparkling,sugar_g_L,reason\nred,red,wine,no,0,Because.\n";
     private static final String RANGES = "style,low_C,high_C,source\nred,10,12,a\n";
 
+    private static final String STORAGE = "for,term,low_C,high_C,source,remark\nwine,long-term,10,12,a,dark\n";
+
     private static RangeTable table(String sources, String styles, String ranges) {
+        return table(sources, styles, ranges, STORAGE);
+    }
+
+    private static RangeTable table(String sources, String styles, String ranges, String storage) {
         return RangeTable.of(
-                CsvTable.parse("sources", sources), CsvTable.parse("styles", styles), CsvTable.parse("ranges", ranges));
+                CsvTable.parse("sources", sources),
+                CsvTable.parse("styles", styles),
+                CsvTable.parse("ranges", ranges),
+                CsvTable.parse("storage", storage));
     }
 
     @Test
@@ -48,7 +58,7 @@ class RangeTableTest {
     @Test
     void badStylesAreRefusedWithTheirLine() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> table(SOURCES, STYLES + "white,white,perhaps,Because.\n", RANGES))
+                .isThrownBy(() -> table(SOURCES, STYLES + "white,white,wine,perhaps,0,Because.\n", RANGES))
                 .withMessage("styles, line 3: sparkling \"perhaps\": expected yes or no");
     }
 
@@ -66,6 +76,43 @@ class RangeTableTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> table(SOURCES, STYLES, RANGES + row + "\n"))
                 .withMessageContaining(message);
+    }
+
+    @Test
+    void badFamilyIsRefusedWithItsLine() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> table(SOURCES, STYLES + "white,white,wien,no,0,Because.\n", RANGES))
+                .withMessageStartingWith("styles, line 3: family \"wien\": expected one of [wine, ");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "green,long-term,10,12,a,x | storage, line 3: for \"green\": expected a family or a style",
+                "wine,for ever,10,12,a,x   | storage, line 3: term \"for ever\": expected one of [long-term, short-term",
+                "wine,opened,10,12,z,x     | storage, line 3: source \"z\": expected one of [a]",
+                "wine,opened,12,10,a,x     | 12 °C: expected at most the high end, 10 °C",
+            })
+    void badStorageIsRefusedWithItsLine(String row, String message) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> table(SOURCES, STYLES, RANGES, STORAGE + row + "\n"))
+                .withMessageContaining(message);
+    }
+
+    @Test
+    void storageOfAStyleStandsInsteadOfItsFamilysOfTheSameTerm() {
+        RangeTable table = table(
+                SOURCES,
+                STYLES,
+                RANGES,
+                STORAGE + "wine,opened,2,4,a,x\nred,long-term,14,15,a,x\nred,long-term,13,15,a,x\n");
+        assertThat(table.storageOf(table.style("red")))
+                .extracting(StorageRange::term, range -> Celsius.text(range.lowK(), range.highK()))
+                .containsExactly(
+                        tuple(StorageRange.Term.LONG_TERM, "14 to 15 °C"),
+                        tuple(StorageRange.Term.LONG_TERM, "13 to 15 °C"),
+                        tuple(StorageRange.Term.OPENED, "2 to 4 °C"));
     }
 
     @Test
@@ -90,7 +137,7 @@ class RangeTableTest {
 
     @Test
     void styleWithoutRangesIsRefusedUnlessTheCallerGivesOne() {
-        RangeTable table = table(SOURCES, STYLES + "white,white,no,Because.\n", RANGES);
+        RangeTable table = table(SOURCES, STYLES + "white,white,wine,no,0,Because.\n", RANGES);
         DrinkStyle white = table.style("white");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ServingTarget.of(white, RangePolicy.narrowestCommon(), table.rangesOf(white)))

@@ -11,6 +11,7 @@ import static org.beveragethermal.materials.units.Measures.kelvins;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.testsupport.OutsideChecks;
@@ -22,6 +23,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TargetsTest {
     private static final String PAPER = "Beverages 2020, 6(4), 62, introduction (doi 10.3390/beverages6040062)";
     private static final double TOLERANCE_K = 1e-9;
+
+    /** What one looks a publication up by: a doi, a volume with pages, a resolution, a clause, an annex, a page. */
+    private static final Pattern LOOKED_UP = Pattern.compile(
+            "doi 10\\.|[0-9]+\\([0-9]+\\) .*-[0-9]+|[0-9]{3}-[0-9]{3}|resolution|3-501|annex|p\\. [0-9]+");
 
     static List<DrinkStyle> styles() {
         return Targets.styles();
@@ -62,8 +67,14 @@ class TargetsTest {
             assertThat(range.reason()).isNotBlank();
             Source source = range.source();
             assertThat(source.citation()).isNotBlank();
-            assertThat(source.kind() == Source.Kind.PUBLISHED)
-                    .isEqualTo(source.citation().contains("doi"));
+            assertThat(source.kind() == Source.Kind.COMMON_PRACTICE
+                            || source.kind() == Source.Kind.FROM_MEMORY
+                            || LOOKED_UP.matcher(source.citation()).find())
+                    .as(source.citation())
+                    .isTrue();
+            assertThat(source.kind() == Source.Kind.FROM_MEMORY)
+                    .isEqualTo(source.citation().contains("memory")
+                            || source.citation().contains("remembered"));
         });
     }
 
@@ -143,7 +154,12 @@ class TargetsTest {
         // 10-12 and 6-10 touch at 10
         "sweet-white, 9.5, 10.5, widened to 1 K",
         // one source, one temperature
-        "rose, 14.5, 15.5, widened to 1 K",
+        "sparkling-sweet, 6.5, 7.5, no range in common",
+        "sake-hanahie, 9.5, 10.5, widened to 1 K",
+        // 15 and 10-12 share nothing: medians 12.5 and 13.5
+        "rose, 12.5, 13.5, no range in common",
+        // 51.7-68.3, 57.8, 58-66, 54.4-71.1: lows 51.7 54.4 57.8 58, highs 57.8 66 68.3 71.1
+        "coffee-filter, 56.1, 67.15, no range in common",
     })
     void commonRangeFollowsFromTheRows(String id, double lowCelsius, double highCelsius, String basis) {
         ServingTarget target = Targets.of(id);
@@ -194,7 +210,8 @@ class TargetsTest {
 
     @Test
     void ownRangeServesAStyleOfOnesOwn() {
-        DrinkStyle own = new DrinkStyle("elderflower-spritz", "elderflower spritz", true, "Because we like it.");
+        DrinkStyle own = new DrinkStyle(
+                "elderflower-spritz", "elderflower spritz", DrinkFamily.WINE, true, 60, "Because we like it.");
         assertThat(Targets.of(own, RangePolicy.own(celsius(4), celsius(8))).considered())
                 .isEmpty();
         assertThatIllegalArgumentException().isThrownBy(() -> Targets.of(own)).withMessageContaining("is unknown");
@@ -237,6 +254,11 @@ class TargetsTest {
         "white_ligth, white-light",
         "SPARKLING-DRY, sparkling-dry",
         "fortifed-red, fortified-red",
+        "hot chocolate, hot-chocolate",
+        "pale lager, beer-pale-lager",
+        "whiskey, spirit-whisky",
+        "atsukan, sake-atsukan",
+        "dry vermouth, vermouth-dry",
     })
     void unknownStyleIsRefusedWithTheNearest(String given, String meant) {
         assertThatIllegalArgumentException()
@@ -246,25 +268,39 @@ class TargetsTest {
     }
 
     @Test
+    void wordThatSeveralStylesHoldIsAnsweredWithThem() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Targets.style("lager"))
+                .withMessageEndingWith(
+                        "did you mean one of beer-pale-lager, beer-lager, beer-strong-lager, beer-dark-lager?");
+    }
+
+    @Test
     void unknownStyleFarFromAllIsRefusedWithAll() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Targets.style("hot chocolate"))
-                .withMessageContaining("expected one of sparkling-dry, ")
-                .withMessageEndingWith("fortified-red");
+                .isThrownBy(() -> Targets.style("engine oil"))
+                .withMessageContaining("expected one of sparkling, ")
+                .withMessageEndingWith("hot-chocolate");
         assertThatIllegalArgumentException().isThrownBy(() -> Targets.style(""));
         assertThatIllegalArgumentException().isThrownBy(() -> Targets.style("red".repeat(1000)));
     }
 
     @Test
     void stylesAndRangesAreRefusedAtTheDoor() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new DrinkStyle("Red Full", "red", false, "why"));
-        assertThatIllegalArgumentException().isThrownBy(() -> new DrinkStyle("red", " ", false, "why"));
-        assertThatIllegalArgumentException().isThrownBy(() -> new DrinkStyle("red", "red", false, ""));
+        assertThatIllegalArgumentException().isThrownBy(() -> wine("Red Full", "red", 0, "why"));
+        assertThatIllegalArgumentException().isThrownBy(() -> wine("red", " ", 0, "why"));
+        assertThatIllegalArgumentException().isThrownBy(() -> wine("red", "red", 0, ""));
+        assertThatIllegalArgumentException().isThrownBy(() -> wine("red", "red", -1, "why"));
+        assertThatIllegalArgumentException().isThrownBy(() -> wine("red", "red", Double.NaN, "why"));
         DrinkStyle style = Targets.style("red-full");
         Source source = Source.published("key", "citation");
         assertThatIllegalArgumentException().isThrownBy(() -> new ServingRange(style, 290, 289, source));
         assertThatIllegalArgumentException().isThrownBy(() -> new ServingRange(style, Double.NaN, 289, source));
         assertThatThrownBy(() -> new ServingRange(style, 200, 289, source)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    private static DrinkStyle wine(String id, String name, double sugar, String reason) {
+        return new DrinkStyle(id, name, DrinkFamily.WINE, false, sugar, reason);
     }
 
     @Test
