@@ -14,7 +14,7 @@ import org.beveragethermal.service.target.RangePolicy;
  * @param name name for people
  * @param style its style, which says in what range it is served
  * @param vessel the bottle it is in
- * @param strengthByVolume alcoholic strength by volume at 20 °C [1]; within 0 to 0.22
+ * @param strengthByVolume alcoholic strength by volume at 20 °C [1]; within 0 to 0.6, as its style allows
  * @param temperatureK its temperature at the start [K]; within -10 °C to 45 °C, and not below where it begins to freeze
  * @param placeId the place or refrigerator in which it is at the start
  * @param count number of bottles; at least 1
@@ -37,12 +37,13 @@ public record Drink(
      * @param name name for people
      * @param style its style, which says in what range it is served
      * @param vessel the bottle it is in
-     * @param strengthByVolume alcoholic strength by volume at 20 °C [1]; within 0 to 0.22
+     * @param strengthByVolume alcoholic strength by volume at 20 °C [1]; within 0 to 0.6, as its style allows
      * @param temperatureK its temperature at the start [K]; within -10 °C to 45 °C, and not below where it begins to freeze
      * @param placeId the place or refrigerator in which it is at the start
      * @param count number of bottles; at least 1
      * @param ownRange a serving range of its own instead of the style's, if there is one
-     * @throws IllegalArgumentException if the strength, the temperature or the count lies outside its range
+     * @throws IllegalArgumentException if the strength, the temperature or the count lies outside its range, or no drink of
+     *     the style has such a strength
      */
     public Drink {
         Limit.STRENGTH.requireSi(strengthByVolume);
@@ -60,14 +61,13 @@ public record Drink(
     /**
      * What is in the bottle.
      *
-     * @return sparkling wine if the style is sparkling, and still wine otherwise, of the drink's strength
+     * @return a drink of the style and the strength: beer for a style of beer, water for one of water
      */
     public Beverage beverage() {
         return beverage(style, strengthByVolume);
     }
 
-    private static Beverage beverage(DrinkStyle style, double strengthByVolume) {
-        var strength = Measures.percentByVolume(100.0 * strengthByVolume);
-        return style.sparkling() ? Beverage.sparklingWine(strength) : Beverage.wine(strength);
+    static Beverage beverage(DrinkStyle style, double strengthByVolume) {
+        return style.drink(Measures.percentByVolume(100.0 * strengthByVolume));
     }
 }

@@ -25,7 +25,7 @@ record Limit(String quantity, double low, double high, FieldUnit unit) {
     static final Limit INNER_DIAMETER = new Limit("inner diameter", 80, 800, FieldUnit.MILLIMETRE);
     static final Limit INNER_HEIGHT = new Limit("height", 80, 800, FieldUnit.MILLIMETRE);
     static final Limit WALL_CONDUCTANCE = new Limit("wall conductance", 0, 20, FieldUnit.WATT_PER_KELVIN);
-    static final Limit STRENGTH = new Limit("strength", 0, 22, FieldUnit.PERCENT_BY_VOLUME);
+    static final Limit STRENGTH = new Limit("strength", 0, 60, FieldUnit.PERCENT_BY_VOLUME);
 
     boolean contains(double value) {
         return value >= low && value <= high;

@@ -224,7 +224,7 @@ final class ScenarioParts {
                 fields.optional("servingRange").map(ScenarioParts::ownRange);
         DrinkStyle style = style(fields.get("style"), policy, ownRange.isPresent());
         VesselKind vessel = fields.choice("vessel", List.of(VesselKind.values()), VesselKind::id);
-        double strength = fields.number("strengthPercentByVolume", Limit.STRENGTH);
+        double strength = strength(fields, style);
         double temperatureK = fields.number("temperatureCelsius", Limit.DRINK);
         String placeId = fields.reference("placedIn", "place or refrigerator", whereIds);
         int count = fields.whole("count", 1, MOST_BOTTLES);
@@ -232,6 +232,18 @@ final class ScenarioParts {
             return new Drink(id, name, style, vessel, strength, temperatureK, placeId, count, ownRange);
         } catch (IllegalArgumentException e) {
             throw fields.get("temperatureCelsius").refusal(OneLine.of(String.valueOf(e.getMessage())));
+        }
+    }
+
+    private static double strength(Fields fields, DrinkStyle style) {
+        double strength = fields.number("strengthPercentByVolume", Limit.STRENGTH);
+        try {
+            Drink.beverage(style, strength);
+            return strength;
+        } catch (IllegalArgumentException e) {
+            throw fields.get("strengthPercentByVolume")
+                    .refusal("style " + style.id() + " is a " + style.family().label() + ": "
+                            + OneLine.of(String.valueOf(e.getMessage())));
         }
     }
 

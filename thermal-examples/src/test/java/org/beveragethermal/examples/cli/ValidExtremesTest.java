@@ -81,6 +81,31 @@ class ValidExtremesTest {
         assertThat(outcome.out().lines()).allMatch(line -> line.length() <= 100);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "beer-pale-lager, 5",
+        "cider-still, 6",
+        "sake-atsukan, 15",
+        "spirit-whisky, 40",
+        "spirit-frozen, 40",
+        "cream-liqueur, 17",
+        "water-still, 0",
+        "milk-cold, 0",
+        "tea-black, 0",
+        "hot-chocolate, 0",
+    })
+    void drinkOtherThanWineIsPlanned(String style, String percent) throws IOException {
+        Outcome outcome = run(
+                "\"sparkling-dry\"",
+                "\"" + style + "\"",
+                "\"strengthPercentByVolume\": 12,",
+                "\"strengthPercentByVolume\": " + percent + ",");
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.status()).isEqualTo(Main.DONE);
+        assertThat(outcome.out()).doesNotContain("NaN", "Infinity");
+        assertThat(outcome.out().lines()).allMatch(line -> line.length() <= 100);
+    }
+
     @Test
     void aBucketThatItsBottlesFillIsRefused() throws IOException {
         Outcome outcome = run(

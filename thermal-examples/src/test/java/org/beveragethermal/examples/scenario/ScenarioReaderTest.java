@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.service.target.RangePolicy;
 import org.beveragethermal.service.target.Targets;
@@ -185,11 +186,28 @@ class ScenarioReaderTest {
         assertThat(drink(0.22, 293.15, 1).beverage().strengthByVolume()).isCloseTo(0.22, within(1e-6));
     }
 
+    @Test
+    void styleDecidesWhatIsInTheBottle() {
+        assertThat(drink("beer-pilsner", 0.048, 293.15, 1).beverage().kind()).isEqualTo(Beverage.Kind.BEER);
+        assertThat(drink("water-still", 0, 293.15, 1).beverage()).isEqualTo(Beverage.water());
+        assertThat(drink("spirit-whisky", 0.4, 293.15, 1).beverage().kind()).isEqualTo(Beverage.Kind.SPIRIT);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> drink("water-still", 0.12, 293.15, 1))
+                .withMessageContaining("strength of water");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> drink("water-still", 0, 272.15, 1))
+                .withMessageContaining("where it begins to freeze");
+    }
+
     private static Drink drink(double strengthByVolume, double temperatureK, int count) {
+        return drink("red-full", strengthByVolume, temperatureK, count);
+    }
+
+    private static Drink drink(String style, double strengthByVolume, double temperatureK, int count) {
         return new Drink(
                 "a",
                 "a",
-                Targets.style("red-full"),
+                Targets.style(style),
                 VesselKind.MAGNUM,
                 strengthByVolume,
                 temperatureK,

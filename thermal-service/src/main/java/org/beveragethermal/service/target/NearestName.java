@@ -7,17 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Finds the known name that someone most likely meant. */
 final class NearestName {
     private static final Pattern SEPARATORS = Pattern.compile("[\\s_,-]+");
     private static final int LONGEST_COMPARED = 64;
+    private static final int MOST_LISTED = 30;
 
     private NearestName() {}
 
     /**
      * What to say about an unknown name: the nearest known one if there is one near; else those that hold its words, such
-     * as all lagers for "lager"; else all of them.
+     * as all lagers for "lager"; else all of them, or how they begin if they are many.
      */
     static String advice(String given, List<String> known) {
         return nearest(given, known)
@@ -27,10 +29,19 @@ final class NearestName {
 
     private static String adviceByWords(List<String> holding, List<String> known) {
         return switch (holding.size()) {
-            case 0 -> "expected one of " + String.join(", ", known);
+            case 0 -> "expected one of " + all(known);
             case 1 -> "did you mean \"" + holding.get(0) + "\"?";
             default -> "did you mean one of " + String.join(", ", holding) + "?";
         };
+    }
+
+    /** All names, or how they begin if they are too many to read. */
+    private static String all(List<String> known) {
+        if (known.size() <= MOST_LISTED) {
+            return String.join(", ", known);
+        }
+        return "those that begin with "
+                + known.stream().map(name -> words(name)[0]).distinct().collect(Collectors.joining(", "));
     }
 
     /** The known names that hold every word of the given one, with one letter in four wrong at most. */

@@ -279,8 +279,8 @@ class TargetsTest {
     void unknownStyleFarFromAllIsRefusedWithAll() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Targets.style("engine oil"))
-                .withMessageContaining("expected one of sparkling, ")
-                .withMessageEndingWith("hot-chocolate");
+                .withMessageContaining("expected one of those that begin with sparkling, white, ")
+                .withMessageEndingWith("tea, coffee, hot");
         assertThatIllegalArgumentException().isThrownBy(() -> Targets.style(""));
         assertThatIllegalArgumentException().isThrownBy(() -> Targets.style("red".repeat(1000)));
     }
