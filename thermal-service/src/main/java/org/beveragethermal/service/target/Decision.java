@@ -27,6 +27,10 @@ record Decision(double lowK, double highK, List<ServingRange> decidedBy, String 
         if (policy instanceof RangePolicy.NamedSource named) {
             return sourceOnly(style, named.sourceKey(), ranges).widened();
         }
+        if (ranges.size() == 1) {
+            ServingRange only = ranges.get(0);
+            return new Decision(only.lowK(), only.highK(), ranges, "the only range stated").widened();
+        }
         return (policy instanceof RangePolicy.Envelope ? envelope(ranges) : narrowestCommon(ranges)).widened();
     }
 
@@ -108,7 +112,7 @@ record Decision(double lowK, double highK, List<ServingRange> decidedBy, String 
     }
 
     private static String count(List<ServingRange> ranges) {
-        return ranges.size() == 1 ? "the only range stated" : ranges.size() + " stated ranges";
+        return ranges.size() + " stated ranges";
     }
 
     private static String sourceKeys(List<ServingRange> ranges) {
