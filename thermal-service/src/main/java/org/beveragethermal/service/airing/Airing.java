@@ -150,7 +150,7 @@ public record Airing(Duration before, String placeId, boolean decanted, Optional
         Vessel vessel = decanted ? carafe.orElseGet(() -> usualCarafe(volume)) : bottle.vessel();
         FilledVessel filled = vessel.filledWith(
                 bottle.liquid(), Measures.cubicMetres(volume), SiValues.celsiusOf(bottle.temperatureK()));
-        return Standing.of(vessel, filled.liquidHeightM());
+        return Standing.of(filled);
     }
 
     /** Volume of the contents at 20 °C [m³]. */

@@ -4,6 +4,8 @@ package org.beveragethermal.service.airing;
 import java.util.ArrayList;
 import java.util.List;
 import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.units.SiValues;
+import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
 import org.beveragethermal.materials.vessel.Station;
 import org.beveragethermal.materials.vessel.Vessel;
@@ -22,15 +24,22 @@ final class Standing {
     /** Still air: free convection and radiation, W/(m² K); our round figure. */
     private static final double OUTSIDE_COEFFICIENT = 9;
 
+    /** Warmer than any place where drinks stand, 50 °C (own assumption). */
+    private static final double WARMEST_K = 323.15;
+
+    private static final double CLEARANCE_M = 0.001;
+
     private Standing() {}
 
-    /** The vessel, open, cut off where its wall ceases to take part. */
-    static Vessel of(Vessel vessel, double surfaceM) {
+    /** The vessel, open, cut off where its wall ceases to take part; whatever the weather, the drink stays below. */
+    static Vessel of(FilledVessel filled) {
+        Vessel vessel = filled.vessel();
         Profile profile = vessel.profile();
-        double thickness = profile.wallThicknessM(surfaceM);
+        double surface = filled.liquidHeightM();
+        double thickness = profile.wallThicknessM(surface);
         double fin = Math.sqrt(vessel.wall().thermalConductivity().value() * thickness / OUTSIDE_COEFFICIENT);
-        double rim = Math.min(profile.heightM(), surfaceM + fin);
-        Profile cut = below(profile, rim);
+        double rim = Math.max(surface + fin, levelWhenWarm(filled) + CLEARANCE_M);
+        Profile cut = below(profile, Math.min(profile.heightM(), rim));
         Vessel.Builder builder = Vessel.builder(vessel.isOpen() ? vessel.name() : vessel.name() + ", opened")
                 .shape(vessel.shape())
                 .profile(cut)
@@ -40,6 +49,16 @@ final class Standing {
                 .open(true);
         vessel.outerParts().ifPresent(builder::outerParts);
         return builder.build();
+    }
+
+    /** In a narrow neck a drink rises by centimetres as it warms. */
+    private static double levelWhenWarm(FilledVessel filled) {
+        double warm = Math.max(
+                filled.temperatureK(),
+                Math.min(WARMEST_K, filled.liquid().temperatureRange().high()));
+        return filled.brimfulAtK().orElse(Double.MAX_VALUE) < warm
+                ? filled.vessel().profile().heightM()
+                : filled.atTemperature(SiValues.celsiusOf(warm)).liquidHeightM();
     }
 
     private static Profile below(Profile profile, double rimM) {

@@ -13,6 +13,7 @@ import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Lumped;
@@ -198,7 +199,18 @@ class AiringTest {
         assertThat(standing.liquidMassKg()).isCloseTo(BOTTLE.liquidMassKg(), within(1e-12));
         assertThat(opened.vesselFor(BOTTLE, celsius(14), celsius(30)).temperatureK())
                 .isEqualTo(287.15);
-        assertThat(standing.vessel().profile().heightM()).isBetween(0.25, 0.28);
+        assertThat(standing.vessel().profile().heightM()).isBetween(0.25, 0.30);
+    }
+
+    /** A drink rises in a narrow neck as it warms. */
+    @Test
+    void whatStandsCanWarmToAnySummersDay() {
+        FilledVessel cold = BOTTLE.atTemperature(celsius(2));
+        for (Airing airing : List.of(CARAFE, Airing.opened(HALF_HOUR, "a"))) {
+            FilledVessel standing = airing.vesselFor(cold, celsius(2));
+            assertThat(standing.atTemperature(celsius(45)).headspaceM3()).isPositive();
+            assertThat(airing.vesselFor(cold, celsius(45)).temperatureK()).isEqualTo(318.15);
+        }
     }
 
     @Test
