@@ -1,0 +1,181 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.text.MessageFormat;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.Objects;
+import java.util.ResourceBundle;
+import java.util.function.UnaryOperator;
+
+/**
+ * Phrases in words. The words come from the bundle {@value #BUNDLE}, whose root is English; whoever adds {@code
+ * plan_xx.properties} (UTF-8) beside it on the class path, or hands a bundle in, has them in another language. The places of a
+ * sentence are filled with texts that are formatted already, so that a translation orders them as its language wants.
+ *
+ * <p>Neither the default locale nor the default time zone matters. Immutable.
+ */
+public final class PlanTexts {
+
+    /** Name of the bundle. */
+    public static final String BUNDLE = "org.beveragethermal.service.plan.plan";
+
+    private static final double ZERO_CELSIUS_K = 273.15;
+    private static final double LITRES_PER_CUBIC_METRE = 1000;
+    private static final int SECONDS_PER_MINUTE = 60;
+
+    private final ResourceBundle bundle;
+    private final Locale locale;
+    private final DateTimeFormatter clock;
+    private final UnaryOperator<String> names;
+
+    private PlanTexts(ResourceBundle bundle, Locale locale, DateTimeFormatter clock, UnaryOperator<String> names) {
+        this.bundle = bundle;
+        this.locale = locale;
+        this.clock = clock;
+        this.names = names;
+    }
+
+    /**
+     * Texts in a language, English where there is no bundle for it.
+     *
+     * @param locale the language, and how its numbers look; {@link Locale#ROOT} for English
+     * @param zone the zone whose time of day is shown
+     * @return the texts
+     */
+    public static PlanTexts in(Locale locale, ZoneId zone) {
+        ResourceBundle found = ResourceBundle.getBundle(BUNDLE, locale);
+        // The look-up falls back to the default locale before it takes the root; what is shown must not depend on that.
+        boolean asked = ResourceBundle.Control.getControl(ResourceBundle.Control.FORMAT_PROPERTIES)
+                .getCandidateLocales(BUNDLE, locale)
+                .contains(found.getLocale());
+        ResourceBundle words = asked ? found : ResourceBundle.getBundle(BUNDLE, Locale.ROOT);
+        return of(words, words.getLocale().equals(Locale.ROOT) ? Locale.ROOT : locale, zone);
+    }
+
+    /**
+     * Texts from a bundle that is handed in; a key that it lacks is taken from the English root.
+     *
+     * @param bundle the words, under the keys of {@link Sentence#key()}
+     * @param locale how numbers look
+     * @param zone the zone whose time of day is shown
+     * @return the texts
+     */
+    public static PlanTexts of(ResourceBundle bundle, Locale locale, ZoneId zone) {
+        return new PlanTexts(
+                Objects.requireNonNull(bundle, "bundle"),
+                locale,
+                DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone),
+                id -> id);
+    }
+
+    /**
+     * The same texts with the names of a request instead of ids.
+     *
+     * @param request the request
+     * @return new texts
+     */
+    public PlanTexts naming(PlanRequest request) {
+        return new PlanTexts(bundle, locale, clock, id -> name(request, id));
+    }
+
+    private static String name(PlanRequest request, String id) {
+        Place place = request.places().get(id);
+        if (place != null) {
+            return place.name();
+        }
+        Gear gear = request.gear().get(id);
+        if (gear != null) {
+            return gear.name();
+        }
+        return request.bottles().stream()
+                .filter(bottle -> bottle.id().equals(id))
+                .map(BottleOrder::name)
+                .findFirst()
+                .orElse(id);
+    }
+
+    /**
+     * A phrase in words.
+     *
+     * @param phrase the phrase
+     * @return the words
+     */
+    public String words(Phrase phrase) {
+        Object[] parts = phrase.parts().stream().map(this::text).toArray();
+        return new MessageFormat(pattern(phrase.sentence()), locale).format(parts);
+    }
+
+    /**
+     * A moment as time of day.
+     *
+     * @param at the moment
+     * @return hours and minutes
+     */
+    public String clock(Instant at) {
+        return clock.format(at);
+    }
+
+    private String pattern(Sentence sentence) {
+        try {
+            return bundle.getString(sentence.key());
+        } catch (MissingResourceException e) {
+            return ResourceBundle.getBundle(BUNDLE, Locale.ROOT).getString(sentence.key());
+        }
+    }
+
+    private String text(Phrase.Part part) {
+        if (part instanceof Phrase.Temperature temperature) {
+            return number(Sentence.UNIT_CELSIUS, 1, temperature.temperatureK() - ZERO_CELSIUS_K);
+        } else if (part instanceof Phrase.Difference difference) {
+            return number(Sentence.UNIT_KELVIN, 1, difference.differenceK());
+        } else if (part instanceof Phrase.Moment moment) {
+            return clock(moment.at());
+        } else if (part instanceof Phrase.Span span) {
+            return number(Sentence.UNIT_MINUTES, 0, minutes(span.length()));
+        } else if (part instanceof Phrase.Mass mass) {
+            return number(Sentence.UNIT_KILOGRAMS, 1, mass.massKg());
+        } else if (part instanceof Phrase.Volume volume) {
+            return number(Sentence.UNIT_LITRES, 1, LITRES_PER_CUBIC_METRE * volume.volumeM3());
+        } else if (part instanceof Phrase.Count count) {
+            return String.format(locale, "%d", count.number());
+        } else if (part instanceof Phrase.Bottles bottles) {
+            return list(bottles.ids().stream().map(names).toList());
+        } else if (part instanceof Phrase.Where where) {
+            return filled(Sentence.NAME_WHERE, names.apply(where.id()));
+        } else if (part instanceof Phrase.Said said) {
+            return words(said.phrase());
+        } else if (part instanceof Phrase.Words words) {
+            return words.words();
+        }
+        throw new IllegalArgumentException("part " + part + ": unknown");
+    }
+
+    private static double minutes(Duration length) {
+        return Math.round((double) length.toSeconds() / SECONDS_PER_MINUTE);
+    }
+
+    /** A number with its unit; what rounds to nothing is shown without a sign. */
+    private String number(Sentence unit, int decimals, double value) {
+        double scale = Math.pow(10, decimals);
+        double shown = Math.round(value * scale) / scale + 0.0;
+        return filled(unit, String.format(locale, "%." + decimals + "f", shown));
+    }
+
+    private String list(List<String> texts) {
+        String all = texts.get(0);
+        for (int i = 1; i < texts.size(); i++) {
+            all = filled(i + 1 == texts.size() ? Sentence.LIST_LAST : Sentence.LIST_NEXT, all, texts.get(i));
+        }
+        return all;
+    }
+
+    private String filled(Sentence sentence, Object... texts) {
+        return new MessageFormat(pattern(sentence), locale).format(texts);
+    }
+}
