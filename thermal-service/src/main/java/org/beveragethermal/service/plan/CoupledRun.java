@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.beveragethermal.core.prediction.Prediction;
@@ -154,28 +155,45 @@ final class CoupledRun {
             }
         }
         boolean reached = inRange(order, poured);
-        Verdict verdict = !reached ? Verdict.NOT_REACHED : leaves.isPresent() ? Verdict.LEAVES_RANGE : Verdict.IN_RANGE;
-        List<String> reasons = new ArrayList<>(route.reasons());
+        Verdict verdict = !reached ? Verdict.NOT_REACHED : leaves.isPresent() ? Verdict.LEAVES_RANGE : Verdict.VERIFIED;
+        List<Reason> reasons = new ArrayList<>(route.reasons());
         if (Math.abs(poured - route.pouredK()) > NOTABLE_K) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "alone it would be at %.1f °C when poured; with the other bottles in the same gear it is at %.1f °C",
-                    route.pouredK() - ZERO_CELSIUS_K,
-                    poured - ZERO_CELSIUS_K));
+            reasons.add(Reason.of(
+                    Reason.Code.TOGETHER,
+                    new Argument.Temperature(route.pouredK()),
+                    new Argument.Temperature(poured)));
         }
         return new BottlePlan(
                 order,
                 verdict,
-                route.means(),
-                instant(route.startS()),
+                stays(route),
                 instant(route.latestStartS()),
-                route.keptIn(),
-                poured,
+                order.pourTimes().stream()
+                        .map(time -> poured(order, time, at(prediction, after(time))))
+                        .toList(),
                 coldest,
                 warmest,
-                at(prediction, finished),
                 reached ? leaves : Optional.empty(),
                 reasons);
+    }
+
+    private static Poured poured(BottleOrder order, Instant time, double kelvins) {
+        return new Poured(time, Expected.of(kelvins, 0), inRange(order, kelvins));
+    }
+
+    private List<Stay> stays(Route route) {
+        BottleOrder order = route.order();
+        List<Stay> stays = new ArrayList<>();
+        Instant here = request.startsAt();
+        Instant start = instant(route.startS()).orElse(order.servedAt());
+        if (start.isAfter(here)) {
+            stays.add(new Stay(order.startsIn(), here, start));
+        }
+        if (start.isBefore(order.servedAt())) {
+            stays.add(new Stay(route.means(), start, order.servedAt()));
+        }
+        stays.add(new Stay(route.keptIn(), order.servedAt(), order.finishedAt()));
+        return stays;
     }
 
     /** Moments at equal distances, and the last one however near. */
@@ -197,7 +215,7 @@ final class CoupledRun {
                 && temperatureK <= order.target().highK() + VERDICT_TOLERANCE_K;
     }
 
-    private Optional<Instant> instant(java.util.OptionalDouble seconds) {
+    private Optional<Instant> instant(OptionalDouble seconds) {
         return seconds.isPresent()
                 ? Optional.of(request.startsAt().plus(Forecast.duration(seconds.getAsDouble())))
                 : Optional.empty();
@@ -207,24 +225,37 @@ final class CoupledRun {
         List<Instruction> all = new ArrayList<>();
         filledAfter.forEach((id, time) -> all.add(new Instruction(
                 request.startsAt().plus(time),
+                Optional.empty(),
                 Instruction.Action.FILL,
                 List.of(),
+                Optional.empty(),
                 id,
-                "so that its water is cold when the first bottle goes in")));
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Reason.of(
+                        Reason.Code.READY_IN_TIME, new Argument.Span(Forecast.duration(Forecast.FILLED_BEFORE_S))))));
         for (Route route : routes) {
             BottleOrder order = route.order();
             instant(route.startS())
                     .ifPresent(start -> all.add(new Instruction(
                             start,
+                            instant(route.latestStartS()).filter(latest -> latest.isAfter(start)),
                             Instruction.Action.MOVE,
                             List.of(order.id()),
+                            Optional.of(order.startsIn()),
                             route.means(),
+                            Optional.empty(),
+                            OptionalDouble.empty(),
                             route.reasons().get(route.reasons().size() - 1))));
             all.add(new Instruction(
                     order.servedAt(),
+                    Optional.empty(),
                     Instruction.Action.SERVE,
                     List.of(order.id()),
+                    Optional.of(route.means()),
                     route.keptIn(),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
                     route.reasons().get(0)));
         }
         return merged(all);
@@ -234,11 +265,13 @@ final class CoupledRun {
     private List<Instruction> merged(List<Instruction> all) {
         Map<List<Object>, Instruction> byKey = new LinkedHashMap<>();
         for (Instruction next : all) {
-            List<Object> key = List.of(next.at(), next.action(), next.where(), next.reason(), pouredFor(next));
+            List<Object> key =
+                    List.of(next.at(), next.action(), next.from(), next.where(), next.reason(), pouredFor(next));
             byKey.merge(key, next, (a, b) -> {
                 List<String> ids = new ArrayList<>(a.bottleIds());
                 ids.addAll(b.bottleIds());
-                return new Instruction(a.at(), a.action(), ids, a.where(), a.reason());
+                return new Instruction(
+                        a.at(), a.latest(), a.action(), ids, a.from(), a.where(), a.expected(), a.marginK(), a.reason());
             });
         }
         return byKey.values().stream()
@@ -279,7 +312,8 @@ final class CoupledRun {
                 gear.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0,
                 waterKg(gear),
                 run.iceKg(gear.id(), Forecast.duration(lastS)),
-                run.iceGone(gear.id()).map(gone -> request.startsAt().plus(gone)));
+                run.iceGone(gear.id()).map(gone -> request.startsAt().plus(gone)),
+                List.of());
     }
 
     private static double waterKg(Gear gear) {

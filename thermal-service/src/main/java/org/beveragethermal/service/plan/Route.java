@@ -22,7 +22,7 @@ record Route(
         OptionalDouble latestStartS,
         String keptIn,
         double pouredK,
-        List<String> reasons) {
+        List<Reason> reasons) {
 
     Route {
         reasons = List.copyOf(reasons);

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.beveragethermal.service.plan.Forecast.Keeping;
@@ -18,7 +17,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class RouteFinder {
 
-    private static final double ZERO_CELSIUS_K = 273.15;
     /** Distance kept from the ends of the range when the aim itself does not hold [K]; our choice. */
     private static final double MARGIN_K = 0.3;
     /** Moments are found to this accuracy [s]; they are rounded to minutes afterwards. */
@@ -48,7 +46,7 @@ final class RouteFinder {
                     OptionalDouble.empty(),
                     order.servedIn(),
                     forecast.stayingK(),
-                    List.of(text("it is at %s when poured without being moved", celsius(forecast.stayingK()))));
+                    List.of(Reason.of(Reason.Code.STAYS, kelvins(forecast.stayingK()))));
         }
         Keeping keeping = bestKeeping(order, forecast);
         return bestMeans(order, forecast, keeping);
@@ -109,14 +107,19 @@ final class RouteFinder {
     }
 
     private Route bestMeans(BottleOrder order, Forecast forecast, Keeping keeping) {
-        List<String> reasons = new ArrayList<>();
-        reasons.add(text(
-                "poured at %s it %s while it is drunk, kept in %s",
-                celsius(keeping.pouredK()),
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(
                 keeping.outsidePart() == 0
-                        ? text("stays between %s and %s", celsius(keeping.coldestK()), celsius(keeping.warmestK()))
-                        : text("is out of range for %.0f %% of the time", 100 * keeping.outsidePart()),
-                name(keeping.keptIn())));
+                        ? Reason.of(
+                                Reason.Code.KEPT_IN,
+                                new Argument.Where(keeping.keptIn()),
+                                kelvins(keeping.pouredK()),
+                                kelvins(keeping.coldestK()),
+                                kelvins(keeping.warmestK()))
+                        : Reason.of(
+                                Reason.Code.KEPT_OUT_OF_RANGE,
+                                new Argument.Where(keeping.keptIn()),
+                                new Argument.Share(keeping.outsidePart())));
         Route overfull = null;
         Route closest = null;
         for (String means : means(order)) {
@@ -126,13 +129,10 @@ final class RouteFinder {
                 if (book.fits(means, route.startS().orElse(0), forecast.servedS(), order)) {
                     return route;
                 }
-                reasons.add(text("%s would do but is full then", name(means)));
+                reasons.add(Reason.of(Reason.Code.TAKEN, new Argument.Where(means)));
                 overfull = overfull == null ? route : overfull;
             } else {
-                String why = text(
-                        "%s will not do: put there at once it would be at %s when poured",
-                        name(means), celsius(atOnce));
-                reasons.add(why);
+                reasons.add(Reason.of(Reason.Code.WILL_NOT_DO, new Argument.Where(means), kelvins(atOnce)));
                 double miss = Math.abs(atOnce - keeping.pouredK());
                 if (closest == null || miss < Math.abs(closest.pouredK() - keeping.pouredK())) {
                     closest = new Route(
@@ -156,7 +156,7 @@ final class RouteFinder {
             Keeping keeping,
             @Nullable Route overfull,
             @Nullable Route closest,
-            List<String> reasons) {
+            List<Reason> reasons) {
         if (overfull != null) {
             return new Route(
                     order,
@@ -169,9 +169,7 @@ final class RouteFinder {
         }
         double stayingMiss = Math.abs(forecast.stayingK() - keeping.pouredK());
         if (closest == null || stayingMiss <= Math.abs(closest.pouredK() - keeping.pouredK())) {
-            reasons.add(text(
-                    "left where it is it would be at %s, and nothing at hand does better",
-                    celsius(forecast.stayingK())));
+            reasons.add(Reason.of(Reason.Code.NOTHING_BETTER, kelvins(forecast.stayingK())));
             return new Route(
                     order,
                     order.startsIn(),
@@ -181,7 +179,8 @@ final class RouteFinder {
                     forecast.stayingK(),
                     reasons);
         }
-        reasons.add(text("%s comes closest", name(closest.means())));
+        reasons.add(Reason.of(
+                Reason.Code.CLOSEST, new Argument.Where(closest.means()), kelvins(closest.pouredK())));
         return new Route(
                 order,
                 closest.means(),
@@ -205,13 +204,15 @@ final class RouteFinder {
     }
 
     private Route reached(
-            BottleOrder order, Forecast forecast, Keeping keeping, String means, List<String> reasonsSoFar) {
+            BottleOrder order, Forecast forecast, Keeping keeping, String means, List<Reason> reasonsSoFar) {
         double start = wholeMinute(startFor(forecast, means, keeping.pouredK()));
         double latest = startFor(forecast, means, lastAcceptable(order, forecast, keeping));
-        List<String> reasons = new ArrayList<>(reasonsSoFar);
-        reasons.add(text(
-                "left where it is it would be at %s when poured; %s brings it to %s",
-                celsius(forecast.stayingK()), name(means), celsius(keeping.pouredK())));
+        List<Reason> reasons = new ArrayList<>(reasonsSoFar);
+        reasons.add(Reason.of(
+                Reason.Code.BROUGHT_BY,
+                new Argument.Where(means),
+                kelvins(forecast.stayingK()),
+                kelvins(keeping.pouredK())));
         return new Route(
                 order,
                 means,
@@ -267,20 +268,7 @@ final class RouteFinder {
         return (x - a) * (x - b) <= 0;
     }
 
-    private String name(String id) {
-        Place place = request.places().get(id);
-        if (place != null) {
-            return "the " + place.name();
-        }
-        Gear gear = request.gear().get(id);
-        return gear == null ? id : "the " + gear.name();
-    }
-
-    private static String celsius(double temperatureK) {
-        return text("%.1f °C", temperatureK - ZERO_CELSIUS_K);
-    }
-
-    private static String text(String format, Object... arguments) {
-        return String.format(Locale.ROOT, format, arguments);
+    private static Argument kelvins(double temperatureK) {
+        return new Argument.Temperature(temperatureK);
     }
 }

@@ -45,6 +45,6 @@ public record ServicePlan(
      * @return true if the plan works as predicted
      */
     public boolean works() {
-        return conflicts.isEmpty() && bottles.stream().allMatch(b -> b.verdict() == Verdict.IN_RANGE);
+        return conflicts.isEmpty() && bottles.stream().allMatch(b -> b.verdict().inRange());
     }
 }
