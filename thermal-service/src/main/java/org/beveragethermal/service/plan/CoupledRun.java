@@ -159,9 +159,7 @@ final class CoupledRun {
         List<Reason> reasons = new ArrayList<>(route.reasons());
         if (Math.abs(poured - route.pouredK()) > NOTABLE_K) {
             reasons.add(Reason.of(
-                    Reason.Code.TOGETHER,
-                    new Argument.Temperature(route.pouredK()),
-                    new Argument.Temperature(poured)));
+                    Reason.Code.TOGETHER, new Argument.Temperature(route.pouredK()), new Argument.Temperature(poured)));
         }
         return new BottlePlan(
                 order,
@@ -232,8 +230,7 @@ final class CoupledRun {
                 id,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Reason.of(
-                        Reason.Code.READY_IN_TIME, new Argument.Span(Forecast.duration(Forecast.FILLED_BEFORE_S))))));
+                Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(Forecast.duration(Forecast.FILLED_BEFORE_S))))));
         for (Route route : routes) {
             BottleOrder order = route.order();
             instant(route.startS())
@@ -271,7 +268,15 @@ final class CoupledRun {
                 List<String> ids = new ArrayList<>(a.bottleIds());
                 ids.addAll(b.bottleIds());
                 return new Instruction(
-                        a.at(), a.latest(), a.action(), ids, a.from(), a.where(), a.expected(), a.marginK(), a.reason());
+                        a.at(),
+                        a.latest(),
+                        a.action(),
+                        ids,
+                        a.from(),
+                        a.where(),
+                        a.expected(),
+                        a.marginK(),
+                        a.reason());
             });
         }
         return byKey.values().stream()

@@ -26,7 +26,7 @@ public sealed interface PlanAdvice {
     record MoreIce(double massKg) implements PlanAdvice {
         @Override
         public Phrase phrase() {
-            return Phrase.of(Sentence.ADVICE_MORE_ICE, new Phrase.Mass(massKg));
+            return Phrase.of(Sentence.ADVICE_MORE_ICE, new Argument.Mass(massKg));
         }
     }
 
@@ -38,7 +38,7 @@ public sealed interface PlanAdvice {
     record EarlierStart(Duration by) implements PlanAdvice {
         @Override
         public Phrase phrase() {
-            return Phrase.of(Sentence.ADVICE_EARLIER_START, new Phrase.Span(by));
+            return Phrase.of(Sentence.ADVICE_EARLIER_START, new Argument.Span(by));
         }
     }
 
@@ -51,7 +51,9 @@ public sealed interface PlanAdvice {
     record MoreGear(String likeGearId, int count) implements PlanAdvice {
         @Override
         public Phrase phrase() {
-            return Phrase.of(Sentence.ADVICE_MORE_GEAR, new Phrase.Count(count), new Phrase.Where(likeGearId));
+            return count == 1
+                    ? Phrase.of(Sentence.ADVICE_ONE_MORE_GEAR, new Argument.Where(likeGearId))
+                    : Phrase.of(Sentence.ADVICE_MORE_GEAR, new Argument.Count(count), new Argument.Where(likeGearId));
         }
     }
 
@@ -90,9 +92,9 @@ public sealed interface PlanAdvice {
         Phrase phrase() {
             return Phrase.of(
                     toK > fromK ? Sentence.ADVICE_SERVE_WARMER : Sentence.ADVICE_SERVE_COLDER,
-                    new Phrase.Bottles(List.of(bottleId)),
-                    new Phrase.Temperature(toK),
-                    new Phrase.Temperature(fromK));
+                    new Argument.Bottles(List.of(bottleId)),
+                    new Argument.Temperature(toK),
+                    new Argument.Temperature(fromK));
         }
     }
 
@@ -116,8 +118,7 @@ public sealed interface PlanAdvice {
 
         @Override
         public Phrase phrase() {
-            return Phrase.of(
-                    Sentence.ADVICE_SERVE_LATER, new Phrase.Bottles(bottleIds), new Phrase.Span(by));
+            return Phrase.of(Sentence.ADVICE_SERVE_LATER, new Argument.Bottles(bottleIds), new Argument.Span(by));
         }
     }
 }

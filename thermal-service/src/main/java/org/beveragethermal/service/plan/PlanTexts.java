@@ -2,7 +2,6 @@
 package org.beveragethermal.service.plan;
 
 import java.text.MessageFormat;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -26,8 +25,9 @@ public final class PlanTexts {
     public static final String BUNDLE = "org.beveragethermal.service.plan.plan";
 
     private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double LITRES_PER_CUBIC_METRE = 1000;
-    private static final int SECONDS_PER_MINUTE = 60;
+    private static final double PERCENT = 100;
+    private static final double SECONDS_PER_MINUTE = 60;
+    private static final String REASON = "reason.";
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -107,8 +107,22 @@ public final class PlanTexts {
      * @return the words
      */
     public String words(Phrase phrase) {
-        Object[] parts = phrase.parts().stream().map(this::text).toArray();
-        return new MessageFormat(pattern(phrase.sentence()), locale).format(parts);
+        return filled(phrase.sentence().key(), texts(phrase.arguments()));
+    }
+
+    /**
+     * A reason in words.
+     *
+     * @param reason the reason
+     * @return the words
+     */
+    public String words(Reason reason) {
+        return filled(key(reason.code()), texts(reason.arguments()));
+    }
+
+    /** The key of a reason's words. */
+    static String key(Reason.Code code) {
+        return REASON + code.name().toLowerCase(Locale.ROOT).replace('_', '.');
     }
 
     /**
@@ -121,61 +135,94 @@ public final class PlanTexts {
         return clock.format(at);
     }
 
-    private String pattern(Sentence sentence) {
-        try {
-            return bundle.getString(sentence.key());
-        } catch (MissingResourceException e) {
-            return ResourceBundle.getBundle(BUNDLE, Locale.ROOT).getString(sentence.key());
-        }
+    /**
+     * Bottles by name.
+     *
+     * @param ids their ids, at least one
+     * @return their names
+     */
+    public String bottles(List<String> ids) {
+        return text(new Argument.Bottles(ids));
     }
 
-    private String text(Phrase.Part part) {
-        if (part instanceof Phrase.Temperature temperature) {
-            return number(Sentence.UNIT_CELSIUS, 1, temperature.temperatureK() - ZERO_CELSIUS_K);
-        } else if (part instanceof Phrase.Difference difference) {
-            return number(Sentence.UNIT_KELVIN, 1, difference.differenceK());
-        } else if (part instanceof Phrase.Moment moment) {
-            return clock(moment.at());
-        } else if (part instanceof Phrase.Span span) {
-            return number(Sentence.UNIT_MINUTES, 0, minutes(span.length()));
-        } else if (part instanceof Phrase.Mass mass) {
-            return number(Sentence.UNIT_KILOGRAMS, 1, mass.massKg());
-        } else if (part instanceof Phrase.Volume volume) {
-            return number(Sentence.UNIT_LITRES, 1, LITRES_PER_CUBIC_METRE * volume.volumeM3());
-        } else if (part instanceof Phrase.Count count) {
+    /**
+     * A place or a piece of gear by name.
+     *
+     * @param id its id
+     * @return its name as it stands in a sentence
+     */
+    public String where(String id) {
+        return text(new Argument.Where(id));
+    }
+
+    /**
+     * A temperature.
+     *
+     * @param temperatureK the temperature [K]
+     * @return degrees Celsius to a tenth
+     */
+    public String temperature(double temperatureK) {
+        return text(new Argument.Temperature(temperatureK));
+    }
+
+    private Object[] texts(List<Argument> arguments) {
+        return arguments.stream().map(this::text).toArray();
+    }
+
+    private String text(Argument argument) {
+        if (argument instanceof Argument.Temperature temperature) {
+            return number(Sentence.UNIT_CELSIUS, 1, temperature.kelvins() - ZERO_CELSIUS_K);
+        } else if (argument instanceof Argument.Difference difference) {
+            return number(Sentence.UNIT_KELVIN, 1, difference.kelvins());
+        } else if (argument instanceof Argument.Span span) {
+            return number(Sentence.UNIT_MINUTES, 0, (double) span.time().toSeconds() / SECONDS_PER_MINUTE);
+        } else if (argument instanceof Argument.Mass mass) {
+            return number(Sentence.UNIT_KILOGRAMS, 1, mass.kg());
+        } else if (argument instanceof Argument.Volume volume) {
+            return number(Sentence.UNIT_LITRES, 1, volume.litres());
+        } else if (argument instanceof Argument.Share share) {
+            return number(Sentence.UNIT_PERCENT, 0, PERCENT * share.part());
+        } else if (argument instanceof Argument.Count count) {
             return String.format(locale, "%d", count.number());
-        } else if (part instanceof Phrase.Bottles bottles) {
+        } else if (argument instanceof Argument.Moment moment) {
+            return clock(moment.at());
+        } else if (argument instanceof Argument.Where where) {
+            return filled(Sentence.NAME_WHERE.key(), names.apply(where.id()));
+        } else if (argument instanceof Argument.Bottle bottle) {
+            return names.apply(bottle.id());
+        } else if (argument instanceof Argument.Bottles bottles) {
             return list(bottles.ids().stream().map(names).toList());
-        } else if (part instanceof Phrase.Where where) {
-            return filled(Sentence.NAME_WHERE, names.apply(where.id()));
-        } else if (part instanceof Phrase.Said said) {
+        } else if (argument instanceof Argument.Said said) {
             return words(said.phrase());
-        } else if (part instanceof Phrase.Words words) {
-            return words.words();
         }
-        throw new IllegalArgumentException("part " + part + ": unknown");
-    }
-
-    private static double minutes(Duration length) {
-        return Math.round((double) length.toSeconds() / SECONDS_PER_MINUTE);
+        throw new IllegalArgumentException("argument " + argument + ": no words are known for its kind");
     }
 
     /** A number with its unit; what rounds to nothing is shown without a sign. */
     private String number(Sentence unit, int decimals, double value) {
         double scale = Math.pow(10, decimals);
-        double shown = Math.round(value * scale) / scale + 0.0;
-        return filled(unit, String.format(locale, "%." + decimals + "f", shown));
+        double shown = Math.round(value * scale) / scale;
+        return filled(unit.key(), String.format(locale, "%." + decimals + "f", shown));
     }
 
     private String list(List<String> texts) {
         String all = texts.get(0);
         for (int i = 1; i < texts.size(); i++) {
-            all = filled(i + 1 == texts.size() ? Sentence.LIST_LAST : Sentence.LIST_NEXT, all, texts.get(i));
+            Sentence sentence = i + 1 == texts.size() ? Sentence.LIST_LAST : Sentence.LIST_NEXT;
+            all = filled(sentence.key(), all, texts.get(i));
         }
         return all;
     }
 
-    private String filled(Sentence sentence, Object... texts) {
-        return new MessageFormat(pattern(sentence), locale).format(texts);
+    private String filled(String key, Object... texts) {
+        return new MessageFormat(pattern(key), locale).format(texts);
+    }
+
+    private String pattern(String key) {
+        try {
+            return bundle.getString(key);
+        } catch (MissingResourceException e) {
+            return ResourceBundle.getBundle(BUNDLE, Locale.ROOT).getString(key);
+        }
     }
 }
