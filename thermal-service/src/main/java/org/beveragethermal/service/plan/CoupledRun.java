@@ -20,6 +20,8 @@ import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.service.choice.ChoiceProblem;
+import org.beveragethermal.service.choice.RouteChooser;
 
 /** Runs the whole plan as one scene with shared gear and reads the verdicts from it. */
 final class CoupledRun {
@@ -118,7 +120,13 @@ final class CoupledRun {
             notes.addAll(run.vessel(route.order().id()).limits());
             freezing(route.order()).ifPresent(notes::add);
         }
-        return new ServicePlan(request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes));
+        return new ServicePlan(
+                request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes), nothingChosen());
+    }
+
+    private static ServicePlan.Chosen nothingChosen() {
+        ChoiceProblem nothing = new ChoiceProblem(List.of("none"), 1, List.of(), List.of());
+        return new ServicePlan.Chosen(nothing, RouteChooser.choose(nothing), 1);
     }
 
     /** A warning if a bottle is ever colder than its drink begins to freeze; ice in the drink is not modelled. */
@@ -159,9 +167,7 @@ final class CoupledRun {
         List<Reason> reasons = new ArrayList<>(route.reasons());
         if (Math.abs(poured - route.pouredK()) > NOTABLE_K) {
             reasons.add(Reason.of(
-                    Reason.Code.TOGETHER,
-                    new Argument.Temperature(route.pouredK()),
-                    new Argument.Temperature(poured)));
+                    Reason.Code.TOGETHER, new Argument.Temperature(route.pouredK()), new Argument.Temperature(poured)));
         }
         return new BottlePlan(
                 order,
@@ -232,8 +238,7 @@ final class CoupledRun {
                 id,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Reason.of(
-                        Reason.Code.READY_IN_TIME, new Argument.Span(Forecast.duration(Forecast.FILLED_BEFORE_S))))));
+                Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(Forecast.duration(Forecast.FILLED_BEFORE_S))))));
         for (Route route : routes) {
             BottleOrder order = route.order();
             instant(route.startS())
@@ -271,7 +276,15 @@ final class CoupledRun {
                 List<String> ids = new ArrayList<>(a.bottleIds());
                 ids.addAll(b.bottleIds());
                 return new Instruction(
-                        a.at(), a.latest(), a.action(), ids, a.from(), a.where(), a.expected(), a.marginK(), a.reason());
+                        a.at(),
+                        a.latest(),
+                        a.action(),
+                        ids,
+                        a.from(),
+                        a.where(),
+                        a.expected(),
+                        a.marginK(),
+                        a.reason());
             });
         }
         return byKey.values().stream()

@@ -17,7 +17,13 @@ import java.util.Optional;
  * @param added ice added later
  */
 public record GearUse(
-        String gearId, Instant filledAt, double iceKg, double waterKg, double iceLeftKg, Optional<Instant> iceGoneAt, List<Added> added) {
+        String gearId,
+        Instant filledAt,
+        double iceKg,
+        double waterKg,
+        double iceLeftKg,
+        Optional<Instant> iceGoneAt,
+        List<Added> added) {
 
     /**
      * Ice added to a bath that has been filled.

@@ -144,8 +144,7 @@ public final class PlanRequest {
          */
         public Builder hands(int newMovesPerMinute) {
             if (newMovesPerMinute < 1) {
-                throw new IllegalArgumentException(
-                        "moves per minute " + newMovesPerMinute + ": expected at least 1");
+                throw new IllegalArgumentException("moves per minute " + newMovesPerMinute + ": expected at least 1");
             }
             movesPerMinute = OptionalInt.of(newMovesPerMinute);
             return this;

@@ -179,8 +179,7 @@ final class RouteFinder {
                     forecast.stayingK(),
                     reasons);
         }
-        reasons.add(Reason.of(
-                Reason.Code.CLOSEST, new Argument.Where(closest.means()), kelvins(closest.pouredK())));
+        reasons.add(Reason.of(Reason.Code.CLOSEST, new Argument.Where(closest.means()), kelvins(closest.pouredK())));
         return new Route(
                 order,
                 closest.means(),
