@@ -23,7 +23,6 @@ import org.beveragethermal.service.plan.GearKind;
 import org.beveragethermal.service.plan.GearUse;
 import org.beveragethermal.service.plan.Instruction;
 import org.beveragethermal.service.plan.ServicePlan;
-import org.beveragethermal.service.plan.Verdict;
 import org.beveragethermal.service.target.ServingTarget;
 
 /** A plan as a sheet of plain text, at most 100 columns wide; the same text for any locale, zone and clock. */
@@ -37,11 +36,13 @@ public final class ServiceSheet {
 
     private final Scenario scenario;
     private final ServicePlan plan;
+    private final ReasonWords words;
     private final StringBuilder text = new StringBuilder();
 
     private ServiceSheet(Scenario scenario, ServicePlan plan) {
         this.scenario = scenario;
         this.plan = plan;
+        this.words = new ReasonWords(this::name, this::clock);
     }
 
     /**
@@ -83,9 +84,8 @@ public final class ServiceSheet {
     }
 
     private void verdict() {
-        long inRange = plan.bottles().stream()
-                .filter(b -> b.verdict() == Verdict.IN_RANGE)
-                .count();
+        long inRange =
+                plan.bottles().stream().filter(b -> b.verdict().inRange()).count();
         line("");
         paragraph(
                 "",
@@ -103,11 +103,15 @@ public final class ServiceSheet {
         String what = switch (instruction.action()) {
             case FILL -> fill(instruction.where());
             case MOVE -> "put " + bottles + " into " + where + latest(instruction);
+            case TAKE_OUT -> "take " + bottles + " to " + where + latest(instruction);
+            case ADD_ICE -> "add ice to " + where;
+            case DECANT -> "decant " + bottles;
             case SERVE -> "pour " + bottles + served(instruction);
+            case POUR -> "pour again " + bottles;
         };
         paragraph(clock(instruction.at()) + "  ", what);
         if (instruction.action() == Instruction.Action.MOVE) {
-            paragraph("       ", "(" + instruction.reason() + ")");
+            paragraph("       ", "(" + words.of(instruction.reason()) + ")");
         }
     }
 
@@ -177,14 +181,17 @@ public final class ServiceSheet {
                         celsius(bottle.warmestK())));
         paragraph("  verdict  ", verdict(bottle));
         for (int i = 0; i < bottle.reasons().size(); i++) {
-            paragraph(i == 0 ? "  why      " : "           ", bottle.reasons().get(i));
+            paragraph(
+                    i == 0 ? "  why      " : "           ",
+                    words.of(bottle.reasons().get(i)));
         }
         line("");
     }
 
     private String verdict(BottlePlan bottle) {
         return switch (bottle.verdict()) {
-            case IN_RANGE -> "in range from the first glass to the last";
+            case VERIFIED -> "in range from the first glass to the last";
+            case REPAIRED -> "in range from the first glass to the last, after the first choice had been put right";
             case LEAVES_RANGE ->
                 "in range when poured, leaves it at "
                         + bottle.leavesRangeAt().map(this::clock).orElse("an unknown time");

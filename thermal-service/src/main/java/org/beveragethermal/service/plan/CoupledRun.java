@@ -20,6 +20,8 @@ import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.service.choice.ChoiceProblem;
+import org.beveragethermal.service.choice.RouteChooser;
 
 /** Runs the whole plan as one scene with shared gear and reads the verdicts from it. */
 final class CoupledRun {
@@ -118,7 +120,13 @@ final class CoupledRun {
             notes.addAll(run.vessel(route.order().id()).limits());
             freezing(route.order()).ifPresent(notes::add);
         }
-        return new ServicePlan(request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes));
+        return new ServicePlan(
+                request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes), nothingChosen());
+    }
+
+    private static ServicePlan.Chosen nothingChosen() {
+        ChoiceProblem nothing = new ChoiceProblem(List.of("none"), 1, List.of(), List.of());
+        return new ServicePlan.Chosen(nothing, RouteChooser.choose(nothing), 1);
     }
 
     /** A warning if a bottle is ever colder than its drink begins to freeze; ice in the drink is not modelled. */

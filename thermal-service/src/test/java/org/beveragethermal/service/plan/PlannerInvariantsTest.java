@@ -86,7 +86,7 @@ class PlannerInvariantsTest {
         BottlePlan white = Planner.plan(request).bottles().get(0);
         double highK = white.order().target().highK();
         Instant latest = white.latestStart().orElseThrow();
-        assertThat(white.verdict()).isEqualTo(Verdict.IN_RANGE);
+        assertThat(white.verdict()).isEqualTo(Verdict.VERIFIED);
         assertThat(white.startAt().orElseThrow()).isBefore(latest);
         assertThat(warmestK(white, latest)).isLessThan(highK + 0.05);
         assertThat(warmestK(white, latest.plus(Duration.ofMinutes(5)))).isGreaterThan(highK);
@@ -165,7 +165,7 @@ class PlannerInvariantsTest {
                 .bottle(order("white-light", 40, "terrace", "room", 900))
                 .build());
         assertThat(plan.bottles().get(0).means()).isEqualTo("cold");
-        assertThat(plan.bottles().get(0).verdict()).isEqualTo(Verdict.IN_RANGE);
+        assertThat(plan.bottles().get(0).verdict()).isEqualTo(Verdict.VERIFIED);
     }
 
     /** Common practice, no source: what is too warm when poured stays in the cold between pours, not in the sun. */
