@@ -22,6 +22,7 @@ public final class PlanRequest {
     private static final Duration SHORTEST = Duration.ofMinutes(1);
 
     private final Instant startsAt;
+    private final Instant weatherSince;
     private final Map<String, Place> places;
     private final Map<String, Gear> gear;
     private final List<BottleOrder> bottles;
@@ -30,6 +31,7 @@ public final class PlanRequest {
 
     private PlanRequest(Builder builder) {
         this.startsAt = builder.startsAt;
+        this.weatherSince = builder.weatherSince;
         this.places = new LinkedHashMap<>(builder.places);
         this.gear = new LinkedHashMap<>(builder.gear);
         this.bottles = List.copyOf(builder.bottles);
@@ -51,6 +53,7 @@ public final class PlanRequest {
     public static final class Builder {
 
         private final Instant startsAt;
+        private Instant weatherSince;
         private final Map<String, Place> places = new LinkedHashMap<>();
         private final Map<String, Gear> gear = new LinkedHashMap<>();
         private final List<BottleOrder> bottles = new ArrayList<>();
@@ -60,6 +63,19 @@ public final class PlanRequest {
 
         private Builder(Instant startsAt) {
             this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
+            this.weatherSince = startsAt;
+        }
+
+        /**
+         * The moment from which places and gear count the times of what varies; the start of the plan unless said otherwise. A plan
+         * that starts before it has the weather of that moment until then.
+         *
+         * @param origin the moment
+         * @return this builder
+         */
+        public Builder weatherSince(Instant origin) {
+            weatherSince = Objects.requireNonNull(origin, "origin");
+            return this;
         }
 
         /**
@@ -209,6 +225,15 @@ public final class PlanRequest {
      */
     public Instant startsAt() {
         return startsAt;
+    }
+
+    /**
+     * The moment from which places and gear count the times of what varies.
+     *
+     * @return the moment; the start unless said otherwise
+     */
+    public Instant weatherSince() {
+        return weatherSince;
     }
 
     /**

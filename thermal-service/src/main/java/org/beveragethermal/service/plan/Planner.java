@@ -46,6 +46,10 @@ public final class Planner {
         return new CoupledRun(request, inOrder, book).plan();
     }
 
+    public static ServicePlan plan(PlanRequest request, PlanLimits limits, PlanMonitor monitor) {
+        return plan(request);
+    }
+
     private static double servedS(PlanRequest request, BottleOrder order) {
         return Forecast.seconds(java.time.Duration.between(request.startsAt(), order.servedAt()));
     }
