@@ -116,9 +116,8 @@ public final class Adviser {
     }
 
     private static IceStock more(IceStock ice, double kg) {
-        OptionalDouble cap = ice.capKg().isPresent()
-                ? OptionalDouble.of(ice.capKg().getAsDouble() + kg)
-                : OptionalDouble.empty();
+        OptionalDouble cap =
+                ice.capKg().isPresent() ? OptionalDouble.of(ice.capKg().getAsDouble() + kg) : OptionalDouble.empty();
         return new IceStock(ice.kgAtStart() + kg, ice.kgPerHour(), cap);
     }
 
@@ -171,8 +170,7 @@ public final class Adviser {
             for (BottlePlan bottle : out) {
                 wider.add(widened(bottle, steps));
             }
-            if (wider.stream().allMatch(Adviser::isServable)
-                    && trials.helps(bottleIds, () -> widened(wider))) {
+            if (wider.stream().allMatch(Adviser::isServable) && trials.helps(bottleIds, () -> widened(wider))) {
                 return Optional.of(new PlanAdvice.WiderRange(wider));
             }
         }
@@ -184,10 +182,8 @@ public final class Adviser {
         boolean warm = bottle.warmestK() - target.highK() >= target.lowK() - bottle.coldestK();
         double further = RANGE_STEP_K * steps;
         return warm
-                ? new PlanAdvice.Widened(
-                        bottle.order().id(), target.highK(), stepAbove(bottle.warmestK()) + further)
-                : new PlanAdvice.Widened(
-                        bottle.order().id(), target.lowK(), stepBelow(bottle.coldestK()) - further);
+                ? new PlanAdvice.Widened(bottle.order().id(), target.highK(), stepAbove(bottle.warmestK()) + further)
+                : new PlanAdvice.Widened(bottle.order().id(), target.lowK(), stepBelow(bottle.coldestK()) - further);
     }
 
     private static double stepAbove(double temperatureK) {
@@ -212,18 +208,20 @@ public final class Adviser {
     }
 
     private static ServingTarget widened(ServingTarget target, PlanAdvice.Widened wider) {
-        RangePolicy range = new RangePolicy.OwnRange(
-                Math.min(target.lowK(), wider.toK()), Math.max(target.highK(), wider.toK()));
+        RangePolicy range =
+                new RangePolicy.OwnRange(Math.min(target.lowK(), wider.toK()), Math.max(target.highK(), wider.toK()));
         return Targets.of(target.style(), range).withAim(kelvins(target.aimK()));
     }
 
     private Optional<PlanAdvice> laterServing(Set<String> bottleIds) {
-        var least = trials.least(TIME_STEPS, bottleIds, steps -> draft()
-                .changing(bottleIds, order -> order.shifted(TIME_STEP.multipliedBy(steps)))
-                .build());
+        var least = trials.least(
+                TIME_STEPS,
+                bottleIds,
+                steps -> draft().changing(bottleIds, order -> order.shifted(TIME_STEP.multipliedBy(steps)))
+                        .build());
         return least.isPresent()
-                ? Optional.of(new PlanAdvice.LaterServing(
-                        List.copyOf(bottleIds), TIME_STEP.multipliedBy(least.getAsInt())))
+                ? Optional.of(
+                        new PlanAdvice.LaterServing(List.copyOf(bottleIds), TIME_STEP.multipliedBy(least.getAsInt())))
                 : Optional.empty();
     }
 }

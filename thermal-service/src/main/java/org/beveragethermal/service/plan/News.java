@@ -2,7 +2,6 @@
 package org.beveragethermal.service.plan;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -154,17 +153,5 @@ public sealed interface News {
         if (by.isNegative() || by.isZero() || by.compareTo(LONGEST_SHIFT) > 0) {
             throw new IllegalArgumentException(what + " " + by + ": expected more than nothing and at most a day");
         }
-    }
-
-    /**
-     * Whether a bottle is poured at other times because of the news that guests come late or early.
-     *
-     * @param bottleIds the ids of the news
-     * @param order the bottle
-     * @param now the moment of the re-plan
-     * @return true if it is named, or none is and it is not poured yet
-     */
-    static boolean concerns(List<String> bottleIds, BottleOrder order, Instant now) {
-        return bottleIds.isEmpty() ? order.servedAt().isAfter(now) : bottleIds.contains(order.id());
     }
 }

@@ -73,7 +73,8 @@ final class Trials {
             }
         }
         return plan.conflicts().size() <= before.conflicts().size()
-                && plan.conflicts().stream().noneMatch(c -> c.bottleIds().stream().anyMatch(bottleIds::contains));
+                && plan.conflicts().stream()
+                        .noneMatch(c -> c.bottleIds().stream().anyMatch(bottleIds::contains));
     }
 
     /**

@@ -60,7 +60,10 @@ class AdviserTest {
     }
 
     private static <T extends PlanAdvice> Stream<T> ways(Advice advice, Class<T> kind) {
-        return advice.ways().stream().map(Advice.Way::change).filter(kind::isInstance).map(kind::cast);
+        return advice.ways().stream()
+                .map(Advice.Way::change)
+                .filter(kind::isInstance)
+                .map(kind::cast);
     }
 
     @Test
@@ -79,7 +82,8 @@ class AdviserTest {
         Advice advice = advise(Planner.plan(request));
         Duration earlier =
                 change(advice, PlanAdvice.EarlierStart.class).orElseThrow().by();
-        Duration later = change(advice, PlanAdvice.LaterServing.class).orElseThrow().by();
+        Duration later =
+                change(advice, PlanAdvice.LaterServing.class).orElseThrow().by();
         assertThat(later).isEqualTo(earlier);
         assertThat(works(30 + later.toMinutes())).isTrue();
         assertThat(works(30 + later.minus(STEP).toMinutes())).isFalse();
@@ -90,7 +94,8 @@ class AdviserTest {
     }
 
     private static boolean works(long servedAfterMinutes) {
-        return Planner.plan(room(6).bottle(white("white", (int) servedAfterMinutes)).build())
+        return Planner.plan(
+                        room(6).bottle(white("white", (int) servedAfterMinutes)).build())
                 .works();
     }
 
@@ -103,8 +108,11 @@ class AdviserTest {
         assertThat(wider.bottles()).singleElement().satisfies(bottle -> {
             assertThat(bottle.fromK()).isEqualTo(287.15);
             assertThat(bottle.toK()).isBetween(287.15 + 0.5, 287.15 + 6.0);
-            assertThat(2 * (bottle.toK() - 273.15)).as("steps of half a kelvin").isEqualTo(Math.rint(2 * (bottle.toK() - 273.15)));
-            assertThat(bottle.toK()).isGreaterThanOrEqualTo(plan.bottles().get(0).pouredAtK());
+            assertThat(2 * (bottle.toK() - 273.15))
+                    .as("steps of half a kelvin")
+                    .isEqualTo(Math.rint(2 * (bottle.toK() - 273.15)));
+            assertThat(bottle.toK())
+                    .isGreaterThanOrEqualTo(plan.bottles().get(0).pouredAtK());
         });
         String words = PlanTexts.in(Locale.ROOT, ZoneOffset.UTC).words(wider.phrase());
         assertThat(words).matches("serve white up to \\d\\d\\.\\d °C instead of 14\\.0 °C");
@@ -113,17 +121,19 @@ class AdviserTest {
     /** Two bottles, room for one: a second refrigerator is what is missing. */
     @Test
     void tooFewPlacesNeedMoreGear() {
-        PlanRequest request = room(1).bottle(white("one", 150)).bottle(white("two", 150)).build();
+        PlanRequest request =
+                room(1).bottle(white("one", 150)).bottle(white("two", 150)).build();
         ServicePlan plan = Planner.plan(request);
         assertThat(plan.works()).isFalse();
         Advice advice = advise(plan);
         assertThat(change(advice, PlanAdvice.MoreGear.class)).hasValue(new PlanAdvice.MoreGear("cold", 1));
         assertThat(Planner.plan(room(1).gear(new Gear(
-                                "second", "second", GearKind.REFRIGERATOR, Refrigerator.at(celsius(3)), 1))
-                        .bottle(white("one", 150))
-                        .bottle(white("two", 150))
-                        .build())
-                .works()).isTrue();
+                                        "second", "second", GearKind.REFRIGERATOR, Refrigerator.at(celsius(3)), 1))
+                                .bottle(white("one", 150))
+                                .bottle(white("two", 150))
+                                .build())
+                        .works())
+                .isTrue();
     }
 
     @Test
