@@ -40,6 +40,11 @@ final class Budget {
         nodesDone += share.nodesDone;
     }
 
+    /** Ends it for a reason of the search's own. */
+    void end(String why) {
+        reason = reason.isEmpty() ? why : reason;
+    }
+
     boolean spent() {
         if (reason.isEmpty()) {
             if (monitor.cancelled()) {
@@ -53,8 +58,8 @@ final class Budget {
 
     /** Counts a node; false if there is none left. */
     boolean node(int level, int open) {
-        if (nodesLeft == 0 && reason.isEmpty()) {
-            reason = "the node limit was reached";
+        if (nodesLeft == 0) {
+            end("the node limit was reached");
         }
         if (spent()) {
             return false;

@@ -61,10 +61,7 @@ final class Faults {
         ChoiceProblem left = new ChoiceProblem(problem.levels(), problem.slots(), problem.gear(), items);
         for (Model model : Presolve.parts(left, budget)) {
             PartSearch search = new PartSearch(model);
-            search.begin(budget);
-            if (search.best() == null) {
-                search.run(1, budget.atMost(NODES_PER_TRY));
-            }
+            search.run(1, budget.atMost(NODES_PER_TRY));
             if (search.infeasible()) {
                 return search;
             }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class LevelSearch {
     private static final double FRACTION = 1e-6;
+    /** Bounds the memory of open nodes to about 256 MB. */
+    private static final long MOST_OPEN_BITS = 1L << 30;
 
     private final Model model;
     private final int level;
@@ -26,7 +28,6 @@ final class LevelSearch {
             Comparator.<Node>comparingLong(node -> node.bound).thenComparingLong(node -> node.number));
     private final ProofTree tree = new ProofTree();
     private long numbers;
-    private long rootBound;
     private boolean stopped;
     private @Nullable Cut rootCut;
     private @Nullable Incumbent best;
@@ -78,23 +79,30 @@ final class LevelSearch {
 
     private void aim() {
         if (best != null) {
-            long cost = best.cost[level];
-            costLimits[level] = cost - 1 - (long) Math.floor(gap * cost);
+            costLimits[level] = best.cost[level] - 1;
         }
     }
 
     void run() {
-        rootBound = model.leastCost(level);
         Cut plain = Cut.unit(model.capacities() + level);
         plain.needed = true;
         tree.cuts.add(plain);
-        open.add(new Node(numbers++, model.allRoutes(), model.allRoutes(), tree, rootBound, plain));
+        open.add(new Node(numbers++, model.allRoutes(), model.allRoutes(), tree, model.leastCost(level), plain));
         while (!open.isEmpty() && !stopped) {
             Node node = open.poll();
             while (node != null && !stopped) {
-                node = look(node);
+                node = closeEnough(node) ? stop(node) : look(node);
             }
         }
+    }
+
+    /** Whether the bound, this node's included, lies within the gap. */
+    private boolean closeEnough(Node node) {
+        if (gap == 0 || best == null) {
+            return false;
+        }
+        long bound = open.isEmpty() ? node.bound : Math.min(node.bound, open.peek().bound);
+        return best.cost[level] - bound <= gap * best.cost[level];
     }
 
     @Nullable
@@ -109,12 +117,11 @@ final class LevelSearch {
 
     /** No choice within the limits of the levels before costs less in this level. */
     long bound() {
-        long least = best == null ? Long.MAX_VALUE : best.cost[level];
-        long bound = best == null ? Long.MAX_VALUE : costLimits[level] + 1;
+        long bound = best == null ? Long.MAX_VALUE : best.cost[level];
         for (Node node : open) {
             bound = Math.min(bound, node.bound);
         }
-        return Math.min(least, Math.max(bound, rootBound));
+        return bound;
     }
 
     /** The weights by which the root was bounded; null if it was not. */
@@ -137,8 +144,8 @@ final class LevelSearch {
             }
             limits.add(bound() - 1);
         }
-        boolean all = stopped || gap > 0;
-        return new Certificate.Proof(limits, tree.node(model, all, limits.size()));
+        boolean all = stopped;
+        return new Certificate.Proof(limits, () -> tree.node(model, all, limits.size()));
     }
 
     /** Looks at a node; gives the child to go on with, null if it is done with. */
@@ -146,6 +153,9 @@ final class LevelSearch {
         if (node.bound > costLimits[level]) {
             node.boundBy.needed = true;
             return null;
+        }
+        if (open.size() > MOST_OPEN_BITS / model.routes.size()) {
+            budget.end("there were too many open cases");
         }
         if (!budget.node(level, open.size())) {
             return stop(node);
@@ -262,7 +272,6 @@ final class LevelSearch {
                 node.boundBy = weighed.cut();
             }
             if (node.proof == tree) {
-                rootBound = node.bound;
                 rootCut = weighed.cut();
             }
             if (costLimits[level] == Long.MAX_VALUE) {

@@ -2,6 +2,7 @@
 package org.beveragethermal.service.choice;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
 /** Mends choices that overload gear and betters those that do not, by changing the route of one item or of two. */
@@ -20,16 +21,31 @@ final class LocalSearch {
         this.use = model.use(start);
     }
 
-    /** The cheapest route of each item. */
-    static int[] cheapest(Model model) {
-        int[] start = new int[model.items()];
-        for (int i = 0; i < start.length; i++) {
-            start[i] = model.first[i];
+    /** Gives each item its cheapest route that still fits, those first for which the first level's costs differ most. */
+    static int[] begun(Model model, Budget budget) {
+        Integer[] order = new Integer[model.items()];
+        Arrays.setAll(order, i -> i);
+        Arrays.sort(order, Comparator.comparingLong(i -> -spread(model, i)));
+        int[] start = Arrays.copyOf(model.first, model.items());
+        LocalSearch search = new LocalSearch(model, start, budget);
+        Arrays.fill(search.use, 0);
+        for (int i : order) {
+            int best = -1;
+            int cheapest = model.first[i];
             for (int r = model.first[i]; r < model.first[i + 1]; r++) {
-                start[i] = compare(model, r, start[i]) < 0 ? r : start[i];
+                cheapest = compare(model, r, cheapest) < 0 ? r : cheapest;
+                best = search.takes(r) && (best < 0 || compare(model, r, best) < 0) ? r : best;
             }
+            search.choice[i] = best < 0 ? cheapest : best;
+            model.add(search.use, search.choice[i], 1);
         }
-        return start;
+        return search.choice;
+    }
+
+    private static long spread(Model model, int item) {
+        long[] costs = Arrays.copyOfRange(model.costs[0], model.first[item], model.first[item + 1]);
+        Arrays.sort(costs);
+        return costs[costs.length - 1] - costs[0];
     }
 
     /** A choice that overloads nothing, found from another; null if none is found. */
@@ -65,14 +81,14 @@ final class LocalSearch {
         long[] price = new long[use.length];
         Arrays.fill(price, 1);
         int[] restsUntil = new int[choice.length];
-        int moves = 200 + 10 * choice.length;
+        int moves = 100 + 2 * choice.length;
         for (int move = 0; move < moves && !budget.spent(); move++) {
             if (model.fits(use)) {
                 return true;
             }
             int best = -1;
             double bestBy = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < choice.length; i++) {
+            for (int i = 0; i < choice.length && !budget.spent(); i++) {
                 if (restsUntil[i] > move || !overloads(choice[i])) {
                     continue;
                 }
@@ -140,7 +156,7 @@ final class LocalSearch {
 
     private boolean betterOne() {
         boolean any = false;
-        for (int i = 0; i < choice.length; i++) {
+        for (int i = 0; i < choice.length && !budget.spent(); i++) {
             int best = choice[i];
             model.add(use, best, -1);
             for (int r = model.first[i]; r < model.first[i + 1]; r++) {

@@ -24,7 +24,7 @@ final class PartSearch {
 
     /** Looks for some choice, without proof. */
     void begin(Budget budget) {
-        Incumbent found = LocalSearch.mended(model, LocalSearch.cheapest(model), budget);
+        Incumbent found = LocalSearch.mended(model, LocalSearch.begun(model, budget), budget);
         best = found == null ? null : LocalSearch.bettered(model, found, budget);
     }
 

@@ -3,14 +3,15 @@ package org.beveragethermal.service.choice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Takes a problem apart: slots in which the same routes take the same places become one row, rows that no choice can overload are left out,
@@ -26,22 +27,53 @@ final class Presolve {
     private final List<List<Entry>> entries = new ArrayList<>();
 
     private final List<List<Certificate.Outdone>> outdone = new ArrayList<>();
-    private final IdentityHashMap<Entry, Object> sameness = new IdentityHashMap<>();
 
-    private record Entry(CandidateRoute route, TreeMap<Integer, Long> places) {
+    /** A route that is left and the places it takes, by row in rising order. */
+    private static final class Entry {
+        final CandidateRoute route;
+        int[] rows;
+        long[] places;
+        /** What makes it the same as another, before rows are left out that others imply: whoever checks a proof sees those rows. */
+        Object sameness = "";
+
+        Entry(CandidateRoute route, int[] rows, long[] places) {
+            this.route = route;
+            this.rows = rows;
+            this.places = places;
+        }
+
+        void noteSameness() {
+            sameness = List.of(
+                    route.costs(),
+                    Arrays.stream(rows).boxed().toList(),
+                    Arrays.stream(places).boxed().toList());
+        }
+
+        void keep(boolean[] kept) {
+            int[] which =
+                    IntStream.range(0, rows.length).filter(e -> kept[rows[e]]).toArray();
+            if (which.length < rows.length) {
+                places = Arrays.stream(which).mapToLong(e -> places[e]).toArray();
+                rows = Arrays.stream(which).map(e -> rows[e]).toArray();
+            }
+        }
+
         boolean outdoes(Entry other) {
             for (int k = 0; k < route.costs().size(); k++) {
                 if (route.costs().get(k) > other.route.costs().get(k)) {
                     return false;
                 }
             }
-            return places.entrySet().stream()
-                    .allMatch(place -> other.places.getOrDefault(place.getKey(), 0L) >= place.getValue());
-        }
-
-        /** Before rows are left out that others imply: what looks the same must be the same to whoever checks a certificate. */
-        Object sameness() {
-            return List.of(route.costs(), Map.copyOf(places));
+            int at = 0;
+            for (int e = 0; e < rows.length; e++) {
+                while (at < other.rows.length && other.rows[at] < rows[e]) {
+                    at++;
+                }
+                if (at == other.rows.length || other.rows[at] != rows[e] || other.places[at] < places[e]) {
+                    return false;
+                }
+            }
+            return true;
         }
     }
 
@@ -61,7 +93,7 @@ final class Presolve {
         if (!presolve.strikeOutdone()) {
             return List.of();
         }
-        presolve.noteSameness();
+        presolve.entries.forEach(ofItem -> ofItem.forEach(Entry::noteSameness));
         boolean[] kept = presolve.canOverload();
         presolve.leaveOutNeighbours(kept);
         presolve.keepRows(kept);
@@ -107,21 +139,14 @@ final class Presolve {
     }
 
     private boolean enterRoutes() {
+        long[] dense = new long[slots.size()];
         for (ChoiceItem item : problem.items()) {
             List<Entry> ofItem = new ArrayList<>();
             for (CandidateRoute route : item.routes()) {
                 if (budget.spent()) {
                     return false;
                 }
-                TreeMap<Integer, Long> places = new TreeMap<>();
-                for (Load load : route.loads()) {
-                    for (int row : Objects.requireNonNull(rowsOfGear.get(load.gearId()))
-                            .subMap(load.firstSlot(), load.endSlot())
-                            .values()) {
-                        places.merge(row, (long) load.places(), Long::sum);
-                    }
-                }
-                ofItem.add(new Entry(route, places));
+                ofItem.add(entry(route, dense));
             }
             entries.add(ofItem);
             outdone.add(new ArrayList<>());
@@ -129,15 +154,42 @@ final class Presolve {
         return true;
     }
 
+    /** The array is all 0 before and after. */
+    private Entry entry(CandidateRoute route, long[] dense) {
+        BitSet touched = new BitSet();
+        for (Load load : route.loads()) {
+            TreeMap<Integer, Integer> rows = Objects.requireNonNull(rowsOfGear.get(load.gearId()));
+            int from = Objects.requireNonNull(rows.get(load.firstSlot()));
+            int to = from + rows.subMap(load.firstSlot(), load.endSlot()).size();
+            touched.set(from, to);
+            for (int row = from; row < to; row++) {
+                dense[row] += load.places();
+            }
+        }
+        int[] rows = touched.stream().toArray();
+        long[] places = Arrays.stream(rows).mapToLong(row -> dense[row]).toArray();
+        for (int row : rows) {
+            dense[row] = 0;
+        }
+        return new Entry(route, rows, places);
+    }
+
     /** Rows that are overloaded if every item takes the route that takes most of it. */
     private boolean[] canOverload() {
         long[] most = new long[slots.size()];
+        long[] mostOfItem = new long[slots.size()];
         for (List<Entry> ofItem : entries) {
-            Map<Integer, Long> mostOfItem = new HashMap<>();
             for (Entry entry : ofItem) {
-                entry.places.forEach((row, places) -> mostOfItem.merge(row, places, Math::max));
+                for (int e = 0; e < entry.rows.length; e++) {
+                    mostOfItem[entry.rows[e]] = Math.max(mostOfItem[entry.rows[e]], entry.places[e]);
+                }
             }
-            mostOfItem.forEach((row, places) -> most[row] += places);
+            for (Entry entry : ofItem) {
+                for (int row : entry.rows) {
+                    most[row] += mostOfItem[row];
+                    mostOfItem[row] = 0;
+                }
+            }
         }
         boolean[] can = new boolean[most.length];
         for (int row = 0; row < most.length; row++) {
@@ -147,11 +199,7 @@ final class Presolve {
     }
 
     private void keepRows(boolean[] kept) {
-        for (List<Entry> ofItem : entries) {
-            for (Entry entry : ofItem) {
-                entry.places.keySet().removeIf(row -> !kept[row]);
-            }
-        }
+        entries.forEach(ofItem -> ofItem.forEach(entry -> entry.keep(kept)));
     }
 
     private boolean strikeOutdone() {
@@ -175,28 +223,20 @@ final class Presolve {
         return true;
     }
 
-    private void noteSameness() {
-        for (List<Entry> ofItem : entries) {
-            for (Entry entry : ofItem) {
-                sameness.put(entry, entry.sameness());
-            }
-        }
-    }
-
     /** Leaves out a row if a row beside it has no more capacity and every route takes no less of it. */
     private void leaveOutNeighbours(boolean[] kept) {
         boolean[] rises = new boolean[slots.size() + 1];
         boolean[] falls = new boolean[slots.size() + 1];
         for (List<Entry> ofItem : entries) {
             for (Entry entry : ofItem) {
-                for (int row : entry.places.keySet()) {
-                    long here = entry.places.getOrDefault(row, 0L);
-                    long before = entry.places.getOrDefault(row - 1, 0L);
-                    long after = entry.places.getOrDefault(row + 1, 0L);
-                    rises[row] |= here > before;
-                    falls[row] |= here < before;
-                    falls[row + 1] |= here > after;
-                    rises[row + 1] |= here < after;
+                for (int e = 0; e < entry.rows.length; e++) {
+                    int row = entry.rows[e];
+                    long before = e > 0 && entry.rows[e - 1] == row - 1 ? entry.places[e - 1] : 0;
+                    long after = e + 1 < entry.rows.length && entry.rows[e + 1] == row + 1 ? entry.places[e + 1] : 0;
+                    rises[row] |= entry.places[e] > before;
+                    falls[row] |= entry.places[e] < before;
+                    falls[row + 1] |= entry.places[e] > after;
+                    rises[row + 1] |= entry.places[e] < after;
                 }
             }
         }
@@ -230,7 +270,7 @@ final class Presolve {
         for (int i = 0; i < leader.length; i++) {
             leader[i] = i;
             for (Entry entry : entries.get(i)) {
-                for (int row : entry.places.keySet()) {
+                for (int row : entry.rows) {
                     Integer other = itemOfRow.putIfAbsent(row, i);
                     if (other != null) {
                         leader[find(leader, i)] = find(leader, other);
@@ -263,7 +303,7 @@ final class Presolve {
         List<ChoiceItem> items = new ArrayList<>();
         List<CandidateRoute> routes = new ArrayList<>();
         List<Certificate.Outdone> struck = new ArrayList<>();
-        List<TreeMap<Integer, Long>> places = new ArrayList<>();
+        List<Entry> left = new ArrayList<>();
         Map<Object, Integer> sameRoute = new HashMap<>();
         Map<Object, Integer> sameItem = new HashMap<>();
         int[] first = new int[members.size() + 1];
@@ -274,31 +314,27 @@ final class Presolve {
             struck.addAll(outdone.get(member));
             TreeMap<Integer, Entry> inOrder = new TreeMap<>();
             for (Entry entry : entries.get(member)) {
-                inOrder.put(
-                        sameRoute.computeIfAbsent(Objects.requireNonNull(sameness.get(entry)), key -> sameRoute.size()),
-                        entry);
+                inOrder.put(sameRoute.computeIfAbsent(entry.sameness, key -> sameRoute.size()), entry);
             }
             kind[i] = sameItem.computeIfAbsent(List.copyOf(inOrder.keySet()), key -> sameItem.size());
             for (Entry entry : inOrder.values()) {
                 routes.add(entry.route);
-                places.add(entry.places);
+                left.add(entry);
             }
             first[i + 1] = routes.size();
         }
-        int[] rows = places.stream()
-                .flatMap(of -> of.keySet().stream())
-                .mapToInt(Integer::intValue)
+        int[] rows = left.stream()
+                .flatMapToInt(entry -> Arrays.stream(entry.rows))
                 .sorted()
                 .distinct()
                 .toArray();
         int[][] rowsOf = new int[routes.size()][];
         long[][] placesOf = new long[routes.size()][];
         for (int r = 0; r < rowsOf.length; r++) {
-            rowsOf[r] = places.get(r).keySet().stream()
-                    .mapToInt(row -> Arrays.binarySearch(rows, row))
+            rowsOf[r] = Arrays.stream(left.get(r).rows)
+                    .map(row -> Arrays.binarySearch(rows, row))
                     .toArray();
-            placesOf[r] =
-                    places.get(r).values().stream().mapToLong(Long::longValue).toArray();
+            placesOf[r] = left.get(r).places;
         }
         List<Model.Slot> kept = Arrays.stream(rows).mapToObj(slots::get).toList();
         return new Model(items, routes, struck, kept, first, kind, rowsOf, placesOf);

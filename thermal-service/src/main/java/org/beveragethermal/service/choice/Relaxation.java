@@ -15,7 +15,7 @@ final class Relaxation {
     private static final double TOLERANCE = 1e-8;
     /** A row broken by less than this may be so by rounding. */
     private static final double SURELY = 1e-6;
-    /** The most numbers in the tableau; a larger part is left to the plain bounds. */
+    /** The most numbers in the tableau: 160 MB. A larger one is given up for the multipliers reached by then. */
     private static final long MOST_CELLS = 20_000_000;
 
     private static final double PIVOT = 1e-8;
@@ -29,13 +29,55 @@ final class Relaxation {
     /** Columns: routes by number, slacks of row q as {@code routes + q}. */
     private final int[] column;
 
-    private double[] reduced;
+    private final Row reduced;
     private double objective;
-    private final List<double[]> tableau = new ArrayList<>();
+    private final List<Row> tableau = new ArrayList<>();
+    private long cells;
     private double[] value = new double[64];
     private int[] basic = new int[64];
     private final double[] scale;
     private final double costScale;
+
+    /** A row of the tableau; outside its window, at first the columns of one item, it is 0. */
+    private final class Row {
+        int from;
+        double[] at;
+
+        Row(int from, int to) {
+            this.from = from;
+            this.at = new double[to - from];
+            cells += at.length;
+        }
+
+        double get(int j) {
+            return j < from || j >= from + at.length ? 0 : at[j - from];
+        }
+
+        void set(int j, double value) {
+            at[j - from] = value;
+        }
+
+        /** Subtracts another row so many times. */
+        void subtract(Row other, double factor) {
+            if (other.from < from || other.from + other.at.length > from + at.length) {
+                double[] wide = new double[column.length];
+                System.arraycopy(at, 0, wide, from, at.length);
+                cells += wide.length - at.length;
+                from = 0;
+                at = wide;
+            }
+            int shift = other.from - from;
+            for (int j = 0; j < other.at.length; j++) {
+                at[j + shift] -= factor * other.at[j];
+            }
+        }
+
+        void divide(double by) {
+            for (int j = 0; j < at.length; j++) {
+                at[j] /= by;
+            }
+        }
+    }
 
     /** How a relaxation ended. */
     enum End {
@@ -64,16 +106,14 @@ final class Relaxation {
         this.scale = new double[multiplier.length];
         this.costScale = (double) Math.max(1, spread(level));
         this.column = new int[alive.cardinality() - model.items()];
-        this.reduced = new double[column.length];
+        this.reduced = new Row(0, column.length);
     }
 
     /** Solves for a level, the levels before it limited; no item may be without routes. */
     static Relaxation solve(Model model, BitSet alive, int level, long[] costLimits, Budget budget) {
         Relaxation relaxation = new Relaxation(model, alive, level, costLimits, budget);
-        if ((long) relaxation.column.length * model.items() <= MOST_CELLS) {
-            relaxation.start();
-            relaxation.run();
-        }
+        relaxation.start();
+        relaxation.run();
         return relaxation;
     }
 
@@ -120,17 +160,17 @@ final class Relaxation {
             int from = columns;
             for (int r = next(model.first[i]); r < model.first[i + 1]; r = next(r + 1)) {
                 if (r != base) {
-                    reduced[columns] = cost(r) - cost(base);
+                    reduced.set(columns, cost(r) - cost(base));
                     column[columns++] = r;
                 }
             }
-            double[] row = new double[column.length];
-            Arrays.fill(row, from, columns, 1);
+            Row row = new Row(from, columns);
+            Arrays.fill(row.at, 1);
             addRow(row, 1, base);
         }
     }
 
-    private void addRow(double[] row, double of, int variable) {
+    private void addRow(Row row, double of, int variable) {
         if (tableau.size() == basic.length) {
             value = Arrays.copyOf(value, 2 * basic.length);
             basic = Arrays.copyOf(basic, 2 * basic.length);
@@ -143,7 +183,7 @@ final class Relaxation {
     private void run() {
         double beyond = limit();
         int patience = 1000 + 20 * (column.length + multiplier.length);
-        while (patience-- > 0 && objective <= beyond && !budget.spent()) {
+        while (patience-- > 0 && objective <= beyond && cells <= MOST_CELLS && !budget.spent()) {
             int leaving = mostNegative();
             if (leaving < 0) {
                 readTaken();
@@ -184,14 +224,17 @@ final class Relaxation {
         return most;
     }
 
-    private int entering(double[] row) {
+    private int entering(Row row) {
         int best = -1;
+        double bestBy = 0;
         double bestRatio = Double.POSITIVE_INFINITY;
-        for (int j = 0; j < row.length; j++) {
-            if (row[j] < -PIVOT) {
-                double ratio = reduced[j] / -row[j];
-                if (ratio < bestRatio - 1e-13 || (ratio <= bestRatio && best >= 0 && row[j] < row[best])) {
+        for (int j = row.from; j < row.from + row.at.length; j++) {
+            double by = row.get(j);
+            if (by < -PIVOT) {
+                double ratio = reduced.get(j) / -by;
+                if (ratio < bestRatio - 1e-13 || (ratio <= bestRatio && by < bestBy)) {
                     best = j;
+                    bestBy = by;
                     bestRatio = ratio;
                 }
             }
@@ -200,29 +243,26 @@ final class Relaxation {
     }
 
     private void pivot(int p, int c) {
-        double[] pivotRow = tableau.get(p);
-        double inverse = 1 / pivotRow[c];
-        for (int j = 0; j < pivotRow.length; j++) {
-            pivotRow[j] *= inverse;
-        }
-        pivotRow[c] = inverse;
-        value[p] *= inverse;
+        Row pivotRow = tableau.get(p);
+        double divisor = pivotRow.get(c);
+        pivotRow.divide(divisor);
+        pivotRow.set(c, 1 / divisor);
+        value[p] /= divisor;
         for (int i = 0; i < tableau.size(); i++) {
-            double[] row = tableau.get(i);
-            double factor = row[c];
-            if (i == p || factor == 0) {
-                continue;
+            Row row = tableau.get(i);
+            double factor = row.get(c);
+            if (i != p && factor != 0) {
+                row.set(c, 0);
+                row.subtract(pivotRow, factor);
+                value[i] -= factor * value[p];
             }
-            row[c] = 0;
-            eliminate(row, pivotRow, factor);
-            value[i] -= factor * value[p];
         }
-        double cost = reduced[c];
-        reduced[c] = 0;
-        eliminate(reduced, pivotRow, cost);
+        double cost = reduced.get(c);
+        reduced.set(c, 0);
+        reduced.subtract(pivotRow, cost);
         objective += cost * value[p];
-        for (int j = 0; j < reduced.length; j++) {
-            reduced[j] = Math.max(0, reduced[j]);
+        for (int j = 0; j < reduced.at.length; j++) {
+            reduced.at[j] = Math.max(0, reduced.at[j]);
         }
         int left = basic[p];
         basic[p] = column[c];
@@ -232,15 +272,10 @@ final class Relaxation {
         }
     }
 
-    private static void eliminate(double[] row, double[] pivotRow, double factor) {
-        for (int j = 0; j < row.length; j++) {
-            row[j] -= factor * pivotRow[j];
-        }
-    }
-
     /** A row whose slack has become basic is kept by itself. */
     private void removeRow(int p) {
         int last = tableau.size() - 1;
+        cells -= tableau.get(p).at.length;
         tableau.set(p, tableau.get(last));
         value[p] = value[last];
         basic[p] = basic[last];
@@ -310,9 +345,9 @@ final class Relaxation {
     private int join(int q) {
         double limit =
                 q < model.capacities() ? model.slots.get(q).capacity() : (double) costLimits[q - model.capacities()];
-        double[] row = new double[column.length];
-        for (int j = 0; j < row.length; j++) {
-            row[j] = column[j] < model.routes.size() ? coefficient(column[j], q) : 0;
+        Row row = new Row(0, column.length);
+        for (int j = 0; j < column.length; j++) {
+            row.set(j, column[j] < model.routes.size() ? coefficient(column[j], q) : 0);
         }
         double left = limit;
         for (int i = 0; i < model.items(); i++) {
@@ -324,13 +359,11 @@ final class Relaxation {
         for (int p = 0; p < tableau.size(); p++) {
             double factor = coefficient(basic[p], q);
             if (factor != 0) {
-                eliminate(row, tableau.get(p), factor);
+                row.subtract(tableau.get(p), factor);
                 left -= factor * value[p];
             }
         }
-        for (int j = 0; j < row.length; j++) {
-            row[j] /= scale[q];
-        }
+        row.divide(scale[q]);
         addRow(row, left / scale[q], model.routes.size() + q);
         return tableau.size() - 1;
     }
@@ -339,17 +372,17 @@ final class Relaxation {
         for (int j = 0; j < column.length; j++) {
             int q = column[j] - model.routes.size();
             if (q >= 0) {
-                multiplier[q] = Math.max(0, reduced[j]) * costScale / scale[q];
+                multiplier[q] = Math.max(0, reduced.get(j)) * costScale / scale[q];
             }
         }
     }
 
     private void readContradiction(int p) {
-        double[] row = tableau.get(p);
+        Row row = tableau.get(p);
         for (int j = 0; j < column.length; j++) {
             int q = column[j] - model.routes.size();
             if (q >= 0) {
-                multiplier[q] = Math.max(0, row[j]) / scale[q];
+                multiplier[q] = Math.max(0, row.get(j)) / scale[q];
             }
         }
         int q = basic[p] - model.routes.size();
