@@ -2,6 +2,7 @@
 package org.beveragethermal.service.choice;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Why no choice is better than the one found, or why there is none, so that {@link CertificateCheck} can follow it without searching.
@@ -57,21 +58,46 @@ public record Certificate(List<Part> parts) {
     public record Outdone(String item, String route, String better) {}
 
     /**
-     * No choice for the items of the part keeps the capacities and these limits.
-     *
-     * @param costLimits the most that the levels may cost, from level 0; for the last of them the claim is that it is too little. Empty for the
-     *     claim that the capacities alone cannot be kept
-     * @param root the tree of the proof
+     * That no choice for the items of the part keeps the capacities and these limits of cost. The tree of a long search is large; it is put into
+     * names each time when it is asked for.
      */
-    public record Proof(List<Long> costLimits, Node root) {
+    public static final class Proof {
+        private final List<Long> costLimits;
+        private final Supplier<Node> root;
+
+        Proof(List<Long> costLimits, Supplier<Node> root) {
+            this.costLimits = List.copyOf(costLimits);
+            this.root = root;
+        }
+
         /**
-         * Copies the limits.
+         * A proof that is at hand.
          *
          * @param costLimits the most that the levels may cost, from level 0
-         * @param root the tree of the proof
+         * @param root the tree
+         * @return the proof
          */
-        public Proof {
-            costLimits = List.copyOf(costLimits);
+        public static Proof of(List<Long> costLimits, Node root) {
+            return new Proof(costLimits, () -> root);
+        }
+
+        /**
+         * The limits of cost.
+         *
+         * @return the most that the levels may cost, from level 0; for the last of them the claim is that it is too little. Empty for the claim
+         *     that the capacities alone cannot be kept
+         */
+        public List<Long> costLimits() {
+            return costLimits;
+        }
+
+        /**
+         * The tree of the proof.
+         *
+         * @return its root
+         */
+        public Node root() {
+            return root.get();
         }
     }
 

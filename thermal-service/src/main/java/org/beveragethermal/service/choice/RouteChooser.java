@@ -2,56 +2,23 @@
 package org.beveragethermal.service.choice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.LongSupplier;
-import org.jspecify.annotations.Nullable;
 
-/** Finds the best choice of routes, and proves it. */
+/**
+ * Finds the best choice of routes and proves it. The same problem and limits give the same answer on every run, unless the time limit ends the
+ * search.
+ */
 public final class RouteChooser {
-    private final ChoiceProblem problem;
-    private final LongSupplier nanoClock;
-    private final long deadline;
-    private final ChoiceMonitor monitor;
-    private final Map<String, int[]> free = new HashMap<>();
-    private final int[] taken;
-    private final long[] cost;
-    private final long[][] leastAfter;
-    private int @Nullable [] best;
-    private long[] bestCost = {};
-    private long nodes;
-    private final long nodeLimit;
-    private boolean stopped;
-
-    private RouteChooser(ChoiceProblem problem, ChoiceLimits limits, ChoiceMonitor monitor, LongSupplier nanoClock) {
-        this.problem = problem;
-        this.nanoClock = nanoClock;
-        this.deadline = nanoClock.getAsLong() + limits.timeLimit().toNanos();
-        this.nodeLimit = limits.nodeLimit();
-        this.monitor = monitor;
-        this.taken = new int[problem.items().size()];
-        this.cost = new long[problem.levels().size()];
-        this.leastAfter = new long[taken.length + 1][cost.length];
-        for (int i = taken.length - 1; i >= 0; i--) {
-            for (int k = 0; k < cost.length; k++) {
-                int level = k;
-                leastAfter[i][k] = leastAfter[i + 1][k]
-                        + problem.items().get(i).routes().stream()
-                                .mapToLong(route -> route.costs().get(level))
-                                .min()
-                                .orElseThrow();
-            }
-        }
-        for (SharedGear gear : problem.gear()) {
-            free.put(gear.id(), gear.capacityBySlot().stream().mapToInt(c -> c).toArray());
-        }
-    }
+    private RouteChooser() {}
 
     /**
-     * The best choice, without limits of time.
+     * The best choice, without limit of time.
      *
      * @param problem what to choose from
      * @return the answer
@@ -78,88 +45,92 @@ public final class RouteChooser {
      * @param problem what to choose from
      * @param limits when to stop
      * @param monitor hears of progress, may cancel
-     * @param nanoClock time in nanoseconds from any origin
+     * @param nanoClock time in nanoseconds from any origin; asked often
      * @return the answer
      */
     public static ChoiceAnswer choose(
             ChoiceProblem problem, ChoiceLimits limits, ChoiceMonitor monitor, LongSupplier nanoClock) {
-        RouteChooser search = new RouteChooser(problem, limits, monitor, nanoClock);
-        search.descend(0);
-        return search.answer();
-    }
-
-    private void descend(int item) {
-        nodes++;
-        if (nodes > nodeLimit || nanoClock.getAsLong() > deadline || monitor.cancelled()) {
-            stopped = true;
+        Budget budget = new Budget(limits, monitor, nanoClock);
+        List<PartSearch> parts =
+                Presolve.parts(problem, budget).stream().map(PartSearch::new).toList();
+        if (parts.isEmpty() && !problem.items().isEmpty()) {
+            return new ChoiceAnswer.Undecided(budget.reason(), leastCosts(problem));
         }
-        if (stopped || !promising(item)) {
-            return;
-        }
-        if (item == taken.length) {
-            best = taken.clone();
-            bestCost = cost.clone();
-            return;
-        }
-        List<CandidateRoute> routes = problem.items().get(item).routes();
-        for (int r = 0; r < routes.size(); r++) {
-            taken[item] = r;
-            if (take(routes.get(r), 1)) {
-                descend(item + 1);
-            }
-            take(routes.get(r), -1);
-        }
-    }
-
-    private boolean promising(int item) {
-        if (best == null) {
-            return true;
-        }
-        for (int k = 0; k < cost.length; k++) {
-            long least = cost[k] + leastAfter[item][k];
-            if (least != bestCost[k]) {
-                return least < bestCost[k];
+        parts.forEach(part -> part.begin(budget));
+        String reason = "";
+        for (int p = 0; p < parts.size(); p++) {
+            Budget share = budget.share(parts.size() - p);
+            parts.get(p).run(limits.relativeGap(), share);
+            budget.charge(share);
+            reason = share.reason().isEmpty() ? reason : share.reason();
+            if (parts.get(p).infeasible()) {
+                return Faults.explain(problem, parts.get(p), budget);
             }
         }
-        return false;
+        return parts.stream().allMatch(part -> part.best() != null)
+                ? found(problem, parts)
+                : new ChoiceAnswer.Undecided(reason + " before any choice was found", boundsAtFirst(problem, parts));
     }
 
-    private boolean take(CandidateRoute route, int sign) {
-        boolean fits = true;
-        for (int k = 0; k < cost.length; k++) {
-            cost[k] += sign * route.costs().get(k);
-        }
-        for (Load load : route.loads()) {
-            int[] left = Objects.requireNonNull(free.get(load.gearId()));
-            for (int slot = load.firstSlot(); slot < load.endSlot(); slot++) {
-                left[slot] -= sign * load.places();
-                fits &= left[slot] >= 0;
-            }
-        }
-        return fits;
+    private static List<Long> boundsAtFirst(ChoiceProblem problem, List<PartSearch> parts) {
+        List<Long> bounds = leastCosts(problem);
+        bounds.set(0, parts.stream().mapToLong(part -> part.bounds().get(0)).sum());
+        return bounds;
     }
 
-    private ChoiceAnswer answer() {
-        Certificate none = new Certificate(List.of());
+    private static ChoiceAnswer found(ChoiceProblem problem, List<PartSearch> parts) {
+        Choice choice = choice(problem, parts);
+        Certificate certificate =
+                new Certificate(parts.stream().map(PartSearch::certificate).toList());
+        List<Long> least = leastCosts(problem);
         List<Long> bounds = new ArrayList<>();
-        for (long least : leastAfter[0]) {
-            bounds.add(least);
+        double gap = 0;
+        for (int k = 0; k < least.size(); k++) {
+            int level = k;
+            long cost = choice.costByLevel().get(k);
+            long bound = gap > 0
+                    ? least.get(k)
+                    : parts.stream().mapToLong(part -> part.bounds().get(level)).sum();
+            bounds.add(bound);
+            gap = gap == 0 && bound < cost ? (double) (cost - bound) / cost : gap;
         }
-        if (best == null) {
-            return stopped
-                    ? new ChoiceAnswer.Undecided("a limit was reached", bounds)
-                    : new ChoiceAnswer.Infeasible("the gear does not suffice", List.of(), List.of(), none);
+        return gap == 0
+                ? new ChoiceAnswer.Proven(choice, certificate)
+                : new ChoiceAnswer.Best(choice, bounds, gap, certificate);
+    }
+
+    private static Choice choice(ChoiceProblem problem, List<PartSearch> parts) {
+        Map<String, CandidateRoute> chosen = new HashMap<>();
+        for (PartSearch part : parts) {
+            for (int route : Objects.requireNonNull(part.best()).choice) {
+                String item = part.model.items.get(part.model.itemOf[route]).id();
+                chosen.put(item, part.model.routes.get(route));
+            }
         }
-        Map<String, String> routes = new LinkedHashMap<>();
-        for (int i = 0; i < best.length; i++) {
-            ChoiceItem item = problem.items().get(i);
-            routes.put(item.id(), item.routes().get(best[i]).id());
+        Map<String, String> routeByItem = new LinkedHashMap<>();
+        long[] cost = new long[problem.levels().size()];
+        for (ChoiceItem item : problem.items()) {
+            CandidateRoute route = Objects.requireNonNull(chosen.get(item.id()));
+            routeByItem.put(item.id(), route.id());
+            for (int k = 0; k < cost.length; k++) {
+                cost[k] += route.costs().get(k);
+            }
         }
-        List<Long> costs = new ArrayList<>();
-        for (long c : bestCost) {
-            costs.add(c);
+        return new Choice(routeByItem, Arrays.stream(cost).boxed().toList());
+    }
+
+    /** For each level the sum of what every item costs at the least. */
+    private static List<Long> leastCosts(ChoiceProblem problem) {
+        List<Long> least = new ArrayList<>();
+        for (int k = 0; k < problem.levels().size(); k++) {
+            int level = k;
+            least.add(problem.items().stream()
+                    .mapToLong(item -> item.routes().stream()
+                            .mapToLong(route -> route.costs().get(level))
+                            .min()
+                            .orElseThrow())
+                    .sum());
         }
-        Choice choice = new Choice(routes, costs);
-        return stopped ? new ChoiceAnswer.Best(choice, bounds, 1, none) : new ChoiceAnswer.Proven(choice, none);
+        return least;
     }
 }

@@ -1,0 +1,49 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.choice;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+
+/** The tree of a search as far as a proof needs it; grows with the search. */
+final class ProofTree {
+    final List<Cut> cuts = new ArrayList<>();
+    private final List<int[]> groups = new ArrayList<>();
+    private final List<ProofTree> children = new ArrayList<>();
+
+    ProofTree child(int[] group) {
+        ProofTree child = new ProofTree();
+        groups.add(group);
+        children.add(child);
+        return child;
+    }
+
+    /** Capacity rows of the cuts that are needed. */
+    BitSet rows(Model model) {
+        BitSet rows = new BitSet();
+        cuts.stream()
+                .filter(cut -> cut.needed)
+                .forEach(cut -> Arrays.stream(cut.rows()).forEach(rows::set));
+        children.forEach(child -> rows.or(child.rows(model)));
+        rows.clear(model.capacities(), Math.max(model.capacities(), rows.length()));
+        return rows;
+    }
+
+    /** The proof in names: with only the cuts that are needed or with all, of those that weigh no more than so many levels. */
+    Certificate.Node node(Model model, boolean all, int levels) {
+        List<Certificate.Weights> weights = cuts.stream()
+                .filter(cut -> (all || cut.needed) && cut.lastRow() < model.capacities() + levels)
+                .map(cut -> cut.weights(model))
+                .toList();
+        List<Certificate.Branch> branches = new ArrayList<>();
+        for (int c = 0; c < children.size(); c++) {
+            int[] group = groups.get(c);
+            String item = model.items.get(model.itemOf[group[0]]).id();
+            List<String> routes =
+                    Arrays.stream(group).mapToObj(r -> model.routes.get(r).id()).toList();
+            branches.add(new Certificate.Branch(item, routes, children.get(c).node(model, all, levels)));
+        }
+        return new Certificate.Node(weights, branches);
+    }
+}
