@@ -66,7 +66,7 @@ final class CoupledRun {
     }
 
     private Scene scene() {
-        Scene.Builder scene = Scene.builder();
+        Scene.Builder scene = Scene.builder().startingAfter(site.weather(0));
         Set<String> used = new LinkedHashSet<>();
         routes.forEach((order, route) -> {
             route.legs().forEach(leg -> used.add(leg.where()));
@@ -190,6 +190,24 @@ final class CoupledRun {
             }
         }
         return false;
+    }
+
+    /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */
+    double drinkK(BottleOrder order, double timeS) {
+        double decantedS = order.airing()
+                .map(airing -> site.seconds(order.servedAt().minus(airing.before())))
+                .orElse(Double.POSITIVE_INFINITY);
+        return kelvins(run.vessel(timeS >= decantedS ? CARAFE + order.id() : order.id()), timeS);
+    }
+
+    /** Temperature of all the water in a bath, mixed [K]. */
+    double waterK(String gearId, double timeS) {
+        return run.mixedWaterK(gearId, Site.duration(timeS)).orElseThrow();
+    }
+
+    /** Ice and water in a bath [kg]. */
+    double bathKg(String gearId, double timeS) {
+        return run.gearMassKg(gearId, Site.duration(timeS));
     }
 
     /** When each bath in use is filled [s]. */

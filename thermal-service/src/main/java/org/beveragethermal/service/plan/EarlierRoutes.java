@@ -13,6 +13,8 @@ import java.util.TreeMap;
 /** What is left to be done of an earlier plan, on the clock of the new request. */
 final class EarlierRoutes implements Earlier {
 
+    /** What a plan's margins may lack for a small gain not to upset it [K]; our choice, about what a thermometer tells. */
+    static final double FORGIVEN_K = 0.3;
     /** Moments nearer than this are the same [s]. */
     private static final double SAME_S = 30;
     /** A way through other places or gear is more of a change than another time. */
@@ -59,6 +61,11 @@ final class EarlierRoutes implements Earlier {
             changes += Math.abs(before.get(i).fromS() - now.get(i).fromS()) > SAME_S ? 1 : 0;
         }
         return changes;
+    }
+
+    @Override
+    public double forgivenK(BottleOrder order, Route route) {
+        return routes.containsKey(order.id()) && changes(order, route) == 0 ? FORGIVEN_K : 0;
     }
 
     private String pool(Leg leg, int number) {

@@ -60,7 +60,9 @@ final class NewsDesk {
             draft.bottles.put(added.order().id(), added.order());
             bottleNews.put(
                     added.order().id(),
-                    Phrase.of(Sentence.NEWS_ADDED, new Argument.Bottle(added.order().id())));
+                    Phrase.of(
+                            Sentence.NEWS_ADDED,
+                            new Argument.Bottle(added.order().id())));
         } else if (news instanceof News.BottleRemoved removed) {
             BottleOrder order = known(removed.bottleId());
             draft.bottles.remove(order.id());
@@ -139,7 +141,8 @@ final class NewsDesk {
         if (own != null) {
             return own;
         }
-        List<String> wheres = old(bottleId).map(bottle -> bottle.stays().stream().map(Stay::where).toList())
+        List<String> wheres = old(bottleId)
+                .map(bottle -> bottle.stays().stream().map(Stay::where).toList())
                 .orElse(List.of());
         for (String where : wheres) {
             Phrase phrase = siteNews.get(where);
@@ -153,9 +156,8 @@ final class NewsDesk {
         if (onIce && iceNews.isPresent()) {
             return iceNews.get();
         }
-        List<String> others = draft.bottles.keySet().stream()
-                .filter(bottleNews::containsKey)
-                .toList();
+        List<String> others =
+                draft.bottles.keySet().stream().filter(bottleNews::containsKey).toList();
         return others.isEmpty()
                 ? siteNews.values().stream().findFirst().or(() -> iceNews).orElse(Phrase.of(Sentence.NEWS_PRESENT))
                 : Phrase.of(Sentence.NEWS_OTHERS, new Argument.Bottles(others));
@@ -181,8 +183,8 @@ final class NewsDesk {
     private BottleOrder known(String bottleId) {
         BottleOrder order = draft.bottles.get(bottleId);
         if (order == null) {
-            throw new IllegalArgumentException("bottle " + bottleId + ": expected one of those that are not finished, "
-                    + draft.bottles.keySet());
+            throw new IllegalArgumentException(
+                    "bottle " + bottleId + ": expected one of those that are not finished, " + draft.bottles.keySet());
         }
         return Objects.requireNonNull(order);
     }

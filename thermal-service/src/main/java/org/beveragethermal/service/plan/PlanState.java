@@ -63,9 +63,8 @@ final class PlanState {
     /** What is left of a bottle, or of its carafe, as warm as it is. */
     FilledVessel drink(BottlePlan bottle) {
         BottleOrder order = bottle.order();
-        FilledVessel full = isDecanted(order)
-                ? Decanting.filled(order.airing().orElseThrow(), order.bottle())
-                : order.bottle();
+        FilledVessel full =
+                isDecanted(order) ? Decanting.filled(order.airing().orElseThrow(), order.bottle()) : order.bottle();
         double left = full.liquidVolumeM3();
         for (Pouring pouring : order.pourings()) {
             left -= site.seconds(pouring.at()) <= atS ? pouring.volumeM3() : 0;

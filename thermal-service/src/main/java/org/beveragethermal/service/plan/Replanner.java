@@ -67,9 +67,7 @@ public final class Replanner {
                     + plan.request().startsAt() + ", on");
         }
         Replanner replanner = new Replanner(plan, now);
-        return news.isEmpty()
-                ? replanner.result(plan, List.of(), List.of())
-                : replanner.replan(news, limits, monitor);
+        return news.isEmpty() ? replanner.result(plan, List.of(), List.of()) : replanner.replan(news, limits, monitor);
     }
 
     private static Instant wholeMinute(Instant start, Instant now) {

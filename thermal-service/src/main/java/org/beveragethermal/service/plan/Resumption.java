@@ -70,14 +70,14 @@ final class Resumption {
         BottleOrder order = bottle.order();
         List<Pouring> ahead =
                 order.pourings().stream().filter(p -> p.at().isAfter(from)).toList();
-        boolean finished = order.pourings().isEmpty()
-                ? !order.finishedAt().isAfter(from.plus(NEXT_GLASS))
-                : ahead.isEmpty();
+        boolean finished =
+                order.pourings().isEmpty() ? !order.finishedAt().isAfter(from.plus(NEXT_GLASS)) : ahead.isEmpty();
         if (finished) {
             return Optional.empty();
         }
         boolean opened = isOpened(order, from);
-        Instant served = opened ? (ahead.isEmpty() ? from.plus(NEXT_GLASS) : ahead.get(0).at()) : order.servedAt();
+        Instant served =
+                opened ? (ahead.isEmpty() ? from.plus(NEXT_GLASS) : ahead.get(0).at()) : order.servedAt();
         Duration left = Duration.between(served, order.finishedAt());
         return Optional.of(new BottleOrder(
                 order.id(),
@@ -97,8 +97,9 @@ final class Resumption {
     private void gearAsItIs() {
         Map<String, Gear> all = new LinkedHashMap<>(draft.gear);
         draft.gear.clear();
-        all.values().stream().filter(gear -> filled.contains(gear.id())).forEach(gear -> draft.gear.put(
-                gear.id(), state.bath(gear)));
+        all.values().stream()
+                .filter(gear -> filled.contains(gear.id()))
+                .forEach(gear -> draft.gear.put(gear.id(), state.bath(gear)));
         all.forEach(draft.gear::putIfAbsent);
     }
 

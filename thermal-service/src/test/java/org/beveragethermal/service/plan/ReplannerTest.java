@@ -28,8 +28,9 @@ class ReplannerTest {
 
     /** One white from 22 °C, for which the refrigerator does, poured after five hours. */
     private static ServicePlan oneWhite() {
-        return Planner.plan(
-                room().gear(refrigerator()).bottle(white("white", 22, "room", 300)).build());
+        return Planner.plan(room().gear(refrigerator())
+                .bottle(white("white", 22, "room", 300))
+                .build());
     }
 
     private static Replan replan(ServicePlan plan, long nowMinutes, News... news) {
@@ -37,10 +38,10 @@ class ReplannerTest {
     }
 
     private static Instant start(ServicePlan plan, String id) {
-        return bottle(plan, id).startAt().orElseThrow();
+        return of(plan, id).startAt().orElseThrow();
     }
 
-    private static BottlePlan bottle(ServicePlan plan, String id) {
+    private static BottlePlan of(ServicePlan plan, String id) {
         return plan.bottles().stream()
                 .filter(bottle -> bottle.order().id().equals(id))
                 .findFirst()
@@ -90,16 +91,20 @@ class ReplannerTest {
                 .vessel("white", bottle(22), "room")
                 .move("white", start, "cold")
                 .build()
-                .predict(Duration.ofMinutes(240))
+                .predict(Duration.ofHours(4))
                 .vessel("white")
                 .meanTemperatureK(240 * 60.0);
-        Trust trust = replan(plan, 240, new News.Reading("white", 288, 0.5)).readings().get(0);
+        Trust trust = replan(plan, 240, new News.Reading("white", 288, 0.5))
+                .readings()
+                .get(0);
         assertThat(trust.predictedK()).isCloseTo(byHand, within(0.1));
     }
 
     @Test
     void aReadingBetweenIsWeighted() {
-        Trust trust = replan(oneWhite(), 10, new News.Reading("white", 293.15, 0.2)).readings().get(0);
+        Trust trust = replan(oneWhite(), 10, new News.Reading("white", 293.15, 0.2))
+                .readings()
+                .get(0);
         assertThat(trust.predictedK()).isCloseTo(295.15, within(0.01));
         // Both are sure to 0.2 K: the middle.
         assertThat(trust.usedK()).isCloseTo(294.15, within(0.05));
@@ -116,8 +121,9 @@ class ReplannerTest {
             assertThat(change.kind()).isEqualTo(Change.Kind.TIME);
             assertThat(change.atBefore()).contains(start(plan, "white"));
             assertThat(words(replan, change))
-                    .matches("white: into the refrigerator at \\d\\d:\\d\\d instead of \\d\\d:\\d\\d, because it was read at"
-                            + " 30\\.0 °C, 8\\.0 K warmer than predicted");
+                    .matches(
+                            "white: into the refrigerator at \\d\\d:\\d\\d instead of \\d\\d:\\d\\d, because it was read at"
+                                    + " 30\\.0 °C, 8\\.0 K warmer than predicted");
         });
     }
 
@@ -126,7 +132,7 @@ class ReplannerTest {
         ServicePlan plan = oneWhite();
         long now = Duration.between(Evenings.START, start(plan, "white")).toMinutes() + 30;
         Replan replan = replan(plan, now, new News.LateGuests(List.of(), Duration.ofMinutes(30)));
-        assertThat(bottle(replan.plan(), "white").order().servedAt()).isEqualTo(after(330));
+        assertThat(of(replan.plan(), "white").order().servedAt()).isEqualTo(after(330));
         assertThat(replan.done()).isEqualTo(plan.instructions().subList(0, 1));
         assertThat(replan.instructions()).allMatch(i -> replan.done().contains(i) || !i.at().isBefore(after(now)));
         assertThat(replan.changes().get(0).kind()).isEqualTo(Change.Kind.SERVED);
@@ -139,7 +145,7 @@ class ReplannerTest {
     void earlierGuestsAreNotPouredBeforeNow() {
         ServicePlan plan = oneWhite();
         Replan replan = replan(plan, 250, new News.EarlierGuests(List.of("white"), Duration.ofHours(2)));
-        assertThat(bottle(replan.plan(), "white").order().servedAt()).isEqualTo(after(251));
+        assertThat(of(replan.plan(), "white").order().servedAt()).isEqualTo(after(251));
     }
 
     @Test
@@ -148,18 +154,21 @@ class ReplannerTest {
                 .gear(bucket())
                 .bottle(white("white", 22, "room", 300))
                 .build());
-        String means = bottle(plan, "white").means();
+        String means = of(plan, "white").means();
         Replan replan = replan(plan, 5, new News.GearLost(means, "room"));
-        assertThat(bottle(replan.plan(), "white").stays()).noneMatch(stay -> stay.where().equals(means));
+        assertThat(of(replan.plan(), "white").stays())
+                .noneMatch(stay -> stay.where().equals(means));
         assertThat(replan.plan().works()).isTrue();
-        assertThat(replan.changes()).isNotEmpty().allMatch(change -> words(replan, change).contains("cannot be used any more"));
+        assertThat(replan.changes())
+                .isNotEmpty()
+                .allMatch(change -> words(replan, change).contains("cannot be used any more"));
     }
 
     @Test
     void aSwappedBottleIsPlannedAsItIs() {
         ServicePlan plan = oneWhite();
         Replan replan = replan(plan, 30, new News.BottleSwapped("white", bottle(27), "terrace"));
-        BottlePlan swapped = bottle(replan.plan(), "white");
+        BottlePlan swapped = of(replan.plan(), "white");
         assertThat(swapped.order().startsIn()).isEqualTo("terrace");
         assertThat(swapped.order().bottle().temperatureK()).isCloseTo(300.15, within(1e-9));
         assertThat(swapped.verdict().inRange()).isTrue();
@@ -170,18 +179,18 @@ class ReplannerTest {
     void oneMoreBottleLeavesTheOthersAlone() {
         ServicePlan plan = oneWhite();
         Replan replan = replan(plan, 30, new News.BottleAdded(white("second", 22, "room", 320)));
-        assertThat(bottle(replan.plan(), "white").startAt()).contains(start(plan, "white"));
+        assertThat(of(replan.plan(), "white").startAt()).contains(start(plan, "white"));
         assertThat(replan.changes()).singleElement().satisfies(change -> {
             assertThat(change.kind()).isEqualTo(Change.Kind.ADDED);
             assertThat(change.bottleId()).isEqualTo("second");
         });
-        Replan without = Replanner.replan(
-                replan.plan(), after(40), List.of(new News.BottleRemoved("second")), LIMITS);
+        Replan without = Replanner.replan(replan.plan(), after(40), List.of(new News.BottleRemoved("second")), LIMITS);
         assertThat(without.changes()).singleElement().satisfies(change -> {
             assertThat(change.kind()).isEqualTo(Change.Kind.REMOVED);
-            assertThat(words(without, change)).isEqualTo("second: out of the plan, because second is not wanted any more");
+            assertThat(words(without, change))
+                    .isEqualTo("second: out of the plan, because second is not wanted any more");
         });
-        assertThat(bottle(without.plan(), "white").startAt()).contains(start(plan, "white"));
+        assertThat(of(without.plan(), "white").startAt()).contains(start(plan, "white"));
     }
 
     /** Half an hour before serving only ice does it; if there is none left, nothing does, and the plan says so. */
@@ -192,12 +201,14 @@ class ReplannerTest {
                 .ice(IceStock.of(4))
                 .bottle(white("white", 22, "room", 60))
                 .build());
-        assertThat(bottle(plan, "white").means()).isEqualTo("bucket");
-        long fill = Duration.between(Evenings.START, plan.gearUses().get(0).filledAt()).toMinutes();
+        assertThat(of(plan, "white").means()).isEqualTo("bucket");
+        long fill = Duration.between(Evenings.START, plan.gearUses().get(0).filledAt())
+                .toMinutes();
         assertThat(fill).isGreaterThan(2);
         Replan replan = replan(plan, fill - 1, new News.IceLeft(0));
         assertThat(replan.plan().gearUses()).isEmpty();
-        assertThat(bottle(replan.plan(), "white").stays()).noneMatch(stay -> stay.where().equals("bucket"));
+        assertThat(of(replan.plan(), "white").stays())
+                .noneMatch(stay -> stay.where().equals("bucket"));
         assertThat(replan.plan().works()).isFalse();
     }
 
@@ -224,10 +235,10 @@ class ReplannerTest {
     @Test
     void aHotterPlaceIsReckonedWith() {
         ServicePlan plan = oneWhite();
-        Replan replan = replan(
-                plan, 10, new News.PlaceChanged(new Place("room", "room", Air.at(celsius(35)))));
+        Replan replan = replan(plan, 10, new News.PlaceChanged(new Place("room", "room", Air.at(celsius(35)))));
         assertThat(start(replan.plan(), "white")).isBefore(start(plan, "white"));
-        assertThat(words(replan, replan.changes().get(0))).endsWith("because the air of the room is not as was forecast");
+        assertThat(words(replan, replan.changes().get(0)))
+                .endsWith("because the air of the room is not as was forecast");
     }
 
     @Test
@@ -240,8 +251,7 @@ class ReplannerTest {
                 .hasMessageContaining("gear fridge lost: expected one of [cold]");
         assertThatThrownBy(() -> replan(plan, 10, new News.BottleRemoved("white")))
                 .hasMessageContaining("still to be drunk");
-        assertThatThrownBy(() -> replan(plan, -1))
-                .hasMessageContaining("from the start of the plan");
+        assertThatThrownBy(() -> replan(plan, -1)).hasMessageContaining("from the start of the plan");
         assertThatThrownBy(() -> replan(plan, 305, new News.BottleSwapped("white", bottle(20), "room")))
                 .hasMessageContaining("not poured yet");
         assertThatThrownBy(() -> new News.LateGuests(List.of(), Duration.ZERO))
