@@ -101,7 +101,7 @@ class AdviserTest {
 
     @Test
     void aWiderRangeIsWhereTheBottleCanBe() {
-        PlanRequest request = room(6).bottle(white("white", 75)).build();
+        PlanRequest request = room(6).bottle(white("white", 55)).build();
         ServicePlan plan = Planner.plan(request);
         PlanAdvice.WiderRange wider =
                 change(advise(plan), PlanAdvice.WiderRange.class).orElseThrow();
