@@ -46,9 +46,11 @@ final class CautionSources {
             "Int. J. Adolesc. Med. Health 2015",
             "case series of burns from salted ice, Int. J. Adolesc. Med. Health (2015), doi 10.1515/ijamh-2015-0007: contact of more than"
                     + " 10 min and more than 20 min");
-    static final Source ICE_AS_COOLANT = Source.published(
+    static final Source ICE_AS_COOLANT = new Source(
             "Food Code 3-303.11",
-            "U.S. Food and Drug Administration, Food Code 2022, 3-303.11: ice that has cooled the outside of food is not used as food");
+            "U.S. Food and Drug Administration, Food Code 2022, 3-303.11: ice that has cooled the outside of food is not used as food"
+                    + " (from memory)",
+            Source.Kind.FROM_MEMORY);
     static final Source STORED_IN_ICE = Source.published(
             "Food Code 3-303.12",
             "U.S. Food and Drug Administration, Food Code 2022, 3-303.12: packaged food that water can get into is not kept in ice or water");
@@ -72,9 +74,11 @@ final class CautionSources {
             "Regulation (EC) 852/2004",
             "Regulation (EC) No 852/2004, annex II, chapter IX, paragraph 5: no temperature that makes a risk, limited periods for service;"
                     + " states no figure, and leaves it to national law and the operator's own procedures");
-    static final Source ALCOHOL = Source.published(
+    static final Source ALCOHOL = new Source(
             "Regulation (EU) 1169/2011",
-            "Regulation (EU) No 1169/2011, article 28(4): drinks of more than 1.2 % by volume state their strength (from memory)");
+            "Regulation (EU) No 1169/2011, article 28(2) and annex XII: drinks of more than 1.2 % by volume state their strength (from"
+                    + " memory)",
+            Source.Kind.FROM_MEMORY);
 
     private CautionSources() {}
 
