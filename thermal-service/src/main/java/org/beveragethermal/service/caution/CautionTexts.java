@@ -61,15 +61,16 @@ public final class CautionTexts {
     }
 
     /**
-     * A caution in words: signal word, what it is about, when, and to whom it defers.
+     * A caution in words: signal word, what it is about, when, and to whom it defers; of a limit that is kept what is kept, and by how much.
      *
      * @param caution the caution
      * @return some sentences
      */
     public String of(Caution caution) {
-        String body = caution.isCrossed()
-                ? format(key(caution.rule(), caution.signal()), caution.arguments())
-                : format(caution.code() + ".kept", caution.arguments());
+        if (!caution.isCrossed()) {
+            return format(caution.code() + ".kept", caution.arguments());
+        }
+        String body = format(key(caution.rule(), caution.signal()), caution.arguments());
         return Stream.of(signal(caution.signal()) + ": " + body, when(caution), plain("defer"))
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));

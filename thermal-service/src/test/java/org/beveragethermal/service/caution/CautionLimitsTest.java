@@ -7,6 +7,7 @@ import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.fahrenheit;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
+import java.util.Locale;
 import java.util.Map;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.provenance.Source;
@@ -113,6 +114,24 @@ class CautionLimitsTest {
                 2,
                 0,
                 rule.fromHotHours());
+    }
+
+    /** Fresh food compartments have a target of 4 °C, which every code calls cold, and may be at 8 °C, which only one does. */
+    @Test
+    void compartmentsOfTheUnion() {
+        for (Jurisdiction where : Jurisdiction.values()) {
+            where.rule()
+                    .ifPresent(rule -> OutsideChecks.published(
+                                    "fresh-food-compartment-"
+                                            + where.name()
+                                                    .toLowerCase(Locale.ROOT)
+                                                    .replace('_', '-'),
+                                    "Regulation (EU) 2019/2016, annex IV, table 3: fresh food, target 4 °C, 0 °C to 8 °C")
+                            .what("cold holding lies between target and upper end, " + where)
+                            .unit("K")
+                            .between(277.15, 281.15)
+                            .check(rule.coldK()));
+        }
     }
 
     @Test
