@@ -84,6 +84,8 @@ final class PredictedCourse implements Course {
 
     @Override
     public HoldingTime holding(HoldingClock clock) {
-        return clock.read(TemperatureHistory.of(prediction, Part.WARMEST));
+        Optional<FilledStay> stay = FilledStay.first(prediction);
+        return stay.map(part -> part.holding(clock))
+                .orElseGet(() -> clock.read(TemperatureHistory.of(prediction, Part.WARMEST)));
     }
 }

@@ -23,6 +23,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.storage.TemperatureHistory;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Refrigerator;
@@ -415,6 +416,29 @@ class CautionsTest {
         TimeToTemperature leaves = table.timeToK(277.594, 0);
         assertThat(after(over))
                 .isCloseTo(((TimeToTemperature.Reached) leaves).after().plusHours(2), Duration.ofSeconds(2));
+    }
+
+    @Test
+    void aGlassThatIsFilledLaterCountsFromThen() {
+        Vessel glass = Vessels.of(VesselShape.TUMBLER, millilitres(300));
+        Prediction poured = Scene.builder()
+                .gear("room", Air.at(celsius(25)))
+                .vessel(
+                        "jug",
+                        Vessels.of(VesselShape.CARAFE, litres(1)).filledWith(Beverage.milk(percent(3.5)), celsius(4)),
+                        "room")
+                .emptyVessel("glass", glass, celsius(25), "room")
+                .pour("jug", Duration.ofMinutes(60), millilitres(200), "glass")
+                .build()
+                .predict(Duration.ofHours(5))
+                .vessel("glass");
+        CautionSubject subject = CautionSubject.of(Beverage.milk(percent(3.5)))
+                .with(Circumstance.OPENED)
+                .in(Jurisdiction.US_HOUSEHOLD);
+        CautionReport report = Cautions.of(poured, subject);
+        assertThat(after(found(report, CautionRule.HOLDING_TIME_OVER)))
+                .isCloseTo(Duration.ofHours(3), Duration.ofMinutes(1));
+        assertThat(after(found(report, CautionRule.OUT_OF_HOLDING))).isEqualTo(Duration.ofHours(1));
     }
 
     @Test
