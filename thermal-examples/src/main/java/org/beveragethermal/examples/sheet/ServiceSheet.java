@@ -2,7 +2,6 @@
 package org.beveragethermal.examples.sheet;
 
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,7 +17,6 @@ import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.service.plan.Advice;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.Fault;
-import org.beveragethermal.service.plan.GearKind;
 import org.beveragethermal.service.plan.GearUse;
 import org.beveragethermal.service.plan.Instruction;
 import org.beveragethermal.service.plan.Phrase;
@@ -79,14 +77,15 @@ public final class ServiceSheet {
         plan.bottles().forEach(this::bottle);
         ice();
         page.heading("Mind");
-        cautions().forEach(caution -> page.paragraph("- ", caution));
+        SheetCautions.of(plan, texts).forEach(caution -> page.paragraph("- ", caution));
         page.heading("What this sheet does not know");
         limits().forEach(limit -> page.paragraph("- ", limit));
         return page.text();
     }
 
     private void verdict() {
-        long inRange = plan.bottles().stream().filter(b -> b.verdict().inRange()).count();
+        long inRange =
+                plan.bottles().stream().filter(b -> b.verdict().inRange()).count();
         page.line("");
         page.paragraph(
                 "",
@@ -167,7 +166,9 @@ public final class ServiceSheet {
                         texts.temperature(bottle.warmestK())));
         page.paragraph("  verdict  ", texts.words(PlanPhrases.verdict(bottle)));
         for (int i = 0; i < bottle.reasons().size(); i++) {
-            page.paragraph(i == 0 ? "  why      " : "           ", texts.words(bottle.reasons().get(i)));
+            page.paragraph(
+                    i == 0 ? "  why      " : "           ",
+                    texts.words(bottle.reasons().get(i)));
         }
         page.line("");
     }
@@ -200,25 +201,6 @@ public final class ServiceSheet {
                 .map(gone -> "All of it has melted by " + texts.clock(gone) + ".")
                 .orElse(String.format(
                         Locale.ROOT, "About %.1f kg are left when its last bottle is finished.", use.iceLeftKg()));
-    }
-
-    private List<String> cautions() {
-        List<String> cautions = new ArrayList<>();
-        boolean ice = plan.request().gear().values().stream().anyMatch(g -> g.kind() == GearKind.ICE_BATH);
-        if (ice) {
-            cautions.add(
-                    "Let bottles down into ice gently and look for cracks; never reach into ice with broken glass in it.");
-            cautions.add(
-                    "Keep the mouths of bottles above the melt water, wipe bottles before pouring, and do not use this ice in"
-                            + " drinks.");
-        }
-        if (plan.bottles().stream().anyMatch(b -> b.order().target().style().sparkling())) {
-            cautions.add(
-                    "Sparkling bottles are under pressure: open them cold, pointed away from people, holding the stopper.");
-        }
-        cautions.add(
-                "Serve alcohol responsibly. Local codes and licensed practice for food, drink and equipment come first.");
-        return cautions;
     }
 
     private List<String> limits() {
