@@ -130,6 +130,12 @@ final class LevelSearch {
         return rootCut;
     }
 
+    /** The weights by which the root alone is shown to have no choice; null if there are none. */
+    @Nullable
+    Cut breaking() {
+        return infeasible() ? tree.onlyBreaking() : null;
+    }
+
     /** Capacity rows that the proof rests on. */
     BitSet rowsInProof() {
         return tree.rows(model);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The tree of a search as far as a proof needs it; grows with the search. */
 final class ProofTree {
@@ -17,6 +18,12 @@ final class ProofTree {
         groups.add(group);
         children.add(child);
         return child;
+    }
+
+    /** The last cut of a tree without branches, null if there are branches. */
+    @Nullable
+    Cut onlyBreaking() {
+        return children.isEmpty() && !cuts.isEmpty() ? cuts.get(cuts.size() - 1) : null;
     }
 
     /** Capacity rows of the cuts that are needed. */
