@@ -150,8 +150,8 @@ final class LevelSearch {
             }
             limits.add(bound() - 1);
         }
-        boolean all = stopped;
-        return new Certificate.Proof(limits, () -> tree.node(model, all, limits.size()));
+        ProofTree.Style style = new ProofTree.Style(stopped, limits.size(), infeasible() ? Long.MAX_VALUE : bound());
+        return new Certificate.Proof(limits, () -> tree.node(model, style));
     }
 
     /** Looks at a node; gives the child to go on with, null if it is done with. */
@@ -172,9 +172,7 @@ final class LevelSearch {
         if (strikePlainly(node)) {
             return null;
         }
-        if (node.alive.cardinality() == model.items()) {
-            offer(node.alive.stream().toArray());
-            strikePlainly(node);
+        if (closedAsOneChoice(node)) {
             return null;
         }
         Relaxation relaxation = Relaxation.solve(model, node.alive, level, costLimits, budget);
@@ -192,7 +190,16 @@ final class LevelSearch {
                 return null;
             }
         }
-        return emptied(node.alive) ? null : branch(node, relaxation.taken, weighed);
+        return closedAsOneChoice(node) ? null : branch(node, relaxation.taken, weighed);
+    }
+
+    /** Whether only one choice was left: it is taken if it is the best yet, and plain limits then strike it out. */
+    private boolean closedAsOneChoice(Node node) {
+        if (node.alive.cardinality() > model.items()) {
+            return false;
+        }
+        offer(node.alive.stream().toArray());
+        return strikePlainly(node);
     }
 
     private @Nullable Node stop(Node node) {
@@ -273,6 +280,7 @@ final class LevelSearch {
         Cut.Sum sum = weighed.sum();
         if (weighed.unit() > 0) {
             long bound = weighed.bound(0);
+            node.proof.boundedBy(weighed.cut(), bound);
             if (bound > node.bound) {
                 node.bound = bound;
                 node.boundBy = weighed.cut();

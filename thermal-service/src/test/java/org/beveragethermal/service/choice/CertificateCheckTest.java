@@ -22,11 +22,23 @@ class CertificateCheckTest {
             ChoiceProblem problem = DrawnProblems.shared(seed);
             if (RouteChooser.choose(problem) instanceof ChoiceAnswer.Proven proven
                     && proven.certificate().parts().size() == 1
-                    && !root(proven).branches().isEmpty()) {
+                    && CertificateCheck.fault(problem, withoutBranches(proven)).isPresent()) {
                 return problem;
             }
         }
         throw new AssertionError("no problem needs branches");
+    }
+
+    private static ChoiceAnswer withoutBranches(ChoiceAnswer.Proven proven) {
+        Certificate.Part part = proven.certificate().parts().get(0);
+        List<Certificate.Proof> proofs = new ArrayList<>(part.proofs());
+        proofs.set(
+                0,
+                Certificate.Proof.of(
+                        proofs.get(0).costLimits(),
+                        new Certificate.Node(root(proven).weights(), List.of())));
+        Certificate.Part bare = new Certificate.Part(part.items(), part.outdone(), proofs);
+        return new ChoiceAnswer.Proven(proven.choice(), new Certificate(List.of(bare)));
     }
 
     private static Certificate.Node root(ChoiceAnswer.Proven proven) {
