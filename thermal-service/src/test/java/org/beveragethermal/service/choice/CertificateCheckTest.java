@@ -2,6 +2,7 @@
 package org.beveragethermal.service.choice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -142,30 +143,29 @@ class CertificateCheckTest {
         for (int seed = 0; seed < 300; seed++) {
             ChoiceProblem problem = DrawnProblems.small(seed);
             if (RouteChooser.choose(problem) instanceof ChoiceAnswer.Proven proven) {
-                SplitMix random = new SplitMix(seed);
-                Certificate lifted = new Certificate(proven.certificate().parts().stream()
-                        .map(part -> lifted(part, random))
-                        .toList());
-                List<Long> bounds = new ArrayList<>(proven.choice().costByLevel());
-                ChoiceAnswer claim = new ChoiceAnswer.Best(proven.choice(), bounds, 0.5, lifted);
-                assertThat(CertificateCheck.fault(problem, claim))
-                        .as("seed %d", seed)
-                        .isPresent();
-                claims++;
+                for (Certificate.Part part : proven.certificate().parts()) {
+                    for (Certificate.Proof proof : part.proofs()) {
+                        Certificate.Node changed = changed(proof.root(), new SplitMix(seed));
+                        assertRefused(problem, part, lifted(proof, proof.root()), seed);
+                        assertRefused(problem, part, lifted(proof, changed), seed);
+                        claims++;
+                    }
+                }
             }
         }
-        assertThat(claims).isGreaterThan(100);
+        assertThat(claims).isGreaterThan(500);
     }
 
-    /** Claims for every level that even its least cost is too little, with some weights changed. */
-    private static Certificate.Part lifted(Certificate.Part part, SplitMix random) {
-        List<Certificate.Proof> proofs = new ArrayList<>();
-        for (Certificate.Proof proof : part.proofs()) {
-            List<Long> limits = new ArrayList<>(proof.costLimits());
-            limits.set(limits.size() - 1, limits.get(limits.size() - 1) + 1);
-            proofs.add(Certificate.Proof.of(limits, changed(proof.root(), random)));
-        }
-        return new Certificate.Part(part.items(), part.outdone(), proofs);
+    private static void assertRefused(ChoiceProblem problem, Certificate.Part part, Certificate.Proof proof, int seed) {
+        ProofCheck check = new ProofCheck(problem, part);
+        assertThatThrownBy(() -> check.follow(proof)).as("seed %d", seed).isInstanceOf(ProofCheck.Refused.class);
+    }
+
+    /** Claims that even the least cost, that of the choice found, is too little. */
+    private static Certificate.Proof lifted(Certificate.Proof proof, Certificate.Node root) {
+        List<Long> limits = new ArrayList<>(proof.costLimits());
+        limits.set(limits.size() - 1, limits.get(limits.size() - 1) + 1);
+        return Certificate.Proof.of(limits, root);
     }
 
     private static Certificate.Node changed(Certificate.Node node, SplitMix random) {
