@@ -1,71 +1,18 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.choice;
 
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Follows a {@link Certificate} in whole numbers. Shares nothing with the search. */
+/**
+ * Checks what an answer claims against its {@link Certificate}, in whole numbers and without searching. Shares nothing with the search.
+ */
 public final class CertificateCheck {
-    /** Places of gear in one slot. */
-    private record Place(String gearId, int slot) {}
-
-    /** What a route costs and takes, whatever it is called. */
-    private record Burden(List<Long> costs, Map<Place, Long> places) {}
-
-    private final Map<Place, Long> capacity = new HashMap<>();
-    private final Map<String, Map<String, Burden>> burdens = new LinkedHashMap<>();
-    private List<Long> limits = List.of();
-
-    /** Reads the items of a part, leaving out slots that they cannot overload and routes that are outdone. */
-    private CertificateCheck(ChoiceProblem problem, Certificate.Part part) {
-        Map<Place, Long> most = new HashMap<>();
-        for (ChoiceItem item : problem.items()) {
-            if (part.items().contains(item.id())) {
-                Map<String, Burden> routes = new LinkedHashMap<>();
-                Map<Place, Long> mostOfItem = new HashMap<>();
-                for (CandidateRoute route : item.routes()) {
-                    Map<Place, Long> places = new HashMap<>();
-                    for (Load load : route.loads()) {
-                        for (int slot = load.firstSlot(); slot < load.endSlot(); slot++) {
-                            places.merge(new Place(load.gearId(), slot), (long) load.places(), Math::addExact);
-                        }
-                    }
-                    places.forEach((place, count) -> mostOfItem.merge(place, count, Math::max));
-                    routes.put(route.id(), new Burden(route.costs(), places));
-                }
-                mostOfItem.forEach((place, count) -> most.merge(place, count, Math::addExact));
-                burdens.put(item.id(), routes);
-            }
-        }
-        require(burdens.size() == part.items().size(), "the items of a part are not distinct items of the problem");
-        problem.gear().forEach(gear -> {
-            for (int slot = 0; slot < problem.slots(); slot++) {
-                capacity.put(
-                        new Place(gear.id(), slot), (long) gear.capacityBySlot().get(slot));
-            }
-        });
-        burdens.values()
-                .forEach(routes -> routes.values()
-                        .forEach(burden ->
-                                burden.places().keySet().removeIf(place -> get(most, place) <= get(capacity, place))));
-        for (Certificate.Outdone outdone : part.outdone()) {
-            Map<String, Burden> routes = get(burdens, outdone.item());
-            Burden worse = get(routes, outdone.route());
-            Burden better = get(routes, outdone.better());
-            require(
-                    !outdone.route().equals(outdone.better()) && noMore(better, worse),
-                    outdone.better() + " does not outdo " + outdone.route());
-            routes.remove(outdone.route());
-        }
-    }
+    private CertificateCheck() {}
 
     /**
      * What is wrong with what an answer claims: the choice, its costs, that none is better or how much better one may be, or that there is none.
@@ -83,16 +30,16 @@ public final class CertificateCheck {
                 checkGap(best);
             } else if (answer instanceof ChoiceAnswer.Infeasible infeasible) {
                 List<Certificate.Part> parts = infeasible.certificate().parts();
-                require(
+                ProofCheck.require(
                         parts.size() == 1 && parts.get(0).items().equals(infeasible.items()),
                         "other items are at fault");
-                require(parts.get(0).proofs().size() == 1, "one proof is needed");
+                ProofCheck.require(parts.get(0).proofs().size() == 1, "one proof is needed");
                 Certificate.Proof proof = parts.get(0).proofs().get(0);
-                require(proof.costLimits().isEmpty(), "only a choice of limited cost is excluded");
-                new CertificateCheck(problem, parts.get(0)).follow(proof);
+                ProofCheck.require(proof.costLimits().isEmpty(), "only a choice of limited cost is excluded");
+                new ProofCheck(problem, parts.get(0)).follow(proof);
             }
             return Optional.empty();
-        } catch (Refused refused) {
+        } catch (ProofCheck.Refused refused) {
             return Optional.of(Objects.requireNonNull(refused.getMessage()));
         } catch (ArithmeticException tooLarge) {
             return Optional.of("the weights are too large");
@@ -100,36 +47,31 @@ public final class CertificateCheck {
     }
 
     private static void check(ChoiceProblem problem, Choice choice, List<Long> claimed, Certificate certificate) {
-        AnswerCheck.faults(problem, choice).forEach(fault -> require(false, fault));
+        AnswerCheck.faults(problem, choice).forEach(fault -> ProofCheck.require(false, fault));
         List<String> items = certificate.parts().stream()
                 .flatMap(part -> part.items().stream())
                 .toList();
         Set<String> all = problem.items().stream().map(ChoiceItem::id).collect(Collectors.toSet());
-        require(
+        ProofCheck.require(
                 items.size() == all.size() && all.equals(new HashSet<>(items)),
                 "the parts do not hold every item once");
-        require(claimed.size() == problem.levels().size(), "there is not one bound for each level");
+        ProofCheck.require(claimed.size() == problem.levels().size(), "there is not one bound for each level");
         long[] fromSearch = new long[claimed.size()];
         long[] plain = new long[claimed.size()];
         for (Certificate.Part part : certificate.parts()) {
-            CertificateCheck check = new CertificateCheck(problem, part);
-            require(part.proofs().size() <= claimed.size(), "there are more proofs than levels");
+            ProofCheck check = new ProofCheck(problem, part);
+            ProofCheck.require(part.proofs().size() <= claimed.size(), "there are more proofs than levels");
             for (int k = 0; k < claimed.size(); k++) {
-                int level = k;
-                long least = check.burdens.values().stream()
-                        .mapToLong(routes -> routes.values().stream()
-                                .mapToLong(route -> route.costs().get(level))
-                                .min()
-                                .orElseThrow())
-                        .sum();
+                long least = check.leastCost(k);
                 plain[k] += least;
                 fromSearch[k] +=
-                        k < part.proofs().size() ? Math.max(least, check.bound(problem, part, k, choice)) : least;
+                        k < part.proofs().size() ? Math.max(least, bound(check, problem, part, k, choice)) : least;
             }
         }
         boolean tight = true;
         for (int k = 0; k < claimed.size(); k++) {
-            require(claimed.get(k) <= (tight ? fromSearch[k] : plain[k]), "the bound of level " + k + " is not proven");
+            ProofCheck.require(
+                    claimed.get(k) <= (tight ? fromSearch[k] : plain[k]), "the bound of level " + k + " is not proven");
             tight &= claimed.get(k).equals(choice.costByLevel().get(k));
         }
     }
@@ -139,153 +81,31 @@ public final class CertificateCheck {
             long cost = best.choice().costByLevel().get(k);
             long missing = cost - best.lowerBounds().get(k);
             if (missing != 0) {
-                require(best.gap() == (double) missing / cost, "the gap is not " + best.gap());
+                ProofCheck.require(best.gap() == (double) missing / cost, "the gap is not " + best.gap());
                 return;
             }
         }
-        require(false, "no level has a gap");
+        ProofCheck.require(false, "no level has a gap");
     }
 
     /** What the level costs at the least if the levels before cost no more than they do. */
-    private long bound(ChoiceProblem problem, Certificate.Part part, int level, Choice choice) {
+    private static long bound(
+            ProofCheck check, ChoiceProblem problem, Certificate.Part part, int level, Choice choice) {
         Certificate.Proof proof = part.proofs().get(level);
-        require(proof.costLimits().size() == level + 1, "a proof has not one limit for each level up to its own");
+        ProofCheck.require(
+                proof.costLimits().size() == level + 1, "a proof has not one limit for each level up to its own");
         for (int k = 0; k < level; k++) {
             long cost = 0;
             for (ChoiceItem item : problem.items()) {
                 for (CandidateRoute route : item.routes()) {
-                    boolean chosen = burdens.containsKey(item.id())
+                    boolean chosen = part.items().contains(item.id())
                             && route.id().equals(choice.routeByItem().get(item.id()));
                     cost += chosen ? route.costs().get(k) : 0;
                 }
             }
-            require(proof.costLimits().get(k) >= cost, "a limit is below the cost of the choice");
+            ProofCheck.require(proof.costLimits().get(k) >= cost, "a limit is below the cost of the choice");
         }
-        follow(proof);
+        check.follow(proof);
         return proof.costLimits().get(level) + 1;
-    }
-
-    private void follow(Certificate.Proof proof) {
-        limits = proof.costLimits();
-        Map<String, Set<String>> all = new LinkedHashMap<>();
-        burdens.forEach((item, routes) -> all.put(item, new LinkedHashSet<>(routes.keySet())));
-        follow(proof.root(), all, copy(all));
-    }
-
-    /** {@code left} are the routes not struck out, {@code allowed} those that the branches above allow, struck out or not. */
-    private void follow(Certificate.Node node, Map<String, Set<String>> left, Map<String, Set<String>> allowed) {
-        node.weights().forEach(weights -> strike(weights, left));
-        if (left.values().stream().anyMatch(Set::isEmpty)) {
-            return;
-        }
-        require(!node.branches().isEmpty(), "a case is left open");
-        String item = node.branches().get(0).item();
-        Set<String> uncovered = new HashSet<>(get(left, item));
-        Set<Burden> earlier = new HashSet<>();
-        Set<Burden> ofItem = burdensOf(item, allowed);
-        for (Certificate.Branch branch : node.branches()) {
-            require(branch.item().equals(item), "the branches of a node are of several items");
-            Map<String, Set<String>> below = copy(allowed);
-            for (String other : burdens.keySet()) {
-                if (!other.equals(item) && burdensOf(other, allowed).equals(ofItem)) {
-                    get(below, other).removeIf(route -> earlier.contains(get(get(burdens, other), route)));
-                }
-            }
-            get(below, item).retainAll(branch.routes());
-            earlier.addAll(burdensOf(item, below));
-            uncovered.removeAll(branch.routes());
-            Map<String, Set<String>> leftBelow = copy(below);
-            leftBelow.forEach((other, routes) -> routes.retainAll(get(left, other)));
-            follow(branch.node(), leftBelow, below);
-        }
-        require(uncovered.isEmpty(), "routes of " + item + " are in no branch");
-    }
-
-    private Set<Burden> burdensOf(String item, Map<String, Set<String>> routes) {
-        return get(routes, item).stream()
-                .map(route -> get(get(burdens, item), route))
-                .collect(Collectors.toSet());
-    }
-
-    /** Strikes out each route with which the weighed limits are broken even if all others take what is lightest. */
-    private void strike(Certificate.Weights weights, Map<String, Set<String>> left) {
-        Map<Place, Long> onPlaces = new HashMap<>();
-        long slack = 0;
-        for (Certificate.OnSlot on : weights.onSlots()) {
-            Place place = new Place(on.gearId(), on.slot());
-            require(
-                    on.weight() >= 0 && onPlaces.put(place, on.weight()) == null,
-                    "a weight is negative or given twice");
-            slack = Math.addExact(slack, Math.multiplyExact(on.weight(), get(capacity, place)));
-        }
-        require(weights.onLevels().size() <= limits.size(), "a weight is on a level without limit");
-        for (int k = 0; k < weights.onLevels().size(); k++) {
-            require(weights.onLevels().get(k) >= 0, "a weight is negative");
-            slack = Math.addExact(slack, Math.multiplyExact(weights.onLevels().get(k), limits.get(k)));
-        }
-        Map<String, Map<String, Long>> above = new HashMap<>();
-        for (Map.Entry<String, Set<String>> entry : left.entrySet()) {
-            Map<String, Long> weighed = new HashMap<>();
-            entry.getValue()
-                    .forEach(route -> weighed.put(
-                            route, weigh(get(get(burdens, entry.getKey()), route), onPlaces, weights.onLevels())));
-            long least = weighed.values().stream().mapToLong(w -> w).min().orElse(0);
-            weighed.replaceAll((route, weight) -> Math.subtractExact(weight, least));
-            above.put(entry.getKey(), weighed);
-            slack = Math.subtractExact(slack, least);
-        }
-        long finalSlack = slack;
-        left.forEach((item, routes) -> routes.removeIf(route -> get(get(above, item), route) > finalSlack));
-    }
-
-    private static long weigh(Burden burden, Map<Place, Long> onPlaces, List<Long> onLevels) {
-        long sum = 0;
-        for (Map.Entry<Place, Long> place : burden.places().entrySet()) {
-            long weight = onPlaces.getOrDefault(place.getKey(), 0L);
-            sum = Math.addExact(sum, Math.multiplyExact(weight, place.getValue()));
-        }
-        for (int k = 0; k < onLevels.size(); k++) {
-            sum = Math.addExact(
-                    sum, Math.multiplyExact(onLevels.get(k), burden.costs().get(k)));
-        }
-        return sum;
-    }
-
-    private static boolean noMore(Burden better, Burden worse) {
-        for (int k = 0; k < better.costs().size(); k++) {
-            if (better.costs().get(k) > worse.costs().get(k)) {
-                return false;
-            }
-        }
-        return better.places().entrySet().stream()
-                .allMatch(place -> place.getValue() <= worse.places().getOrDefault(place.getKey(), 0L));
-    }
-
-    private static Map<String, Set<String>> copy(Map<String, Set<String>> sets) {
-        Map<String, Set<String>> copy = new LinkedHashMap<>();
-        sets.forEach((key, set) -> copy.put(key, new LinkedHashSet<>(set)));
-        return copy;
-    }
-
-    private static <K, V> V get(Map<K, V> map, K key) {
-        V value = map.get(key);
-        if (value == null) {
-            throw new Refused("the certificate names something unknown: " + key);
-        }
-        return value;
-    }
-
-    private static void require(boolean holds, String otherwise) {
-        if (!holds) {
-            throw new Refused(otherwise);
-        }
-    }
-
-    private static final class Refused extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        Refused(String reason) {
-            super(reason);
-        }
     }
 }

@@ -19,9 +19,9 @@ public record ChoiceProblem(List<String> levels, int slots, List<SharedGear> gea
     /** The most slots. */
     public static final int MOST_SLOTS = 100_000;
     /** The most items. */
-    public static final int MOST_ITEMS = 5_000;
+    public static final int MOST_ITEMS = 2_000;
     /** The most routes of all items together. */
-    public static final int MOST_ROUTES = 100_000;
+    public static final int MOST_ROUTES = 40_000;
     /** The most levels of cost. */
     public static final int MOST_LEVELS = 32;
     /** The most gear. */

@@ -26,8 +26,9 @@ final class Faults {
     }
 
     private ChoiceAnswer.Infeasible explain(PartSearch part) {
-        PartSearch fewest = part;
-        int chunk = Math.max(1, part.model.items() / 2);
+        PartSearch heaviest = infeasiblePart(part.heaviest());
+        PartSearch fewest = heaviest == null ? part : heaviest;
+        int chunk = Math.max(1, fewest.model.items() / 2);
         while (chunk > 0 && tries < MOST_TRIES && !budget.spent()) {
             PartSearch fewer = withoutChunk(fewest, chunk);
             if (fewer == null) {

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  * as long as it can. All bounds and everything struck out rest on whole numbers.
  */
 final class LevelSearch {
-    private static final double FRACTION = 1e-6;
     /** Bounds the memory of open nodes to about 256 MB. */
     private static final long MOST_OPEN_BITS = 1L << 30;
 
@@ -24,34 +23,13 @@ final class LevelSearch {
     private final double gap;
     private final Budget budget;
     private final List<Cut> seeds;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(
-            Comparator.<Node>comparingLong(node -> node.bound).thenComparingLong(node -> node.number));
+    private final PriorityQueue<SearchNode> open = new PriorityQueue<>(
+            Comparator.<SearchNode>comparingLong(node -> node.bound).thenComparingLong(node -> node.number));
     private final ProofTree tree = new ProofTree();
     private long numbers;
     private boolean stopped;
     private @Nullable Cut rootCut;
     private @Nullable Incumbent best;
-
-    /** A case still to be looked at. */
-    private static final class Node {
-        final long number;
-        final BitSet alive;
-        /** What the branches above allow, whatever was struck out. */
-        final BitSet allowed;
-
-        final ProofTree proof;
-        long bound;
-        Cut boundBy;
-
-        Node(long number, BitSet alive, BitSet allowed, ProofTree proof, long bound, Cut boundBy) {
-            this.number = number;
-            this.alive = alive;
-            this.allowed = allowed;
-            this.proof = proof;
-            this.bound = bound;
-            this.boundBy = boundBy;
-        }
-    }
 
     /**
      * Prepares a search.
@@ -87,9 +65,9 @@ final class LevelSearch {
         Cut plain = Cut.unit(model.capacities() + level);
         plain.needed = true;
         tree.cuts.add(plain);
-        open.add(new Node(numbers++, model.allRoutes(), model.allRoutes(), tree, model.leastCost(level), plain));
+        open.add(new SearchNode(numbers++, model.allRoutes(), model.allRoutes(), tree, model.leastCost(level), plain));
         while (!open.isEmpty() && !stopped) {
-            Node node = open.poll();
+            SearchNode node = open.poll();
             while (node != null && !stopped) {
                 node = closeEnough(node) ? stop(node) : look(node);
             }
@@ -97,7 +75,7 @@ final class LevelSearch {
     }
 
     /** Whether the bound, this node's included, lies within the gap. */
-    private boolean closeEnough(Node node) {
+    private boolean closeEnough(SearchNode node) {
         if (gap == 0 || best == null) {
             return false;
         }
@@ -118,7 +96,7 @@ final class LevelSearch {
     /** No choice within the limits of the levels before costs less in this level. */
     long bound() {
         long bound = best == null ? Long.MAX_VALUE : best.cost[level];
-        for (Node node : open) {
+        for (SearchNode node : open) {
             bound = Math.min(bound, node.bound);
         }
         return bound;
@@ -128,6 +106,12 @@ final class LevelSearch {
     @Nullable
     Cut rootCut() {
         return rootCut;
+    }
+
+    /** The weights by which the root alone is shown to have no choice; null if there are none. */
+    @Nullable
+    Cut breaking() {
+        return infeasible() ? tree.onlyBreaking() : null;
     }
 
     /** Capacity rows that the proof rests on. */
@@ -144,12 +128,12 @@ final class LevelSearch {
             }
             limits.add(bound() - 1);
         }
-        boolean all = stopped;
-        return new Certificate.Proof(limits, () -> tree.node(model, all, limits.size()));
+        ProofTree.Style style = new ProofTree.Style(stopped, limits.size(), infeasible() ? Long.MAX_VALUE : bound());
+        return new Certificate.Proof(limits, () -> tree.node(model, style));
     }
 
     /** Looks at a node; gives the child to go on with, null if it is done with. */
-    private @Nullable Node look(Node node) {
+    private @Nullable SearchNode look(SearchNode node) {
         if (node.bound > costLimits[level]) {
             node.boundBy.needed = true;
             return null;
@@ -166,9 +150,7 @@ final class LevelSearch {
         if (strikePlainly(node)) {
             return null;
         }
-        if (node.alive.cardinality() == model.items()) {
-            offer(node.alive.stream().toArray());
-            strikePlainly(node);
+        if (closedAsOneChoice(node)) {
             return null;
         }
         Relaxation relaxation = Relaxation.solve(model, node.alive, level, costLimits, budget);
@@ -186,28 +168,27 @@ final class LevelSearch {
                 return null;
             }
         }
-        return emptied(node.alive) ? null : branch(node, relaxation.taken, weighed);
+        return closedAsOneChoice(node) ? null : branch(node, relaxation.taken, weighed);
     }
 
-    private @Nullable Node stop(Node node) {
+    /** Whether only one choice was left: it is taken if it is the best yet, and plain limits then strike it out. */
+    private boolean closedAsOneChoice(SearchNode node) {
+        if (node.alive.cardinality() > model.items()) {
+            return false;
+        }
+        offer(node.alive.stream().toArray());
+        return strikePlainly(node);
+    }
+
+    private @Nullable SearchNode stop(SearchNode node) {
         stopped = true;
         open.add(node);
         return null;
     }
 
-    private boolean emptied(BitSet alive) {
-        for (int i = 0; i < model.items(); i++) {
-            int next = alive.nextSetBit(model.first[i]);
-            if (next < 0 || next >= model.first[i + 1]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Strikes out with one cut; true if some item has no route left. */
-    private boolean strike(Node node, Cut cut) {
-        if (emptied(node.alive)) {
+    private boolean strike(SearchNode node, Cut cut) {
+        if (model.emptied(node.alive)) {
             return true;
         }
         if (costLimits[level] == Long.MAX_VALUE && cut.weighs(model.capacities() + level)) {
@@ -217,11 +198,11 @@ final class LevelSearch {
             cut.needed = true;
             node.proof.cuts.add(cut);
         }
-        return emptied(node.alive);
+        return model.emptied(node.alive);
     }
 
     /** Strikes out what breaks a single limit, until nothing more does; true if some item has no route left. */
-    private boolean strikePlainly(Node node) {
+    private boolean strikePlainly(SearchNode node) {
         int before;
         do {
             before = node.alive.cardinality();
@@ -262,15 +243,13 @@ final class LevelSearch {
     }
 
     /** Takes the bound of a cut and strikes out with it; true if the node is done with. */
-    private boolean use(Node node, Weighed weighed) {
+    private boolean use(SearchNode node, Weighed weighed) {
         node.proof.cuts.add(weighed.cut());
         Cut.Sum sum = weighed.sum();
         if (weighed.unit() > 0) {
             long bound = weighed.bound(0);
-            if (bound > node.bound) {
-                node.bound = bound;
-                node.boundBy = weighed.cut();
-            }
+            node.proof.boundedBy(weighed.cut(), bound);
+            node.bound(bound, weighed.cut());
             if (node.proof == tree) {
                 rootCut = weighed.cut();
             }
@@ -282,7 +261,7 @@ final class LevelSearch {
         if (Cut.strike(model, node.alive, sum)) {
             weighed.cut().needed = true;
         }
-        return emptied(node.alive);
+        return model.emptied(node.alive);
     }
 
     private void offerRounded(double[] taken) {
@@ -323,100 +302,14 @@ final class LevelSearch {
         return true;
     }
 
-    /** Divides the routes of the most divided item; gives the likeliest case and keeps the others for later. */
-    private @Nullable Node branch(Node node, double[] taken, @Nullable Weighed weighed) {
-        int item = mostDivided(node.alive, taken);
-        List<int[]> groups = groups(node.alive, item, taken);
-        Node next = null;
-        BitSet earlier = new BitSet();
-        for (int[] group : groups) {
-            Node child = child(node, item, group, earlier, weighed);
-            for (int r : group) {
-                earlier.set(r - model.first[item]);
-            }
-            if (emptied(child.alive)) {
-                continue;
-            }
-            if (next == null) {
-                next = child;
-            } else {
-                open.add(child);
-            }
+    /** Gives the likeliest case below a node and keeps the others for later. */
+    private @Nullable SearchNode branch(SearchNode node, double[] taken, @Nullable Weighed weighed) {
+        List<SearchNode> children = Branching.children(model, node, taken, weighed, numbers);
+        numbers += children.size();
+        if (children.isEmpty()) {
+            return null;
         }
-        return next;
-    }
-
-    private int mostDivided(BitSet alive, double[] taken) {
-        int most = -1;
-        double mostBy = -1;
-        for (int i = 0; i < model.items(); i++) {
-            if (model.left(alive, i) == 1) {
-                continue;
-            }
-            double greatest = 0;
-            for (int r = model.first[i]; r < model.first[i + 1]; r++) {
-                greatest = Math.max(greatest, taken[r]);
-            }
-            if (1 - greatest > mostBy) {
-                mostBy = 1 - greatest;
-                most = i;
-            }
-        }
-        return most;
-    }
-
-    /** The two routes taken most, each by itself, and all others. */
-    private List<int[]> groups(BitSet alive, int item, double[] taken) {
-        List<Integer> routes = new ArrayList<>();
-        for (int r = alive.nextSetBit(model.first[item]);
-                r >= 0 && r < model.first[item + 1];
-                r = alive.nextSetBit(r + 1)) {
-            routes.add(r);
-        }
-        routes.sort(Comparator.comparingDouble((Integer r) -> -taken[r]).thenComparingInt(r -> r));
-        List<int[]> groups = new ArrayList<>();
-        int single = taken[routes.get(1)] > FRACTION ? 2 : 1;
-        for (int s = 0; s < single; s++) {
-            groups.add(new int[] {routes.get(s)});
-        }
-        if (routes.size() > single) {
-            groups.add(routes.subList(single, routes.size()).stream()
-                    .mapToInt(r -> r)
-                    .toArray());
-        }
-        return groups;
-    }
-
-    private Node child(Node node, int item, int[] group, BitSet earlier, @Nullable Weighed weighed) {
-        BitSet allowed = (BitSet) node.allowed.clone();
-        for (int other = 0; other < model.items(); other++) {
-            if (other != item && model.kind[other] == model.kind[item] && sameAllowed(node.allowed, item, other)) {
-                int first = model.first[other];
-                earlier.stream().forEach(place -> allowed.clear(first + place));
-            }
-        }
-        allowed.clear(model.first[item], model.first[item + 1]);
-        for (int r : group) {
-            allowed.set(r);
-        }
-        BitSet alive = (BitSet) node.alive.clone();
-        alive.and(allowed);
-        Node child = new Node(numbers++, alive, allowed, node.proof.child(group), node.bound, node.boundBy);
-        if (weighed != null && weighed.unit() > 0) {
-            long least = Arrays.stream(group)
-                    .mapToLong(r -> weighed.sum().ofRoute[r])
-                    .min()
-                    .orElseThrow();
-            long bound = weighed.bound(least - weighed.sum().leastOfItem[item]);
-            if (bound > child.bound) {
-                child.bound = bound;
-                child.boundBy = weighed.cut();
-            }
-        }
-        return child;
-    }
-
-    private boolean sameAllowed(BitSet allowed, int a, int b) {
-        return allowed.get(model.first[a], model.first[a + 1]).equals(allowed.get(model.first[b], model.first[b + 1]));
+        open.addAll(children.subList(1, children.size()));
+        return children.get(0);
     }
 }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Mends choices that overload gear and betters those that do not, by changing the route of one item or of two. */
 final class LocalSearch {
     private static final int MOST_IN_PAIRS = 120;
+    private static final int MOST_TRIALS = 2_000_000;
 
     private final Model model;
     private final Budget budget;
@@ -81,7 +82,7 @@ final class LocalSearch {
         long[] price = new long[use.length];
         Arrays.fill(price, 1);
         int[] restsUntil = new int[choice.length];
-        int moves = 100 + 2 * choice.length;
+        int moves = Math.min(100 + 2 * choice.length, MOST_TRIALS / model.routes.size());
         for (int move = 0; move < moves && !budget.spent(); move++) {
             if (model.fits(use)) {
                 return true;

@@ -83,6 +83,17 @@ final class Model {
         return alive.get(first[item], first[item + 1]).cardinality();
     }
 
+    /** Whether some item has no route left. */
+    boolean emptied(BitSet alive) {
+        for (int i = 0; i < items(); i++) {
+            int next = alive.nextSetBit(first[i]);
+            if (next < 0 || next >= first[i + 1]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The summed costs of one route for each item. */
     long[] cost(int[] choice) {
         long[] sum = new long[levels()];

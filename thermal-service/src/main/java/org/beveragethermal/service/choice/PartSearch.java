@@ -2,8 +2,11 @@
 package org.beveragethermal.service.choice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Solves a part level by level: what a level costs at the least is a limit for the next. */
@@ -13,6 +16,7 @@ final class PartSearch {
     private final List<Long> bounds = new ArrayList<>();
     private @Nullable Incumbent best;
     private boolean infeasible;
+    private @Nullable Cut breaking;
     private BitSet rowsInProof = new BitSet();
 
     PartSearch(Model model) {
@@ -42,6 +46,7 @@ final class PartSearch {
                 bounds.set(level, search.bound());
             }
             proofs.add(search.proof());
+            breaking = search.breaking();
             rowsInProof = search.rowsInProof();
             if (best == null || budget.spent()) {
                 return;
@@ -65,6 +70,33 @@ final class PartSearch {
     /** A bound for each level, given the costs of the levels before it. */
     List<Long> bounds() {
         return bounds;
+    }
+
+    /**
+     * Items that cannot all be served: those that weigh most by the weights that show it, as many as it takes; all items if more than one
+     * weighing was needed.
+     */
+    List<ChoiceItem> heaviest() {
+        if (breaking == null) {
+            return model.items;
+        }
+        long[] limits = new long[model.levels()];
+        Cut.Sum sum = breaking.sum(model, model.allRoutes(), limits);
+        long limit = Arrays.stream(sum.leastOfItem).sum() - sum.excess;
+        int[] byWeight = IntStream.range(0, model.items())
+                .boxed()
+                .sorted(Comparator.comparingLong(i -> -sum.leastOfItem[i]))
+                .mapToInt(i -> i)
+                .toArray();
+        long weight = 0;
+        BitSet heaviest = new BitSet();
+        for (int i : byWeight) {
+            if (weight <= limit) {
+                weight += sum.leastOfItem[i];
+                heaviest.set(i);
+            }
+        }
+        return heaviest.stream().mapToObj(model.items::get).toList();
     }
 
     /** Gear and slots that the last proof rests on. */

@@ -37,11 +37,7 @@ final class CandidateBook {
         this.ice = ice;
         this.earlier = earlier;
         this.corrections = corrections;
-        double end = request.bottles().stream()
-                .mapToDouble(order -> site.seconds(order.finishedAt()))
-                .max()
-                .orElseThrow();
-        this.tables = new FlowTables(site, request.bottles().get(0).bottle(), end);
+        this.tables = new FlowTables(site, request.bottles());
         this.forecaster = new Forecaster(site, tables);
         this.danger = new Danger(site);
     }
@@ -81,7 +77,7 @@ final class CandidateBook {
     }
 
     Task task(BottleOrder order) {
-        return tasks.computeIfAbsent(Task.likeness(order), key -> new Task(site, order));
+        return tasks.computeIfAbsent(Task.likeness(order), key -> new Task(site, tables, order));
     }
 
     /** Places and pools of gear that the bottle fits into, but for the pool in which it starts. */
@@ -94,7 +90,7 @@ final class CandidateBook {
                             gear.capacity() >= task.order().bottlePlaces() && Double.isFinite(ice.readyS(gear.id())));
             if (roomy
                     && !pool.id().equals(start)
-                    && tables.of(task.kind(), pool.id()).fits()) {
+                    && tables.of(task.order().bottle(), pool.id()).table().fits()) {
                 means.add(pool.id());
             }
         }

@@ -109,9 +109,11 @@ final class CandidateSearch {
         List<Candidate> tried = new ArrayList<>();
         for (double[] window : site.windowsS(id)) {
             double end = Math.min(task.readyS(), wholeBefore(window[1]));
-            for (double start : StartTimes.upTo(window[0], end)) {
-                if (start <= task.startLimitS()) {
-                    add(tried, id, start, end, keeper);
+            List<Double> starts = StartTimes.upTo(window[0], end);
+            for (int i = 0; i < starts.size() && starts.get(i) <= task.startLimitS(); i++) {
+                add(tried, id, starts.get(i), end, keeper);
+                if (i == 0 && passesBy(tried)) {
+                    break;
                 }
             }
         }
@@ -129,6 +131,16 @@ final class CandidateSearch {
         }
         out.add(later);
         return best.does();
+    }
+
+    /** Put there at once or never, it is poured first on the same side of its range: then no other moment is better than both. */
+    private boolean passesBy(List<Candidate> tried) {
+        if (tried.size() != 1) {
+            return false;
+        }
+        double atOnce = tried.get(0).forecast().pouredK();
+        double never = task.stayingK(task.servedS());
+        return Math.max(atOnce, never) < task.lowK() || Math.min(atOnce, never) > task.highK();
     }
 
     private void add(List<Candidate> tried, String id, double start, double end, String keeper) {

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
+import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 
@@ -25,6 +26,9 @@ final class CoupledRun {
     private static final double FREEZING_LOOK_S = 300;
     /** A pour is looked at so long before it is made [s]. */
     private static final double BEFORE_POUR_S = 0.001;
+
+    /** The verdict allows for more than this. */
+    private static final NetworkSolver SOLVER = NetworkSolver.standard().withToleranceK(0.02);
 
     private static final String CARAFE = "carafe of ";
 
@@ -47,7 +51,7 @@ final class CoupledRun {
                 filledS.put(gear.id(), Math.max(filled, ice.readyS(gear.id())));
             }
         }
-        this.run = scene().predict(Site.duration(endS), Strand.SOLVER);
+        this.run = scene().predict(Site.duration(endS), SOLVER);
     }
 
     private boolean uses(String gearId) {
@@ -185,7 +189,8 @@ final class CoupledRun {
         Prediction bottle = run.vessel(order.id());
         double end = site.seconds(order.servedAt());
         for (double time = 0; time <= end; time += FREEZING_LOOK_S) {
-            if (bottle.meanTemperatureK(time) < beverage.freezingOnsetK()) {
+            // Once it is decanted there is nothing in the bottle.
+            if (bottle.drinkTemperatureK(time).orElse(Double.POSITIVE_INFINITY) < beverage.freezingOnsetK()) {
                 return true;
             }
         }

@@ -4,7 +4,9 @@ package org.beveragethermal.service.plan;
 import org.beveragethermal.core.hazard.ThermalShock;
 import org.beveragethermal.core.hazard.WallMargin;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.SiValues;
+import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
  * Routes that are never taken, whatever they would bring: a drink that begins to freeze, one that fills its bottle to the brim by warmth,
@@ -36,6 +38,11 @@ final class Danger {
             }
         }
         return false;
+    }
+
+    /** Below this ice forms in a drink; −∞ where that is not known. */
+    static double freezingK(FilledVessel bottle) {
+        return bottle.liquid() instanceof Beverage beverage ? beverage.freezingOnsetK() : -Double.MAX_VALUE;
     }
 
     private boolean breaks(Task task, Leg leg, double wallK) {

@@ -18,10 +18,10 @@ final class Decanting {
      * @throws IllegalArgumentException if it does not take it
      */
     static FilledVessel filled(Airing airing, FilledVessel bottle) {
-        return FlowTables.kind(airing.carafe()
+        return airing.carafe()
                 .filledWith(
                         bottle.liquid(),
                         Measures.litres(LITRES_PER_CUBIC_METRE * bottle.liquidVolumeM3()),
-                        SiValues.celsiusOf(bottle.temperatureK())));
+                        SiValues.celsiusOf(bottle.temperatureK()));
     }
 }

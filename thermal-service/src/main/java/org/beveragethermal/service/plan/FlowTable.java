@@ -10,17 +10,17 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * What a place or a piece of gear makes of one kind of bottle in a time, from any temperature at any moment.
  *
  * <p>Predictions begin at temperatures on a grid; between two of them what comes out lies between as what goes in does. Where the air
- * changes they begin at every hour too. A bath is taken as filled a quarter of an hour before, or just filled, or between. Each prediction
+ * changes they begin at every second hour too. A bath is taken as filled a quarter of an hour before, or just filled, or between. Each prediction
  * is run when it is first asked for. Thread-safe; the order of questions makes no difference.
  */
 final class FlowTable {
 
-    private static final double GRID_K = 6;
-    private static final double COLDEST_K = 273.15 - 6 * GRID_K;
-    private static final int GRID = 17;
-    private static final double HOUR_S = 3600;
-    private static final double LONGEST_IN_AIR_S = 6 * HOUR_S;
-    private static final double LONGEST_IN_BATH_S = 2 * HOUR_S;
+    private static final double GRID_K = 8;
+    private static final double COLDEST_K = 273.15 - 4 * GRID_K;
+    private static final int GRID = 13;
+    private static final double EDITION_S = 2 * 3600;
+    private static final double LONGEST_IN_AIR_S = 6 * 3600;
+    private static final double LONGEST_IN_BATH_S = 2 * 3600;
     /** Editions of a bath: just filled, and as it is when its water is cold. */
     private static final int SETTLED = 1;
 
@@ -62,7 +62,7 @@ final class FlowTable {
         if (lastsS > longestS) {
             return after(fromS + longestS, after(fromS, startK, longestS), lastsS - longestS);
         }
-        double edition = filled ? Math.min(SETTLED, fromS / Site.FILLED_BEFORE_S) : steady ? 0 : fromS / HOUR_S;
+        double edition = filled ? Math.min(SETTLED, fromS / Site.FILLED_BEFORE_S) : steady ? 0 : fromS / EDITION_S;
         int first = (int) edition;
         double early = between(first, startK, lastsS);
         double part = edition - first;
@@ -100,7 +100,7 @@ final class FlowTable {
     }
 
     private Optional<Strand> predicted(int edition, int node) {
-        double fromS = filled ? 0 : edition * HOUR_S;
+        double fromS = filled ? 0 : edition * EDITION_S;
         double ageS = filled && edition == SETTLED ? Site.FILLED_BEFORE_S : 0;
         return Strand.at(kind, COLDEST_K + GRID_K * node)
                 .flatMap(bottle -> Strand.of(site, bottle, where, fromS, ageS, longestS));

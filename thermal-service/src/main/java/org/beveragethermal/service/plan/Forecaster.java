@@ -2,6 +2,7 @@
 package org.beveragethermal.service.plan;
 
 import java.util.function.DoubleUnaryOperator;
+import org.beveragethermal.materials.vessel.FilledVessel;
 
 /** Forecasts routes by flow tables: what comes out of one leg goes into the next. Thread-safe. */
 final class Forecaster {
@@ -45,8 +46,8 @@ final class Forecaster {
         if (leg.fromS() == 0 && leg.where().equals(task.order().startsIn())) {
             return task::stayingK;
         }
-        FlowTable table = tables.of(task.kindAfter(leg.fromS()), leg.where());
-        return after -> table.after(leg.fromS(), startK, after);
+        FlowTables.Flow flow = tables.of(task.vesselAfter(leg.fromS()), leg.where());
+        return after -> flow.after(leg.fromS(), startK, after);
     }
 
     /** One way along a route, with time stretched before and after the bottle is ready. */
@@ -71,15 +72,15 @@ final class Forecaster {
                 }
                 endsK[i] = course.applyAsDouble(stretch * (leg.toS() - leg.fromS()));
                 if (site.isIceBath(leg.where())) {
-                    iceKg += Math.max(0, task.kind().liquidMassKg() * heat(task, here) * (here - endsK[i]))
-                            / HEAT_OF_FUSION;
+                    iceKg +=
+                            Math.max(0, heatCapacity(task.order().bottle(), here) * (here - endsK[i])) / HEAT_OF_FUSION;
                 }
                 here = endsK[i];
             }
         }
 
-        private double heat(Task task, double kelvins) {
-            return task.kind().liquid().specificHeatCapacity(kelvins);
+        private static double heatCapacity(FilledVessel bottle, double kelvins) {
+            return bottle.liquidMassKg() * bottle.liquid().specificHeatCapacity(kelvins);
         }
     }
 }

@@ -13,8 +13,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 /** One prediction of one bottle in one place, kept as temperatures at fixed times: every minute of the first hour, then every five. */
 final class Strand {
 
-    /** Coarser than a plan's minutes need no better. */
-    static final NetworkSolver SOLVER = NetworkSolver.standard().withToleranceK(0.02);
+    /** A plan's minutes need no better. */
+    private static final NetworkSolver SOLVER = NetworkSolver.standard().withToleranceK(0.05);
 
     private static final double FINE_S = 60;
     private static final double COARSE_S = 300;

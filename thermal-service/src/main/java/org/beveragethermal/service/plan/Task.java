@@ -3,14 +3,12 @@ package org.beveragethermal.service.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /** What is asked of one bottle, on the plan's clock, and how it fares where it starts. Alike bottles share one. Immutable. */
 final class Task {
 
     private final BottleOrder order;
-    private final FilledVessel kind;
     private final Optional<FilledVessel> carafe;
     private final double readyS;
     private final double servedS;
@@ -21,9 +19,8 @@ final class Task {
     private final double brimfulK;
     private final Strand start;
 
-    Task(Site site, BottleOrder order) {
+    Task(Site site, FlowTables tables, BottleOrder order) {
         this.order = order;
-        this.kind = FlowTables.kind(order.bottle());
         this.servedS = site.seconds(order.servedAt());
         this.finishedS = site.seconds(order.finishedAt());
         this.poursS = order.pourTimes().stream().mapToDouble(site::seconds).toArray();
@@ -35,11 +32,9 @@ final class Task {
                 .mapToDouble(window -> window[1])
                 .findFirst()
                 .orElse(0);
-        this.freezingK = order.bottle().liquid() instanceof Beverage beverage
-                ? beverage.freezingOnsetK()
-                : Double.NEGATIVE_INFINITY;
+        this.freezingK = Danger.freezingK(order.bottle());
         this.brimfulK = order.bottle().brimfulAtK().orElse(Double.POSITIVE_INFINITY);
-        this.start = Strand.of(site, order.bottle(), order.startsIn(), 0, 0, Math.min(finishedS, startLimitS))
+        this.start = tables.start(order.bottle(), order.startsIn())
                 .orElseThrow(() -> new IllegalArgumentException(
                         "bottle " + order.id() + " starts in " + order.startsIn() + ": it cannot stand there"));
     }
@@ -63,14 +58,9 @@ final class Task {
         return order;
     }
 
-    /** What it is in the flow tables until it is decanted. */
-    FilledVessel kind() {
-        return kind;
-    }
-
-    /** What it is in the flow tables after a time: the carafe once it is decanted. */
-    FilledVessel kindAfter(double timeS) {
-        return timeS >= readyS ? carafe.orElse(kind) : kind;
+    /** What holds the drink after a time: the carafe once it is decanted. */
+    FilledVessel vesselAfter(double timeS) {
+        return timeS >= readyS ? carafe.orElse(order.bottle()) : order.bottle();
     }
 
     boolean isDecanted() {

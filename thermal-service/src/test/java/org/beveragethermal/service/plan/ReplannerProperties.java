@@ -3,9 +3,9 @@ package org.beveragethermal.service.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.beveragethermal.materials.units.Measures.celsius;
-import static org.beveragethermal.service.plan.Evenings.after;
-import static org.beveragethermal.service.plan.Evenings.bottle;
-import static org.beveragethermal.service.plan.Evenings.white;
+import static org.beveragethermal.service.plan.ReplanEvenings.after;
+import static org.beveragethermal.service.plan.ReplanEvenings.bottle;
+import static org.beveragethermal.service.plan.ReplanEvenings.white;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -26,9 +26,9 @@ class ReplannerProperties {
     /** From before anything is done to when the first bottle is being drunk. */
     private static final int LAST_MINUTE = 130;
 
-    private static final ServicePlan PLAN = Planner.plan(Evenings.room()
-            .gear(Evenings.refrigerator())
-            .gear(Evenings.bucket())
+    private static final ServicePlan PLAN = Planner.plan(ReplanEvenings.room()
+            .gear(ReplanEvenings.refrigerator())
+            .gear(ReplanEvenings.bucket())
             .ice(IceStock.of(6))
             .bottle(white("first", 24, "room", 120))
             .bottle(white("second", 24, "terrace", 150))

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
-import static org.beveragethermal.service.plan.Evenings.after;
-import static org.beveragethermal.service.plan.Evenings.bottle;
-import static org.beveragethermal.service.plan.Evenings.bucket;
-import static org.beveragethermal.service.plan.Evenings.refrigerator;
-import static org.beveragethermal.service.plan.Evenings.room;
-import static org.beveragethermal.service.plan.Evenings.white;
+import static org.beveragethermal.service.plan.ReplanEvenings.after;
+import static org.beveragethermal.service.plan.ReplanEvenings.bottle;
+import static org.beveragethermal.service.plan.ReplanEvenings.bucket;
+import static org.beveragethermal.service.plan.ReplanEvenings.refrigerator;
+import static org.beveragethermal.service.plan.ReplanEvenings.room;
+import static org.beveragethermal.service.plan.ReplanEvenings.white;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -84,9 +84,9 @@ class ReplannerTest {
     @Test
     void thePredictionBesideAReadingIsThatOfThePlan() {
         ServicePlan plan = oneWhite();
-        Duration start = Duration.between(Evenings.START, start(plan, "white"));
+        Duration start = Duration.between(ReplanEvenings.START, start(plan, "white"));
         double byHand = Scene.builder()
-                .gear("room", Evenings.ROOM)
+                .gear("room", ReplanEvenings.ROOM)
                 .gear("cold", refrigerator().surroundings())
                 .vessel("white", bottle(22), "room")
                 .move("white", start, "cold")
@@ -130,7 +130,7 @@ class ReplannerTest {
     @Test
     void lateGuestsArePouredLaterAndWhatIsDoneStays() {
         ServicePlan plan = oneWhite();
-        long now = Duration.between(Evenings.START, start(plan, "white")).toMinutes() + 30;
+        long now = Duration.between(ReplanEvenings.START, start(plan, "white")).toMinutes() + 30;
         Replan replan = replan(plan, now, new News.LateGuests(List.of(), Duration.ofMinutes(30)));
         assertThat(of(replan.plan(), "white").order().servedAt()).isEqualTo(after(330));
         assertThat(replan.done()).isEqualTo(plan.instructions().subList(0, 1));
@@ -202,7 +202,7 @@ class ReplannerTest {
                 .bottle(white("white", 22, "room", 60))
                 .build());
         assertThat(of(plan, "white").means()).isEqualTo("bucket");
-        long fill = Duration.between(Evenings.START, plan.gearUses().get(0).filledAt())
+        long fill = Duration.between(ReplanEvenings.START, plan.gearUses().get(0).filledAt())
                 .toMinutes();
         assertThat(fill).isGreaterThan(2);
         Replan replan = replan(plan, fill - 1, new News.IceLeft(0));
@@ -221,7 +221,7 @@ class ReplannerTest {
                 .bottle(white("later", 22, "room", 150))
                 .build());
         Instant start = start(plan, "white");
-        long now = Duration.between(Evenings.START, start).toMinutes() + 5;
+        long now = Duration.between(ReplanEvenings.START, start).toMinutes() + 5;
         Replan replan = replan(plan, now, new News.BottleRemoved("later"));
         assertThat(replan.plan().instructions()).noneMatch(i -> i.action() == Instruction.Action.FILL);
         assertThat(replan.plan().gearUses()).singleElement().satisfies(use -> {

@@ -4,8 +4,8 @@ package org.beveragethermal.service.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
-import static org.beveragethermal.service.plan.Evenings.START;
-import static org.beveragethermal.service.plan.Evenings.after;
+import static org.beveragethermal.service.plan.ReplanEvenings.START;
+import static org.beveragethermal.service.plan.ReplanEvenings.after;
 
 import java.time.Duration;
 import java.util.Map;
@@ -30,10 +30,10 @@ class WeatherClockTest {
                 .bottle(new BottleOrder(
                         "red",
                         "red",
-                        Evenings.bottle(16),
+                        ReplanEvenings.bottle(16),
                         "terrace",
                         1,
-                        Evenings.white("red", 16, "terrace", served).target(),
+                        ReplanEvenings.white("red", 16, "terrace", served).target(),
                         after(served),
                         "terrace",
                         Duration.ofMinutes(20)))
@@ -42,7 +42,7 @@ class WeatherClockTest {
         double byHand = Scene.builder()
                 .startingAfter(Duration.ofMinutes(startMinute))
                 .gear("terrace", EVENING)
-                .vessel("red", Evenings.bottle(16), "terrace")
+                .vessel("red", ReplanEvenings.bottle(16), "terrace")
                 .build()
                 .predict(lasts)
                 .vessel("red")
