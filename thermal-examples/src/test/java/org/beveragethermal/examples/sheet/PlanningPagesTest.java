@@ -143,7 +143,7 @@ class PlanningPagesTest {
 
     private List<String> replanned(String what, News... news) {
         Replan replan = Replanner.replan(plan, TWENTY_PAST_SIX, List.of(news), LIMITS);
-        PlanTexts words = texts(replan.plan().request(), scenario.zone());
+        PlanTexts words = texts.naming(replan.plan().request());
         List<String> told = new ArrayList<>();
         replan.readings().forEach(reading -> told.add(words.words(reading.phrase())));
         replan.changes().forEach(change -> told.add(words.words(change.phrase())));

@@ -5,8 +5,10 @@ import java.text.MessageFormat;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Objects;
 import java.util.ResourceBundle;
@@ -75,29 +77,21 @@ public final class PlanTexts {
     }
 
     /**
-     * The same texts with the names of a request instead of ids.
+     * The same texts with the names of a request instead of ids. What it does not know keeps the name that it had, so that gear which
+     * is lost can still be called by its own.
      *
      * @param request the request
      * @return new texts
      */
     public PlanTexts naming(PlanRequest request) {
-        return new PlanTexts(bundle, locale, clock, id -> name(request, id));
-    }
-
-    private static String name(PlanRequest request, String id) {
-        Place place = request.places().get(id);
-        if (place != null) {
-            return place.name();
-        }
-        Gear gear = request.gear().get(id);
-        if (gear != null) {
-            return gear.name();
-        }
-        return request.bottles().stream()
-                .filter(bottle -> bottle.id().equals(id))
-                .map(BottleOrder::name)
-                .findFirst()
-                .orElse(id);
+        Map<String, String> known = new HashMap<>();
+        request.places().values().forEach(place -> known.put(place.id(), place.name()));
+        request.gear().values().forEach(gear -> known.put(gear.id(), gear.name()));
+        request.bottles().forEach(bottle -> known.put(bottle.id(), bottle.name()));
+        return new PlanTexts(bundle, locale, clock, id -> {
+            String name = known.get(id);
+            return name == null ? names.apply(id) : name;
+        });
     }
 
     /**
