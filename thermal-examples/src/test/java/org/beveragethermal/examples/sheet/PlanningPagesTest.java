@@ -100,27 +100,30 @@ class PlanningPagesTest {
     @Test
     void whatWouldHelp() {
         List<List<String>> rows = new ArrayList<>();
-        InventedEvenings.all().forEach((name, request) -> {
-            ServicePlan tried = Planner.plan(request, LIMITS, PlanMonitor.NONE);
-            Advice advice = Adviser.advise(tried, LIMITS, PlanMonitor.NONE, () -> 0);
-            PlanTexts words = texts(request, ZoneOffset.UTC);
-            assertThat(advice.faults()).as(name).isNotEmpty();
-            assertThat(advice.ways()).as(name).isNotEmpty();
-            assertThat(advice.complete()).isTrue();
-            rows.add(List.of(
-                    name,
-                    joined(advice.faults().stream()
-                            .map(fault -> words.words(fault.what()))
-                            .toList()),
-                    joined(advice.ways().stream()
-                            .map(way -> words.words(way.change().phrase()))
-                            .toList()),
-                    Integer.toString(advice.plannerRuns())));
-        });
+        rows.add(advised("The evening above", plan, texts));
+        InventedEvenings.all()
+                .forEach((name, request) -> rows.add(advised(
+                        name, Planner.plan(request, LIMITS, PlanMonitor.NONE), texts(request, ZoneOffset.UTC))));
         DocumentParts.leaveTable(
                 "planning-advice",
                 List.of("Evening", "What does not work", "What would help, each by itself", "Plans on trial"),
                 rows);
+    }
+
+    private static List<String> advised(String name, ServicePlan tried, PlanTexts words) {
+        Advice advice = Adviser.advise(tried, LIMITS, PlanMonitor.NONE, () -> 0);
+        assertThat(advice.faults()).as(name).isNotEmpty();
+        assertThat(advice.ways()).as(name).isNotEmpty();
+        assertThat(advice.complete()).isTrue();
+        return List.of(
+                name,
+                joined(advice.faults().stream()
+                        .map(fault -> words.words(fault.what()))
+                        .toList()),
+                joined(advice.ways().stream()
+                        .map(way -> words.words(way.change().phrase()))
+                        .toList()),
+                Integer.toString(advice.plannerRuns()));
     }
 
     @Test
