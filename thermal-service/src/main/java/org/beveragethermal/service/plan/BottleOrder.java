@@ -3,7 +3,10 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.service.target.ServingTarget;
 
@@ -18,7 +21,10 @@ import org.beveragethermal.service.target.ServingTarget;
  * @param target the range it is to be served in and the aim inside it
  * @param servedAt when it is poured first
  * @param servedIn id of the place where it is served
- * @param finishedAfter how long it is drunk, > 0
+ * @param finishedAfter how long it is drunk, > 0, at most a day
+ * @param pourings the rounds of glasses, in order of time, from when it is served to when it is finished; none if they are not
+ *     known: then it is to be in range all the time
+ * @param airing how it is decanted before it is served, if it is
  */
 public record BottleOrder(
         String id,
@@ -29,9 +35,15 @@ public record BottleOrder(
         ServingTarget target,
         Instant servedAt,
         String servedIn,
-        Duration finishedAfter) {
+        Duration finishedAfter,
+        List<Pouring> pourings,
+        Optional<Airing> airing) {
 
     private static final Duration LONGEST_DRINKING = Duration.ofHours(24);
+    /** A bottle of 0.75 L gives five or six glasses. */
+    private static final int USUAL_GLASSES = 5;
+
+    private static final double ROUNDING_M3 = 1e-9;
 
     /**
      * Checks the parts.
@@ -45,6 +57,8 @@ public record BottleOrder(
      * @param servedAt when it is poured first
      * @param servedIn id of the place where it is served
      * @param finishedAfter how long it is drunk, > 0, at most a day
+     * @param pourings the rounds of glasses, not modified
+     * @param airing how it is decanted
      * @throws IllegalArgumentException if a condition is broken
      */
     public BottleOrder {
@@ -59,6 +73,179 @@ public record BottleOrder(
             throw new IllegalArgumentException(
                     "drinking time of " + id + " " + finishedAfter + ": expected more than nothing and at most a day");
         }
+        pourings = List.copyOf(pourings);
+        requirePourings(id, bottle, servedAt, servedAt.plus(finishedAfter), pourings);
+    }
+
+    private static void requirePourings(
+            String id, FilledVessel bottle, Instant from, Instant to, List<Pouring> pourings) {
+        double volumeM3 = 0;
+        Instant before = from.minusNanos(1);
+        for (Pouring pouring : pourings) {
+            if (!pouring.at().isAfter(before) || pouring.at().isAfter(to)) {
+                throw new IllegalArgumentException("pouring of " + id + " at " + pouring.at()
+                        + ": expected pourings in order of time from " + from + " to " + to);
+            }
+            before = pouring.at();
+            volumeM3 += pouring.volumeM3();
+        }
+        if (volumeM3 > bottle.liquidVolumeM3() + ROUNDING_M3) {
+            throw new IllegalArgumentException("poured from " + id + " " + volumeM3 + " m³: expected at most the "
+                    + bottle.liquidVolumeM3() + " m³ in it");
+        }
+    }
+
+    /**
+     * A bottle that is in range all the time while it is drunk, whenever glasses are poured, and is not decanted.
+     *
+     * @param id its id, not blank
+     * @param name what people call it
+     * @param bottle the bottle with its contents
+     * @param startsIn id of the place or gear where it is at the start
+     * @param bottlePlaces places it takes in gear, ≥ 1
+     * @param target range and aim
+     * @param servedAt when it is poured first
+     * @param servedIn id of the place where it is served
+     * @param finishedAfter how long it is drunk, > 0, at most a day
+     * @throws IllegalArgumentException if a condition is broken
+     */
+    public BottleOrder(
+            String id,
+            String name,
+            FilledVessel bottle,
+            String startsIn,
+            int bottlePlaces,
+            ServingTarget target,
+            Instant servedAt,
+            String servedIn,
+            Duration finishedAfter) {
+        this(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                target,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                List.of(),
+                Optional.empty());
+    }
+
+    /**
+     * The same bottle poured in rounds.
+     *
+     * @param newPourings rounds of glasses, in order of time, none before it is served or after it is finished
+     * @return a new order
+     * @throws IllegalArgumentException if they are out of order, outside that time, or more than there is
+     */
+    public BottleOrder poured(List<Pouring> newPourings) {
+        return new BottleOrder(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                target,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                newPourings,
+                airing);
+    }
+
+    /**
+     * The same bottle decanted.
+     *
+     * @param newAiring how
+     * @return a new order
+     */
+    public BottleOrder aired(Airing newAiring) {
+        return new BottleOrder(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                target,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                pourings,
+                Optional.of(newAiring));
+    }
+
+    /**
+     * The same bottle served at another time, its rounds with it.
+     *
+     * @param by how much later, negative for earlier
+     * @return a new order
+     */
+    BottleOrder shifted(Duration by) {
+        return new BottleOrder(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                target,
+                servedAt.plus(by),
+                servedIn,
+                finishedAfter,
+                pourings.stream()
+                        .map(pouring -> new Pouring(pouring.at().plus(by), pouring.volumeM3()))
+                        .toList(),
+                airing);
+    }
+
+    /** The same order with another range. */
+    BottleOrder aimedAt(ServingTarget newTarget) {
+        return new BottleOrder(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                newTarget,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                pourings,
+                airing);
+    }
+
+    /** The same order with a bottle that stands elsewhere. */
+    BottleOrder standing(FilledVessel newBottle, String newStart) {
+        return new BottleOrder(
+                id,
+                name,
+                newBottle,
+                newStart,
+                bottlePlaces,
+                target,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                pourings,
+                airing);
+    }
+
+    /**
+     * Moments at which its temperature counts: the pourings, or if there are none five moments from when it is served to when it is
+     * finished, both included, at equal distances.
+     *
+     * @return the moments, in order of time
+     */
+    public List<Instant> pourTimes() {
+        if (!pourings.isEmpty()) {
+            return pourings.stream().map(Pouring::at).toList();
+        }
+        List<Instant> times = new ArrayList<>();
+        for (int i = 0; i < USUAL_GLASSES; i++) {
+            times.add(servedAt.plus(finishedAfter.multipliedBy(i).dividedBy(USUAL_GLASSES - 1)));
+        }
+        return times;
     }
 
     /**

@@ -9,50 +9,111 @@ import java.util.Optional;
  * What happens to one bottle.
  *
  * @param order the bottle
- * @param verdict whether it is in range
- * @param means id of the place or gear that brings it to its temperature; where it starts if it stays there
- * @param startAt when it goes there; empty if it stays where it is
- * @param latestStart latest moment at which it could go there and still be in range when poured and until it is finished (or
- *     as long as it can be kept); empty if it stays where it is or no start is early enough
- * @param keptIn id of the place or gear where it stands while it is drunk
- * @param pouredAtK mean temperature when poured [K]
+ * @param verdict whether it is in range at every pour
+ * @param stays where it is and when, from the start of the plan until it is finished
+ * @param latestStart latest moment at which the last thing before serving could be done and the bottle still be in range at every pour;
+ *     empty if it stays where it is or no start is early enough
+ * @param pours temperatures when poured, one at least
  * @param coldestK coldest mean temperature from the first glass to the last [K]
  * @param warmestK warmest mean temperature from the first glass to the last [K]
- * @param finishedAtK mean temperature at the last glass [K]
  * @param leavesRangeAt when it leaves its range while it is drunk; empty if it does not, or was never in it
  * @param reasons why this way, and why not another
  */
 public record BottlePlan(
         BottleOrder order,
         Verdict verdict,
-        String means,
-        Optional<Instant> startAt,
+        List<Stay> stays,
         Optional<Instant> latestStart,
-        String keptIn,
-        double pouredAtK,
+        List<Poured> pours,
         double coldestK,
         double warmestK,
-        double finishedAtK,
         Optional<Instant> leavesRangeAt,
-        List<String> reasons) {
+        List<Reason> reasons) {
 
     /**
-     * Copies the reasons.
+     * Copies the lists.
      *
      * @param order the bottle
-     * @param verdict whether it is in range
-     * @param means id of what brings it to its temperature
-     * @param startAt when it goes there
-     * @param latestStart latest moment at which it could go there
-     * @param keptIn id of what keeps it while it is drunk
-     * @param pouredAtK mean temperature when poured [K]
+     * @param verdict whether it is in range at every pour
+     * @param stays where it is and when, one at least, not modified
+     * @param latestStart latest moment of the last thing before serving
+     * @param pours temperatures when poured, one at least, not modified
      * @param coldestK coldest mean temperature while it is drunk [K]
      * @param warmestK warmest mean temperature while it is drunk [K]
-     * @param finishedAtK mean temperature at the last glass [K]
      * @param leavesRangeAt when it leaves its range
      * @param reasons why this way, not modified
+     * @throws IllegalArgumentException if there is no stay or no pour
      */
     public BottlePlan {
+        stays = List.copyOf(stays);
+        pours = List.copyOf(pours);
         reasons = List.copyOf(reasons);
+        if (stays.isEmpty() || pours.isEmpty()) {
+            throw new IllegalArgumentException("plan of " + order.id() + " with " + stays.size() + " stays and "
+                    + pours.size() + " pours: expected one of each at least");
+        }
+    }
+
+    private Stay lastBeforeServing() {
+        Stay last = stays.get(0);
+        for (Stay stay : stays) {
+            if (stay.from().isBefore(order.servedAt())) {
+                last = stay;
+            }
+        }
+        return last;
+    }
+
+    /**
+     * What brings it to its temperature.
+     *
+     * @return id of the place or gear in which it is until it is served; where it starts if it stays there
+     */
+    public String means() {
+        return lastBeforeServing().where();
+    }
+
+    /**
+     * When it goes where it is until it is served.
+     *
+     * @return the moment; empty if it stays where it starts
+     */
+    public Optional<Instant> startAt() {
+        Stay last = lastBeforeServing();
+        boolean unmoved = last.equals(stays.get(0)) && last.where().equals(order.startsIn());
+        return unmoved ? Optional.empty() : Optional.of(last.from());
+    }
+
+    /**
+     * Where it is kept while it is drunk.
+     *
+     * @return id of the place or gear where it stands after the first glass
+     */
+    public String keptIn() {
+        Stay kept = stays.get(0);
+        for (Stay stay : stays) {
+            if (!stay.from().isAfter(order.servedAt())) {
+                kept = stay;
+            }
+        }
+        return kept.where();
+    }
+
+    /**
+     * The first glass.
+     *
+     * @return mean temperature when poured first [K]
+     */
+    public double pouredAtK() {
+        return pours.get(0).expected().meanK();
+    }
+
+    /**
+     * The last glass.
+     *
+     * @return mean temperature when poured last [K]
+     */
+    public double finishedAtK() {
+        return pours.get(pours.size() - 1).expected().meanK();
     }
 }

@@ -4,288 +4,240 @@ package org.beveragethermal.service.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
-import org.beveragethermal.core.surroundings.IceWaterBath;
-import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.units.Measures;
 
-/** Runs the whole plan as one scene with shared gear and reads the verdicts from it. */
+/** Bottles that share gear which remembers, on their routes in one scene: what becomes of them, and of the gear. */
 final class CoupledRun {
 
-    private static final double ZERO_CELSIUS_K = 273.15;
-    /** A mean temperature this far outside its range still counts as in it [K]: less than a thermometer shows. */
-    private static final double VERDICT_TOLERANCE_K = 0.05;
-    /** Temperatures while drinking are looked at this often. */
-    private static final Duration LOOK = Duration.ofSeconds(15);
-    /** Temperatures are looked at for freezing this often. */
-    private static final Duration FREEZING_LOOK = Duration.ofMinutes(5);
-    /** A difference from the prediction for the bottle alone that is worth a sentence [K]. */
-    private static final double NOTABLE_K = 0.3;
+    /** Temperatures while drinking are looked at this often, where pours are not known [s]. */
+    private static final double LOOK_S = 15;
+    /** Temperatures are looked at for freezing this often [s]. */
+    private static final double FREEZING_LOOK_S = 300;
+    /** A pour is looked at so long before it is made [s]. */
+    private static final double BEFORE_POUR_S = 0.001;
 
-    private final PlanRequest request;
-    private final List<Route> routes;
-    private final GearBook book;
-    private final Map<String, Duration> filledAfter;
+    /** The verdict allows for more than this. */
+    private static final NetworkSolver SOLVER = NetworkSolver.standard().withToleranceK(0.02);
+
+    private static final String CARAFE = "carafe of ";
+
+    private final Site site;
+    private final Map<BottleOrder, Route> routes;
+    private final Map<String, Double> filledS = new LinkedHashMap<>();
+    private final double endS;
     private final ScenePrediction run;
 
-    CoupledRun(PlanRequest request, List<Route> routes, GearBook book) {
-        this.request = request;
+    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes) {
+        this.site = site;
         this.routes = routes;
-        this.book = book;
-        this.filledAfter = filledAfter();
-        this.run = scene().predict(Duration.between(request.startsAt(), lastMoment()));
-    }
-
-    private Instant lastMoment() {
-        return request.bottles().stream()
-                .map(BottleOrder::finishedAt)
-                .max(Comparator.naturalOrder())
+        this.endS = routes.keySet().stream()
+                .mapToDouble(order -> site.seconds(order.finishedAt()))
+                .max()
                 .orElseThrow();
-    }
-
-    /** For each bath in use, when it is filled. */
-    private Map<String, Duration> filledAfter() {
-        Map<String, Duration> filled = new LinkedHashMap<>();
-        for (Gear gear : request.gear().values()) {
-            if (gear.kind().isFilled()) {
-                book.entries().stream()
-                        .filter(entry -> entry.gearId().equals(gear.id()))
-                        .mapToDouble(GearBook.Entry::fromS)
-                        .min()
-                        .ifPresent(first -> filled.put(
-                                gear.id(), Forecast.duration(Math.max(0, first - Forecast.FILLED_BEFORE_S))));
+        for (Gear gear : site.gear()) {
+            if (gear.kind().isFilled() && uses(gear.id())) {
+                double filled = Math.max(0, firstS(gear.id()) - Site.FILLED_BEFORE_S);
+                filledS.put(gear.id(), Math.max(filled, ice.readyS(gear.id())));
             }
         }
-        return filled;
+        this.run = scene().predict(Site.duration(endS), SOLVER);
+    }
+
+    private boolean uses(String gearId) {
+        return routes.values().stream()
+                .anyMatch(route ->
+                        route.legs().stream().anyMatch(leg -> leg.where().equals(gearId)));
+    }
+
+    double firstS(String gearId) {
+        return routes.values().stream()
+                .flatMap(route -> route.legs().stream())
+                .filter(leg -> leg.where().equals(gearId))
+                .mapToDouble(Leg::fromS)
+                .min()
+                .orElse(0);
     }
 
     private Scene scene() {
-        Scene.Builder scene = Scene.builder();
-        request.places().values().forEach(place -> scene.gear(place.id(), place.air()));
-        for (Gear gear : request.gear().values()) {
-            if (!gear.kind().isFilled()) {
-                scene.gear(gear.id(), gear.surroundings());
-            } else if (filledAfter.containsKey(gear.id())) {
-                scene.gear(gear.id(), gear.surroundings(), filledAfter.get(gear.id()));
-            }
+        Scene.Builder scene = Scene.builder().startingAfter(site.weather(0));
+        Set<String> used = new LinkedHashSet<>();
+        routes.forEach((order, route) -> {
+            route.legs().forEach(leg -> used.add(leg.where()));
+            used.add(order.servedIn());
+            order.airing().ifPresent(airing -> used.add(airing.where()));
+        });
+        for (String id : used) {
+            scene.gear(id, site.surroundings(id), Site.duration(filledS.getOrDefault(id, 0.0)));
         }
-        for (Route route : routes) {
-            addBottle(scene, route);
-        }
+        routes.forEach((order, route) -> add(scene, order, route));
         return scene.build();
     }
 
-    private void addBottle(Scene.Builder scene, Route route) {
-        BottleOrder order = route.order();
-        boolean atOnce = route.startS().isPresent() && route.startS().getAsDouble() == 0;
-        String here = atOnce ? route.means() : order.startsIn();
-        scene.vessel(order.id(), order.bottle(), here);
-        Duration served = after(order.servedAt());
-        if (route.startS().isPresent()
-                && !atOnce
-                && Forecast.duration(route.startS().getAsDouble()).compareTo(served) < 0) {
-            scene.move(order.id(), Forecast.duration(route.startS().getAsDouble()), route.means());
-            here = route.means();
+    private void add(Scene.Builder scene, BottleOrder order, Route route) {
+        List<Leg> legs = route.legs();
+        double servedS = site.seconds(order.servedAt());
+        String bottle = order.id();
+        String drink = bottle;
+        scene.vessel(bottle, order.bottle(), legs.get(0).where());
+        if (order.airing().isPresent()) {
+            Airing airing = order.airing().get();
+            double decantedS = servedS - Site.seconds(airing.before());
+            drink = CARAFE + bottle;
+            scene.emptyVessel(
+                            drink,
+                            airing.carafe(),
+                            Measures.kelvins(site.airK(airing.where(), decantedS)),
+                            airing.where())
+                    .pourAll(bottle, Site.duration(decantedS), drink);
         }
-        if (!route.keptIn().equals(here)) {
-            scene.move(order.id(), served, route.keptIn());
-        }
-        if (!route.keptIn().equals(order.servedIn()) && order.finishedAt().isBefore(lastMoment())) {
-            scene.move(order.id(), after(order.finishedAt()), order.servedIn());
-        }
-    }
-
-    private Duration after(Instant instant) {
-        return Duration.between(request.startsAt(), instant);
-    }
-
-    ServicePlan plan() {
-        List<BottlePlan> bottles = routes.stream().map(this::bottlePlan).toList();
-        Set<String> notes = new LinkedHashSet<>();
-        for (Route route : routes) {
-            notes.addAll(run.vessel(route.order().id()).limits());
-            freezing(route.order()).ifPresent(notes::add);
-        }
-        return new ServicePlan(request, bottles, instructions(), gearUses(), book.conflicts(), List.copyOf(notes));
-    }
-
-    /** A warning if a bottle is ever colder than its drink begins to freeze; ice in the drink is not modelled. */
-    private Optional<String> freezing(BottleOrder order) {
-        if (!(order.bottle().liquid() instanceof Beverage beverage)) {
-            return Optional.empty();
-        }
-        Prediction prediction = run.vessel(order.id());
-        for (Duration time : looks(Duration.ZERO, prediction.end(), FREEZING_LOOK)) {
-            if (at(prediction, time) < beverage.freezingOnsetK()) {
-                return Optional.of(order.name() + " becomes colder than its drink begins to freeze ("
-                        + String.format(Locale.ROOT, "%.1f °C", beverage.freezingOnsetK() - ZERO_CELSIUS_K)
-                        + "): it may freeze and burst; take it out before");
+        for (Leg leg : legs) {
+            String moved = leg.fromS() >= servedS ? drink : bottle;
+            boolean inCarafe = order.airing().isPresent()
+                    && leg.fromS()
+                            >= servedS
+                                    - Site.seconds(order.airing().orElseThrow().before())
+                    && leg.fromS() < servedS;
+            if (leg.fromS() > 0 && !inCarafe) {
+                scene.move(moved, Site.duration(leg.fromS()), leg.where());
             }
         }
-        return Optional.empty();
+        pour(scene, order, drink);
+        // Once it is empty it takes no more part in shared gear.
+        double finishedS = site.seconds(order.finishedAt());
+        if (finishedS < endS && !legs.get(legs.size() - 1).where().equals(order.servedIn())) {
+            scene.move(drink, Site.duration(finishedS), order.servedIn());
+        }
     }
 
-    private BottlePlan bottlePlan(Route route) {
-        BottleOrder order = route.order();
-        Prediction prediction = run.vessel(order.id());
-        Duration served = after(order.servedAt());
-        Duration finished = after(order.finishedAt());
-        double poured = at(prediction, served);
-        double coldest = poured;
-        double warmest = poured;
-        Optional<Instant> leaves = Optional.empty();
-        for (Duration time : looks(served, finished, LOOK)) {
-            double here = at(prediction, time);
+    /** Each round but the last leaves less in the bottle. */
+    private void pour(Scene.Builder scene, BottleOrder order, String drink) {
+        for (int i = 0; i + 1 < order.pourings().size(); i++) {
+            Pouring pouring = order.pourings().get(i);
+            scene.drink(drink, Site.duration(site.seconds(pouring.at())), Measures.cubicMetres(pouring.volumeM3()));
+        }
+    }
+
+    /** What becomes of each bottle, in the order of the routes. */
+    Map<BottleOrder, Outcome> outcomes() {
+        Map<BottleOrder, Outcome> outcomes = new LinkedHashMap<>();
+        routes.keySet().forEach(order -> outcomes.put(order, outcome(order)));
+        return outcomes;
+    }
+
+    private Outcome outcome(BottleOrder order) {
+        Prediction drink = run.vessel(order.airing().isPresent() ? CARAFE + order.id() : order.id());
+        List<Double> pours = new ArrayList<>();
+        order.pourTimes().forEach(time -> pours.add(kelvins(drink, justBefore(order, time))));
+        double coldest = Double.POSITIVE_INFINITY;
+        double warmest = Double.NEGATIVE_INFINITY;
+        OptionalDouble leaves = OptionalDouble.empty();
+        for (double time : looksS(order)) {
+            double here = kelvins(drink, time);
             coldest = Math.min(coldest, here);
             warmest = Math.max(warmest, here);
-            if (leaves.isEmpty() && !inRange(order, here)) {
-                leaves = Optional.of(request.startsAt().plus(time));
+            if (leaves.isEmpty() && !Outcome.inRange(order, here)) {
+                leaves = OptionalDouble.of(time);
             }
         }
-        boolean reached = inRange(order, poured);
-        Verdict verdict = !reached ? Verdict.NOT_REACHED : leaves.isPresent() ? Verdict.LEAVES_RANGE : Verdict.IN_RANGE;
-        List<String> reasons = new ArrayList<>(route.reasons());
-        if (Math.abs(poured - route.pouredK()) > NOTABLE_K) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "alone it would be at %.1f °C when poured; with the other bottles in the same gear it is at %.1f °C",
-                    route.pouredK() - ZERO_CELSIUS_K,
-                    poured - ZERO_CELSIUS_K));
+        List<String> notes = new ArrayList<>(run.vessel(order.id()).limits());
+        if (order.airing().isPresent()) {
+            notes.addAll(drink.limits());
         }
-        return new BottlePlan(
-                order,
-                verdict,
-                route.means(),
-                instant(route.startS()),
-                instant(route.latestStartS()),
-                route.keptIn(),
-                poured,
-                coldest,
-                warmest,
-                at(prediction, finished),
-                reached ? leaves : Optional.empty(),
-                reasons);
+        return new Outcome(pours, coldest, warmest, leaves, freezes(order), notes);
     }
 
-    /** Moments at equal distances, and the last one however near. */
-    private static List<Duration> looks(Duration from, Duration to, Duration every) {
-        List<Duration> looks = new ArrayList<>();
-        for (Duration time = from; time.compareTo(to) < 0; time = time.plus(every)) {
+    /** What is poured has left the bottle a moment later. */
+    private double justBefore(BottleOrder order, Instant pour) {
+        double timeS = site.seconds(pour);
+        return order.pourings().isEmpty() ? timeS : Math.max(0, timeS - BEFORE_POUR_S);
+    }
+
+    private static double kelvins(Prediction drink, double timeS) {
+        return drink.drinkTemperatureK(timeS).orElseGet(() -> drink.meanTemperatureK(timeS));
+    }
+
+    /** Where pours are known they alone count, else all the time from the first glass to the last. */
+    private List<Double> looksS(BottleOrder order) {
+        List<Double> looks = new ArrayList<>();
+        if (!order.pourings().isEmpty()) {
+            order.pourings().forEach(pouring -> looks.add(justBefore(order, pouring.at())));
+            return looks;
+        }
+        double finished = site.seconds(order.finishedAt());
+        for (double time = site.seconds(order.servedAt()); time < finished; time += LOOK_S) {
             looks.add(time);
         }
-        looks.add(to);
+        looks.add(finished);
         return looks;
     }
 
-    private static double at(Prediction prediction, Duration time) {
-        return prediction.meanTemperatureK(Forecast.seconds(time));
-    }
-
-    private static boolean inRange(BottleOrder order, double temperatureK) {
-        return temperatureK >= order.target().lowK() - VERDICT_TOLERANCE_K
-                && temperatureK <= order.target().highK() + VERDICT_TOLERANCE_K;
-    }
-
-    private Optional<Instant> instant(java.util.OptionalDouble seconds) {
-        return seconds.isPresent()
-                ? Optional.of(request.startsAt().plus(Forecast.duration(seconds.getAsDouble())))
-                : Optional.empty();
-    }
-
-    private List<Instruction> instructions() {
-        List<Instruction> all = new ArrayList<>();
-        filledAfter.forEach((id, time) -> all.add(new Instruction(
-                request.startsAt().plus(time),
-                Instruction.Action.FILL,
-                List.of(),
-                id,
-                "so that its water is cold when the first bottle goes in")));
-        for (Route route : routes) {
-            BottleOrder order = route.order();
-            instant(route.startS())
-                    .ifPresent(start -> all.add(new Instruction(
-                            start,
-                            Instruction.Action.MOVE,
-                            List.of(order.id()),
-                            route.means(),
-                            route.reasons().get(route.reasons().size() - 1))));
-            all.add(new Instruction(
-                    order.servedAt(),
-                    Instruction.Action.SERVE,
-                    List.of(order.id()),
-                    route.keptIn(),
-                    route.reasons().get(0)));
+    private boolean freezes(BottleOrder order) {
+        if (!(order.bottle().liquid() instanceof Beverage beverage)) {
+            return false;
         }
-        return merged(all);
-    }
-
-    /** Equal actions at the same moment become one instruction; bottles for different places are poured apart. */
-    private List<Instruction> merged(List<Instruction> all) {
-        Map<List<Object>, Instruction> byKey = new LinkedHashMap<>();
-        for (Instruction next : all) {
-            List<Object> key = List.of(next.at(), next.action(), next.where(), next.reason(), pouredFor(next));
-            byKey.merge(key, next, (a, b) -> {
-                List<String> ids = new ArrayList<>(a.bottleIds());
-                ids.addAll(b.bottleIds());
-                return new Instruction(a.at(), a.action(), ids, a.where(), a.reason());
-            });
-        }
-        return byKey.values().stream()
-                .sorted(Comparator.comparing(Instruction::at).thenComparing(Instruction::action))
-                .toList();
-    }
-
-    /** Where bottles are drunk that are poured together, which need not be where they are kept. */
-    private Set<String> pouredFor(Instruction instruction) {
-        return routes.stream()
-                .map(Route::order)
-                .filter(order -> instruction.action() == Instruction.Action.SERVE
-                        && instruction.bottleIds().contains(order.id()))
-                .map(BottleOrder::servedIn)
-                .collect(Collectors.toSet());
-    }
-
-    private List<GearUse> gearUses() {
-        List<GearUse> uses = new ArrayList<>();
-        filledAfter.forEach((id, time) -> {
-            Gear gear = request.gear().get(id);
-            if (gear != null) {
-                uses.add(use(gear, time));
+        Prediction bottle = run.vessel(order.id());
+        double end = site.seconds(order.servedAt());
+        for (double time = 0; time <= end; time += FREEZING_LOOK_S) {
+            // Once it is decanted there is nothing in the bottle.
+            if (bottle.drinkTemperatureK(time).orElse(Double.POSITIVE_INFINITY) < beverage.freezingOnsetK()) {
+                return true;
             }
-        });
-        return uses;
+        }
+        return false;
     }
 
-    private GearUse use(Gear gear, Duration filled) {
-        double lastS = book.entries().stream()
-                .filter(entry -> entry.gearId().equals(gear.id()))
-                .mapToDouble(GearBook.Entry::toS)
+    /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */
+    double drinkK(BottleOrder order, double timeS) {
+        double decantedS = order.airing()
+                .map(airing -> site.seconds(order.servedAt().minus(airing.before())))
+                .orElse(Double.POSITIVE_INFINITY);
+        return kelvins(run.vessel(timeS >= decantedS ? CARAFE + order.id() : order.id()), timeS);
+    }
+
+    /** Temperature of all the water in a bath, mixed [K]. */
+    double waterK(String gearId, double timeS) {
+        return run.mixedWaterK(gearId, Site.duration(timeS)).orElseThrow();
+    }
+
+    /** Ice and water in a bath [kg]. */
+    double bathKg(String gearId, double timeS) {
+        return run.gearMassKg(gearId, Site.duration(timeS));
+    }
+
+    /** When each bath in use is filled [s]. */
+    Map<String, Double> filledS() {
+        return filledS;
+    }
+
+    double iceKg(String gearId, double timeS) {
+        return run.iceKg(gearId, Site.duration(timeS));
+    }
+
+    OptionalDouble iceGoneS(String gearId) {
+        return run.iceGone(gearId)
+                .map(Duration::toMillis)
+                .map(millis -> OptionalDouble.of(millis / 1000.0))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** When the last bottle leaves gear [s]. */
+    double lastS(String gearId) {
+        return routes.values().stream()
+                .flatMap(route -> route.legs().stream())
+                .filter(leg -> leg.where().equals(gearId))
+                .mapToDouble(Leg::toS)
                 .max()
                 .orElse(0);
-        return new GearUse(
-                gear.id(),
-                request.startsAt().plus(filled),
-                gear.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0,
-                waterKg(gear),
-                run.iceKg(gear.id(), Forecast.duration(lastS)),
-                run.iceGone(gear.id()).map(gone -> request.startsAt().plus(gone)));
-    }
-
-    private static double waterKg(Gear gear) {
-        if (gear.surroundings() instanceof IceWaterBath bath) {
-            return bath.waterKg();
-        }
-        return gear.surroundings() instanceof WaterBath bath ? bath.waterKg() : 0;
     }
 }

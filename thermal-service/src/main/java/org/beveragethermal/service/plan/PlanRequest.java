@@ -4,10 +4,14 @@ package org.beveragethermal.service.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * What is at hand and what is wanted. Immutable.
@@ -15,17 +19,24 @@ import java.util.Objects;
 public final class PlanRequest {
 
     private static final Duration LONGEST = Duration.ofDays(7);
+    private static final Duration SHORTEST = Duration.ofMinutes(1);
 
     private final Instant startsAt;
+    private final Instant weatherSince;
     private final Map<String, Place> places;
     private final Map<String, Gear> gear;
     private final List<BottleOrder> bottles;
+    private final Optional<IceStock> ice;
+    private final OptionalInt movesPerMinute;
 
     private PlanRequest(Builder builder) {
         this.startsAt = builder.startsAt;
+        this.weatherSince = builder.weatherSince;
         this.places = new LinkedHashMap<>(builder.places);
         this.gear = new LinkedHashMap<>(builder.gear);
         this.bottles = List.copyOf(builder.bottles);
+        this.ice = builder.ice;
+        this.movesPerMinute = builder.movesPerMinute;
     }
 
     /**
@@ -42,12 +53,29 @@ public final class PlanRequest {
     public static final class Builder {
 
         private final Instant startsAt;
+        private Instant weatherSince;
         private final Map<String, Place> places = new LinkedHashMap<>();
         private final Map<String, Gear> gear = new LinkedHashMap<>();
         private final List<BottleOrder> bottles = new ArrayList<>();
+        private final Set<String> ids = new HashSet<>();
+        private Optional<IceStock> ice = Optional.empty();
+        private OptionalInt movesPerMinute = OptionalInt.empty();
 
         private Builder(Instant startsAt) {
             this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
+            this.weatherSince = startsAt;
+        }
+
+        /**
+         * The moment from which places and gear count the times of what varies; the start of the plan unless said otherwise. A plan
+         * that starts before it has the weather of that moment until then.
+         *
+         * @param origin the moment
+         * @return this builder
+         */
+        public Builder weatherSince(Instant origin) {
+            weatherSince = Objects.requireNonNull(origin, "origin");
+            return this;
         }
 
         /**
@@ -79,19 +107,20 @@ public final class PlanRequest {
         /**
          * Adds a bottle.
          *
-         * @param bottle its id not used before; it starts in a known place or refrigerator and is served in a known place,
-         *     after the start of the plan and within seven days
+         * @param bottle its id not used before; it starts in a known place or in gear that is there at the start (a bath is
+         *     filled then), is aired and served in known places, decanted after the start of the plan and finished within seven days
          * @return this builder
          * @throws IllegalArgumentException if a condition is broken
          */
         public Builder bottle(BottleOrder bottle) {
-            requireNew(bottle.id());
             Gear start = gear.get(bottle.startsIn());
-            if (start == null
-                    ? !places.containsKey(bottle.startsIn())
-                    : start.kind().isFilled()) {
+            if (start == null && !places.containsKey(bottle.startsIn())) {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " starts in " + bottle.startsIn()
-                        + ": expected a place or a refrigerator of " + places.keySet() + " and " + gear.keySet());
+                        + ": expected one of " + places.keySet() + " and " + gear.keySet());
+            }
+            if (start != null && !start.isThere(startsAt, startsAt.plus(SHORTEST))) {
+                throw new IllegalArgumentException("bottle " + bottle.id() + " starts in " + bottle.startsIn()
+                        + ", which is there " + start.windows() + ": expected gear that is there at " + startsAt);
             }
             if (!places.containsKey(bottle.servedIn())) {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " served in " + bottle.servedIn()
@@ -101,11 +130,39 @@ public final class PlanRequest {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " served at " + bottle.servedAt()
                         + ": expected a time after the start " + startsAt);
             }
+            requireAiring(bottle);
             if (Duration.between(startsAt, bottle.finishedAt()).compareTo(LONGEST) > 0) {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " finished at " + bottle.finishedAt()
                         + ": expected within seven days");
             }
+            requireNew(bottle.id());
             bottles.add(bottle);
+            return this;
+        }
+
+        /**
+         * Ice at hand for all baths together. Unless it is said each bath's own ice is at hand.
+         *
+         * @param stock the stock
+         * @return this builder
+         */
+        public Builder ice(IceStock stock) {
+            ice = Optional.of(stock);
+            return this;
+        }
+
+        /**
+         * How many bottles can be put somewhere in a minute; any number unless said otherwise. Serving does not count.
+         *
+         * @param newMovesPerMinute moves per minute, ≥ 1
+         * @return this builder
+         * @throws IllegalArgumentException if the number is below 1
+         */
+        public Builder hands(int newMovesPerMinute) {
+            if (newMovesPerMinute < 1) {
+                throw new IllegalArgumentException("moves per minute " + newMovesPerMinute + ": expected at least 1");
+            }
+            movesPerMinute = OptionalInt.of(newMovesPerMinute);
             return this;
         }
 
@@ -114,19 +171,49 @@ public final class PlanRequest {
          *
          * @return the request
          * @throws IllegalStateException if there is no bottle
+         * @throws IllegalArgumentException if more bottles start in gear than it holds
          */
         public PlanRequest build() {
             if (bottles.isEmpty()) {
                 throw new IllegalStateException("a plan needs at least one bottle: call bottle(…)");
             }
+            requireRoomAtStart();
             return new PlanRequest(this);
         }
 
         private void requireNew(String id) {
-            if (places.containsKey(id)
-                    || gear.containsKey(id)
-                    || bottles.stream().anyMatch(b -> b.id().equals(id))) {
+            if (!ids.add(id)) {
                 throw new IllegalArgumentException("id " + id + ": already in use");
+            }
+        }
+
+        private void requireAiring(BottleOrder bottle) {
+            if (bottle.airing().isEmpty()) {
+                return;
+            }
+            Airing airing = bottle.airing().get();
+            if (!places.containsKey(airing.where())) {
+                throw new IllegalArgumentException("bottle " + bottle.id() + " aired in " + airing.where()
+                        + ": expected one of " + places.keySet());
+            }
+            Instant decanted = bottle.servedAt().minus(airing.before());
+            if (!decanted.isAfter(startsAt)) {
+                throw new IllegalArgumentException("bottle " + bottle.id() + " decanted at " + decanted
+                        + ": expected a time after the start " + startsAt);
+            }
+        }
+
+        /** What stands in gear at the start must fit into it. */
+        private void requireRoomAtStart() {
+            for (Gear item : gear.values()) {
+                int places = bottles.stream()
+                        .filter(bottle -> bottle.startsIn().equals(item.id()))
+                        .mapToInt(BottleOrder::bottlePlaces)
+                        .sum();
+                if (places > item.capacity()) {
+                    throw new IllegalArgumentException("bottles that start in " + item.id() + " take " + places
+                            + " places: expected at most its " + item.capacity());
+                }
             }
         }
     }
@@ -138,6 +225,15 @@ public final class PlanRequest {
      */
     public Instant startsAt() {
         return startsAt;
+    }
+
+    /**
+     * The moment from which places and gear count the times of what varies.
+     *
+     * @return the moment; the start unless said otherwise
+     */
+    public Instant weatherSince() {
+        return weatherSince;
     }
 
     /**
@@ -165,6 +261,24 @@ public final class PlanRequest {
      */
     public List<BottleOrder> bottles() {
         return bottles;
+    }
+
+    /**
+     * Ice at hand for all baths together.
+     *
+     * @return the stock; empty if each bath's own ice is at hand
+     */
+    public Optional<IceStock> ice() {
+        return ice;
+    }
+
+    /**
+     * How many bottles can be put somewhere in a minute.
+     *
+     * @return moves per minute; empty if any number
+     */
+    public OptionalInt movesPerMinute() {
+        return movesPerMinute;
     }
 
     static void requireId(String id) {

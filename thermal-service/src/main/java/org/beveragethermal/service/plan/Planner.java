@@ -1,61 +1,57 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
+import java.time.Duration;
 
 /**
- * Plans a service: a way for each bottle, gear given out in order of serving, and a verdict from one coupled run.
+ * Plans a service: candidate routes for each bottle, the best choice of them under shared gear, and a verdict from one coupled run, with
+ * which the choice is put right where it fails.
  *
- * <p>Deterministic; stateless and thread-safe.
+ * <p>Stateless and thread-safe. The same request gives the same plan unless a time limit cuts the choice short.
  */
 public final class Planner {
 
     private Planner() {}
 
     /**
-     * Plans a service.
+     * Plans a service within {@linkplain PlanLimits#standard the usual limits}.
      *
      * @param request what is at hand and what is wanted
      * @return the plan and what comes of it
+     * @throws IllegalArgumentException if a bottle cannot stand where it starts, or its carafe does not take it
      */
     public static ServicePlan plan(PlanRequest request) {
-        GearBook book = new GearBook(request);
-        for (BottleOrder order : request.bottles()) {
-            book.add(order.startsIn(), 0, servedS(request, order), order);
-        }
-        Map<String, Route> routes = new LinkedHashMap<>();
-        request.bottles().stream()
-                .sorted(Comparator.comparing(BottleOrder::servedAt))
-                .forEach(order -> {
-                    Route route = new RouteFinder(request, book).find(order);
-                    book.remove(order);
-                    enter(request, route, book);
-                    routes.put(order.id(), route);
-                });
-        List<Route> inOrder = new ArrayList<>();
-        for (BottleOrder order : request.bottles()) {
-            Route route = routes.get(order.id());
-            if (route != null) {
-                inOrder.add(route);
-            }
-        }
-        return new CoupledRun(request, inOrder, book).plan();
+        return plan(request, PlanLimits.standard(), PlanMonitor.NONE);
     }
 
-    private static double servedS(PlanRequest request, BottleOrder order) {
-        return Forecast.seconds(java.time.Duration.between(request.startsAt(), order.servedAt()));
+    /**
+     * Plans a service within a time. The time goes to the choice; predictions and one coupled run are made however little it is.
+     *
+     * @param request what is at hand and what is wanted
+     * @param limit longest time, > 0
+     * @return the plan; its choice states the gap if the time did not suffice for a proof
+     * @throws IllegalArgumentException if the time is not positive, a bottle cannot stand where it starts, or its carafe does not take it
+     */
+    public static ServicePlan planWithin(PlanRequest request, Duration limit) {
+        return plan(request, PlanLimits.within(limit), PlanMonitor.NONE);
     }
 
-    private static void enter(PlanRequest request, Route route, GearBook book) {
-        BottleOrder order = route.order();
-        double served = servedS(request, order);
-        double start = route.startS().orElse(served);
-        book.add(order.startsIn(), 0, start, order);
-        book.add(route.means(), start, served, order);
-        book.add(route.keptIn(), served, served + Forecast.seconds(order.finishedAfter()), order);
+    /**
+     * Plans a service.
+     *
+     * @param request what is at hand and what is wanted
+     * @param limits how long it may take and how near to the best choice it must come
+     * @param monitor is told how far it has come, and may cancel
+     * @return the plan and what comes of it
+     * @throws IllegalArgumentException if a bottle cannot stand where it starts, or its carafe does not take it
+     * @throws java.util.concurrent.CancellationException if the monitor cancels
+     */
+    public static ServicePlan plan(PlanRequest request, PlanLimits limits, PlanMonitor monitor) {
+        return plan(request, limits, monitor, Earlier.NONE);
+    }
+
+    /** Plans a service of which an earlier plan is known: what it changes costs, between margins and moves. */
+    static ServicePlan plan(PlanRequest request, PlanLimits limits, PlanMonitor monitor, Earlier earlier) {
+        return new Planning(request, limits, monitor, earlier, System::nanoTime).plan();
     }
 }

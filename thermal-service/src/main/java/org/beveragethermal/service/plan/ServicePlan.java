@@ -2,6 +2,8 @@
 package org.beveragethermal.service.plan;
 
 import java.util.List;
+import org.beveragethermal.service.choice.ChoiceAnswer;
+import org.beveragethermal.service.choice.ChoiceProblem;
 
 /**
  * A plan for a service and what comes of it.
@@ -12,6 +14,7 @@ import java.util.List;
  * @param gearUses the baths that are filled
  * @param conflicts gear that would have to hold more than it can; the plan cannot be carried out while there are any
  * @param notes what the model leaves out here
+ * @param chosen what the routes were chosen from, and the answer with its certificate or gap
  */
 public record ServicePlan(
         PlanRequest request,
@@ -19,7 +22,17 @@ public record ServicePlan(
         List<Instruction> instructions,
         List<GearUse> gearUses,
         List<CapacityConflict> conflicts,
-        List<String> notes) {
+        List<String> notes,
+        Chosen chosen) {
+
+    /**
+     * The last choice of routes: the problem, so that the certificate can be checked, and its answer.
+     *
+     * @param problem candidate routes with their costs and loads, gear with its capacities
+     * @param answer what was chosen
+     * @param rounds how often was chosen: 1, or more where the coupled run showed that the first choice did not do
+     */
+    public record Chosen(ChoiceProblem problem, ChoiceAnswer answer, int rounds) {}
 
     /**
      * Copies the lists.
@@ -30,6 +43,7 @@ public record ServicePlan(
      * @param gearUses the baths that are filled, not modified
      * @param conflicts conflicts, not modified
      * @param notes notes, not modified
+     * @param chosen the choice
      */
     public ServicePlan {
         bottles = List.copyOf(bottles);
@@ -45,6 +59,6 @@ public record ServicePlan(
      * @return true if the plan works as predicted
      */
     public boolean works() {
-        return conflicts.isEmpty() && bottles.stream().allMatch(b -> b.verdict() == Verdict.IN_RANGE);
+        return conflicts.isEmpty() && bottles.stream().allMatch(b -> b.verdict().inRange());
     }
 }

@@ -1,22 +1,57 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 /**
- * Decides for each bottle what it goes into and when, so that it is in range when poured and until it is finished.
+ * Decides for each bottle what it goes into and when, so that it is in range at every pour, when many bottles share little gear.
  *
- * <p><b>Problem.</b> Bottles stand where they stand, at the temperature they have. Each is to be served at a given moment and
- * place and drunk over some time. At hand are rooms, refrigerators and buckets. What goes where, when at the latest, where is
- * the bottle kept while it is drunk, and what cannot be reached?
+ * <p><b>Problem.</b> Bottles stand where they stand, at the temperature they have. Each is to be served at a given moment and place and
+ * drunk over some time. At hand are rooms, refrigerators and buckets, each with its places and the times at which it is there, a stock of
+ * ice, and so many hands. What goes where, when at the latest, where is the bottle kept while it is drunk, and what cannot be reached?
  *
  * <p><b>Use.</b> Build a {@link org.beveragethermal.service.plan.PlanRequest}, hand it to {@link
- * org.beveragethermal.service.plan.Planner}, read the {@link org.beveragethermal.service.plan.ServicePlan}: one {@link
- * org.beveragethermal.service.plan.BottlePlan} per bottle with instructions, predicted temperatures, reasons, and an honest
- * verdict. The verdict comes from one coupled run of the whole plan, in which bottles share baths and melt the same ice.
+ * org.beveragethermal.service.plan.Planner}, read the {@link org.beveragethermal.service.plan.ServicePlan}.
  *
- * <p><b>Method, first form.</b> Each bottle is planned alone: first the temperature at which it must be poured so that it stays
- * in range while it is drunk, and where it is kept meanwhile; then the means that brings it there, cheapest first, with the
- * moment to begin found by root finding on predictions. Gear is given out in the order of serving; where every fitting means
- * is full, the conflict is reported. Gear is not yet shared optimally.
+ * <pre>{@code
+ * PlanRequest request = PlanRequest.startingAt(now)
+ *         .place(new Place("room", "dining room", Air.at(celsius(23))))
+ *         .gear(new Gear("cold", "refrigerator", GearKind.REFRIGERATOR, Refrigerator.at(celsius(5)), 6))
+ *         .bottle(order)
+ *         .ice(IceStock.of(6))
+ *         .hands(2)
+ *         .build();
+ * ServicePlan plan = Planner.planWithin(request, Duration.ofSeconds(5));
+ * plan.instructions();              // what to do, as data
+ * plan.bottles().get(0).verdict();  // whether it works, and how that is known
+ * plan.chosen().answer();           // the choice: proven with its certificate, or the gap
+ * }</pre>
  *
- * <p>Times are instants; no clock is read and no time zone is assumed.
+ * <p><b>Method.</b> Orders, places and gear → flow tables → candidate routes with costs and loads → choice → seats → coupled run → verdict,
+ * or corrections and the choice again.
+ *
+ * <ol>
+ *   <li><b>Flow tables.</b> For each kind of bottle in each place or gear a few predictions from temperatures 8 K apart; any stay is read
+ *       off between them. Where the air changes they begin every two hours; a bath is taken as just filled, filled a quarter of an hour
+ *       before, or between. Drinks that are nearly alike share a table and differ in pace. What a bottle finds in its wall when it
+ *       is moved, and what others do to a bath, is not in the tables: the coupled run sees both.
+ *   <li><b>Candidates.</b> A bottle stays; goes through one means and is kept at its table or in gear; through two, where neither of the two
+ *       does alone; or into gear and out by turns while it is drunk, where neither table nor gear keeps it. Of each the moment to begin that
+ *       serves the drink best and of equals the latest, and a later one that loads the gear less. A candidate on which the drink begins to freeze, fills its
+ *       vessel to the brim, or on which the plunge is known to break the wall, is none, whatever it would bring.
+ *   <li><b>Costs</b>, whole numbers, the first counts most: pours out of range; tenths of a kelvin that margins lack; changes of an earlier
+ *       plan; moves; ice in tens of grams; minutes of early start. The margin wanted is 1.28 standard deviations towards the side that the
+ *       bottle comes from, 0.2 K towards the other; the standard deviation is what 15 % more or less speed does, before serving and
+ *       after it apart (a judgement from the scatter of the laws).
+ *   <li><b>Choice</b> by {@link org.beveragethermal.service.choice}: time is divided where anything begins or ends; shared are the places in
+ *       gear (gear that is alike counts as one), the ice that bottles may melt in each bath, and hands. The best choice is proven, or the gap
+ *       is stated.
+ *   <li><b>Coupled run.</b> All bottles on their routes in one scene, in which they share baths and melt the same ice (those that share
+ *       nothing that remembers run apart, which is the same). Where a bottle is out of range that was to be in it, what the run
+ *       taught corrects its forecasts, and the choice is made again, four times at most; the best round stays.
+ * </ol>
+ *
+ * <p><b>Left out.</b> A bath is filled once; ice that is left in the stock counts as ice that bottles may melt but is not added. A bath whose ice
+ * the stock does not give is not filled. Forecasts take the bottle as full; the coupled run takes out what is poured. Bottles are
+ * lumped: their top is warmer than their mean. Serving takes no hands.
+ *
+ * <p>Times are instants; no time zone is assumed, and no clock is read but for the time limit.
  */
 @NullMarked
 package org.beveragethermal.service.plan;

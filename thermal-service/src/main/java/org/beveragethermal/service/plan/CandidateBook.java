@@ -1,0 +1,99 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import java.util.stream.Collectors;
+
+/** The candidates of all bottles. What is alike is worked out once; different bottles are worked out side by side. */
+final class CandidateBook {
+
+    private final PlanRequest request;
+    private final Site site;
+    private final GearPools pools;
+    private final IceSupply ice;
+    private final Earlier earlier;
+    private final Corrections corrections;
+    private final FlowTables tables;
+    private final Forecaster forecaster;
+    private final Danger danger;
+    private final ConcurrentMap<Object, Task> tasks = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Wanted, List<Candidate>> known = new ConcurrentHashMap<>();
+
+    /** All that candidates of a bottle depend on. */
+    private record Wanted(Object likeness, Map<String, Double> correctionsK, Optional<Route> earlier) {}
+
+    CandidateBook(
+            PlanRequest request, Site site, GearPools pools, IceSupply ice, Earlier earlier, Corrections corrections) {
+        this.request = request;
+        this.site = site;
+        this.pools = pools;
+        this.ice = ice;
+        this.earlier = earlier;
+        this.corrections = corrections;
+        this.tables = new FlowTables(site, request.bottles());
+        this.forecaster = new Forecaster(site, tables);
+        this.danger = new Danger(site);
+    }
+
+    /** Candidates by bottle, in the order of the request, the cheapest first. */
+    Map<BottleOrder, List<Candidate>> candidates() {
+        Map<Wanted, BottleOrder> distinct = request.bottles().stream()
+                .collect(Collectors.toMap(this::wanted, order -> order, (one, other) -> one, LinkedHashMap::new));
+        distinct.entrySet().parallelStream()
+                .forEach(entry -> known.computeIfAbsent(entry.getKey(), key -> search(entry.getValue())));
+        Map<BottleOrder, List<Candidate>> candidates = new LinkedHashMap<>();
+        for (BottleOrder order : request.bottles()) {
+            candidates.put(order, Objects.requireNonNull(known.get(wanted(order))));
+        }
+        return candidates;
+    }
+
+    private Wanted wanted(BottleOrder order) {
+        return new Wanted(Task.likeness(order), corrections.of(order), earlier.route(order));
+    }
+
+    private List<Candidate> search(BottleOrder order) {
+        Assessor assessor = assessor(order);
+        return new CandidateSearch(site, assessor, means(assessor.task()), pools, request.movesPerMinute())
+                .candidates(earlier.route(order));
+    }
+
+    /** Puts costs on routes of a bottle with what is known by now. */
+    Assessor assessor(BottleOrder order) {
+        Map<String, Double> correctionsK = corrections.of(order);
+        return new Assessor(
+                task(order),
+                forecaster,
+                danger,
+                earlier,
+                route -> correctionsK.getOrDefault(corrections.source(route), 0.0));
+    }
+
+    Task task(BottleOrder order) {
+        return tasks.computeIfAbsent(Task.likeness(order), key -> new Task(site, tables, order));
+    }
+
+    /** Places and pools of gear that the bottle fits into, but for the pool in which it starts. */
+    List<String> means(Task task) {
+        List<String> means = new ArrayList<>(site.placeIds());
+        String start = pools.poolId(task.order().startsIn());
+        for (GearPools.Pool pool : pools.pools()) {
+            boolean roomy = pool.members().stream()
+                    .anyMatch(gear ->
+                            gear.capacity() >= task.order().bottlePlaces() && Double.isFinite(ice.readyS(gear.id())));
+            if (roomy
+                    && !pool.id().equals(start)
+                    && tables.of(task.order().bottle(), pool.id()).table().fits()) {
+                means.add(pool.id());
+            }
+        }
+        return means;
+    }
+}

@@ -1,0 +1,169 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.beveragethermal.core.surroundings.IceWaterBath;
+import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.materials.liquid.Beverage;
+
+/** Writes down what was chosen and what comes of it. */
+final class PlanWriter {
+
+    private static final double ZERO_CELSIUS_K = 273.15;
+    private static final Duration MOST_PUT_OFF = Duration.ofHours(24);
+
+    private final PlanRequest request;
+    private final Site site;
+    private final GearPools pools;
+    private final CandidateBook book;
+    private final Planning.Round first;
+    private final Planning.Round best;
+    private final int rounds;
+
+    PlanWriter(
+            PlanRequest request,
+            Site site,
+            GearPools pools,
+            CandidateBook book,
+            Planning.Round first,
+            Planning.Round best,
+            int rounds) {
+        this.request = request;
+        this.site = site;
+        this.pools = pools;
+        this.book = book;
+        this.first = first;
+        this.best = best;
+        this.rounds = rounds;
+    }
+
+    ServicePlan plan() {
+        Map<BottleOrder, BottlePlan> bottles = new LinkedHashMap<>();
+        best.routes().forEach((order, route) -> bottles.put(order, bottle(order, route)));
+        List<GearUse> uses = uses();
+        return new ServicePlan(
+                request,
+                List.copyOf(bottles.values()),
+                new InstructionWriter(site, best, bottles, uses).instructions(),
+                uses,
+                new Occupancy(request, site, best.routes()).conflicts(),
+                notes(),
+                new ServicePlan.Chosen(best.problem(), best.answer(), rounds));
+    }
+
+    private BottlePlan bottle(BottleOrder order, Route route) {
+        Outcome outcome = best.outcome(order);
+        Candidate chosen = Objects.requireNonNull(best.chosen().get(order));
+        boolean repaired = best.number() > 1 && !route.equals(first.route(order));
+        Assessor assessor = book.assessor(order);
+        List<Instant> times = order.pourTimes();
+        List<Poured> pours = new ArrayList<>();
+        for (int i = 0; i < times.size(); i++) {
+            double kelvins = outcome.poursK().get(i);
+            Expected expected = Expected.of(kelvins, chosen.forecast().sigmaK(i));
+            pours.add(new Poured(times.get(i), expected, Outcome.inRange(order, kelvins)));
+        }
+        boolean reached = Outcome.inRange(order, outcome.poursK().get(0));
+        return new BottlePlan(
+                order,
+                outcome.verdict(order, repaired),
+                route.legs().stream()
+                        .map(leg -> new Stay(leg.where(), site.instant(leg.fromS()), site.instant(leg.toS())))
+                        .toList(),
+                latest(assessor, chosen),
+                pours,
+                outcome.coldestK(),
+                outcome.warmestK(),
+                reached && outcome.leavesS().isPresent()
+                        ? Optional.of(site.instant(outcome.leavesS().getAsDouble()))
+                        : Optional.empty(),
+                new ReasonFinder(pools, assessor, book.means(assessor.task()))
+                        .reasons(
+                                chosen,
+                                Objects.requireNonNull(best.candidates().get(order)),
+                                outcome,
+                                Optional.of(first.outcome(order)),
+                                repaired));
+    }
+
+    /** Puts off the last thing before serving minute by minute as long as all pours stay in range. */
+    private Optional<Instant> latest(Assessor assessor, Candidate chosen) {
+        List<Leg> legs = chosen.route().legs();
+        Leg last = chosen.route().endingAtOrAfter(assessor.task().readyS());
+        int at = legs.indexOf(last);
+        if (at == 0 || chosen.costs().get(0) > 0) {
+            return Optional.empty();
+        }
+        double latest = last.fromS();
+        double most = Math.min(last.toS(), latest + Site.seconds(MOST_PUT_OFF));
+        for (double start = latest + StartTimes.MINUTE_S; start < most; start += StartTimes.MINUTE_S) {
+            List<Leg> put = new ArrayList<>(legs);
+            put.set(at - 1, new Leg(legs.get(at - 1).where(), legs.get(at - 1).fromS(), start));
+            put.set(at, new Leg(last.where(), start, last.toS()));
+            boolean gearStays =
+                    site.isThere(legs.get(at - 1).where(), legs.get(at - 1).fromS(), start);
+            if (!gearStays
+                    || assessor.assess(new Route(chosen.route().kind(), put))
+                                    .costs()
+                                    .get(0)
+                            > 0) {
+                break;
+            }
+            latest = start;
+        }
+        return Optional.of(site.instant(latest));
+    }
+
+    private List<GearUse> uses() {
+        List<GearUse> uses = new ArrayList<>();
+        for (Gear gear : site.gear()) {
+            CoupledRun run = best.together().baths().get(gear.id());
+            if (run != null) {
+                uses.add(new GearUse(
+                        gear.id(),
+                        site.instant(Objects.requireNonNull(run.filledS().get(gear.id()))),
+                        gear.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0,
+                        waterKg(gear),
+                        run.iceKg(gear.id(), run.lastS(gear.id())),
+                        run.iceGoneS(gear.id()).isPresent()
+                                ? Optional.of(
+                                        site.instant(run.iceGoneS(gear.id()).getAsDouble()))
+                                : Optional.empty(),
+                        List.of()));
+            }
+        }
+        return uses;
+    }
+
+    private static double waterKg(Gear gear) {
+        if (gear.surroundings() instanceof IceWaterBath bath) {
+            return bath.waterKg();
+        }
+        return gear.surroundings() instanceof WaterBath bath ? bath.waterKg() : 0;
+    }
+
+    private List<String> notes() {
+        Set<String> notes = new LinkedHashSet<>();
+        best.together().outcomes().forEach((order, outcome) -> {
+            notes.addAll(outcome.notes());
+            if (outcome.freezes() && order.bottle().liquid() instanceof Beverage beverage) {
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "%s becomes colder than its drink begins to freeze (%.1f °C): it may freeze and burst; take it out before",
+                        order.name(),
+                        beverage.freezingOnsetK() - ZERO_CELSIUS_K));
+            }
+        });
+        return List.copyOf(notes);
+    }
+}

@@ -1,0 +1,176 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.CancellationException;
+import java.util.function.LongSupplier;
+import org.beveragethermal.service.choice.ChoiceAnswer;
+import org.beveragethermal.service.choice.ChoiceLimits;
+import org.beveragethermal.service.choice.ChoiceMonitor;
+import org.beveragethermal.service.choice.ChoiceProblem;
+import org.beveragethermal.service.choice.RouteChooser;
+
+/** One call of the planner: rounds of candidates, choice and coupled run, of which the best is kept. Confined to one thread. */
+final class Planning {
+
+    /** The first choice and so many that put it right. */
+    private static final int MOST_ROUNDS = 5;
+    /** Part of the time left that a choice may take; the rest is for the coupled run and what it teaches. */
+    private static final double CHOICE_PART = 0.6;
+
+    private static final long LEAST_CHOICE_NS = 10_000_000;
+
+    private final PlanRequest request;
+    private final PlanLimits limits;
+    private final PlanMonitor monitor;
+    private final LongSupplier nanoClock;
+    private final long endNs;
+    private final Site site;
+    private final GearPools pools;
+    private final IceSupply ice;
+    private final CandidateBook book;
+    private final Corrections corrections;
+    private final RouteChoice choice;
+    private final CoupledRuns runs;
+
+    Planning(PlanRequest request, PlanLimits limits, PlanMonitor monitor, Earlier earlier, LongSupplier nanoClock) {
+        this.request = request;
+        this.limits = limits;
+        this.monitor = monitor;
+        this.nanoClock = nanoClock;
+        this.endNs = nanoClock.getAsLong() + limits.timeLimit().toNanos();
+        this.site = new Site(request);
+        this.pools = new GearPools(request);
+        this.ice = new IceSupply(request.ice(), site.gear());
+        this.corrections = new Corrections(pools);
+        this.book = new CandidateBook(request, site, pools, ice, earlier, corrections);
+        this.choice = new RouteChoice(site, pools, ice, request.movesPerMinute());
+        this.runs = new CoupledRuns(site, ice);
+    }
+
+    /**
+     * A choice and what comes of it.
+     *
+     * @param number number of the round, from 1
+     * @param problem what was chosen from
+     * @param answer the answer
+     * @param chosen the candidates taken
+     * @param candidates all candidates
+     * @param routes the routes taken, with gear in place of pools
+     * @param together what the coupled run shows
+     */
+    record Round(
+            int number,
+            ChoiceProblem problem,
+            ChoiceAnswer answer,
+            Map<BottleOrder, Candidate> chosen,
+            Map<BottleOrder, List<Candidate>> candidates,
+            Map<BottleOrder, Route> routes,
+            CoupledRuns.Together together) {
+
+        Outcome outcome(BottleOrder order) {
+            return Objects.requireNonNull(together.outcomes().get(order));
+        }
+
+        Route route(BottleOrder order) {
+            return Objects.requireNonNull(routes.get(order));
+        }
+
+        long bottlesOutside() {
+            return chosen.keySet().stream()
+                    .filter(order -> !outcome(order).isInRange())
+                    .count();
+        }
+
+        long poursOutside() {
+            return chosen.keySet().stream()
+                    .mapToLong(order -> outcome(order).outside(order))
+                    .sum();
+        }
+
+        /** Whether a bottle fails of which the choice promised otherwise. */
+        boolean fails() {
+            return chosen.entrySet().stream()
+                    .anyMatch(entry -> entry.getValue().costs().get(0) == 0
+                            && !outcome(entry.getKey()).isInRange());
+        }
+    }
+
+    ServicePlan plan() {
+        Round first = round(1);
+        Round best = first;
+        Round last = first;
+        while (last.number() < MOST_ROUNDS && last.fails() && hasTime()) {
+            corrections.learn(last);
+            last = round(last.number() + 1);
+            best = BETTER.compare(last, best) < 0 ? last : best;
+        }
+        return new PlanWriter(request, site, pools, book, first, best, last.number()).plan();
+    }
+
+    private static final Comparator<Round> BETTER =
+            Comparator.comparingLong(Round::bottlesOutside).thenComparingLong(Round::poursOutside);
+
+    private boolean hasTime() {
+        return nanoClock.getAsLong() + LEAST_CHOICE_NS < endNs;
+    }
+
+    private Round round(int number) {
+        tell(number == 1 ? PlanMonitor.Stage.TABLES : PlanMonitor.Stage.CANDIDATES, 0);
+        Map<BottleOrder, List<Candidate>> candidates = book.candidates();
+        tell(PlanMonitor.Stage.CANDIDATES, 1);
+        ChoiceProblem problem = choice.problem(candidates);
+        ChoiceAnswer answer = RouteChooser.choose(problem, choiceLimits(), choiceMonitor(), nanoClock);
+        tell(PlanMonitor.Stage.CHOICE, 1);
+        Map<BottleOrder, Candidate> chosen = answer.found()
+                .map(found -> RouteChoice.chosen(found, candidates))
+                .orElseGet(() -> leastLoads(candidates));
+        Map<BottleOrder, Route> routes = new Seating(pools, ice).seated(chosen);
+        tell(PlanMonitor.Stage.COUPLED_RUN, 0);
+        CoupledRuns.Together together = runs.of(routes);
+        tell(PlanMonitor.Stage.COUPLED_RUN, 1);
+        return new Round(number, problem, answer, chosen, candidates, routes, together);
+    }
+
+    /** Where no choice keeps the capacities, or none was found in time: what loads gear for the shortest time. */
+    private Map<BottleOrder, Candidate> leastLoads(Map<BottleOrder, List<Candidate>> candidates) {
+        Map<BottleOrder, Candidate> least = new LinkedHashMap<>();
+        candidates.forEach((order, list) -> least.put(
+                order,
+                list.stream().min(Comparator.comparingDouble(this::loadS)).orElseThrow()));
+        return least;
+    }
+
+    private double loadS(Candidate candidate) {
+        return candidate.route().legs().stream()
+                .filter(leg -> pools.isGear(leg.where()))
+                .mapToDouble(leg -> leg.toS() - leg.fromS())
+                .sum();
+    }
+
+    private ChoiceLimits choiceLimits() {
+        long left = endNs - nanoClock.getAsLong();
+        long part = Math.max(LEAST_CHOICE_NS, (long) (CHOICE_PART * left));
+        return ChoiceLimits.within(Duration.ofNanos(part)).withGap(limits.relativeGap());
+    }
+
+    private ChoiceMonitor choiceMonitor() {
+        return new ChoiceMonitor() {
+            @Override
+            public boolean cancelled() {
+                return !monitor.goOn(PlanMonitor.Stage.CHOICE, 0);
+            }
+        };
+    }
+
+    private void tell(PlanMonitor.Stage stage, double part) {
+        if (!monitor.goOn(stage, part)) {
+            throw new CancellationException("planning was cancelled at " + stage);
+        }
+    }
+}

@@ -1,0 +1,118 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.beveragethermal.materials.vessel.FilledVessel;
+
+/** What is asked of one bottle, on the plan's clock, and how it fares where it starts. Alike bottles share one. Immutable. */
+final class Task {
+
+    private final BottleOrder order;
+    private final Optional<FilledVessel> carafe;
+    private final double readyS;
+    private final double servedS;
+    private final double finishedS;
+    private final double[] poursS;
+    private final double startLimitS;
+    private final double freezingK;
+    private final double brimfulK;
+    private final Strand start;
+
+    Task(Site site, FlowTables tables, BottleOrder order) {
+        this.order = order;
+        this.servedS = site.seconds(order.servedAt());
+        this.finishedS = site.seconds(order.finishedAt());
+        this.poursS = order.pourTimes().stream().mapToDouble(site::seconds).toArray();
+        this.readyS = servedS
+                - order.airing().map(airing -> Site.seconds(airing.before())).orElse(0.0);
+        this.carafe = order.airing().map(airing -> Decanting.filled(airing, order.bottle()));
+        this.startLimitS = site.windowsS(order.startsIn()).stream()
+                .filter(window -> window[0] <= 0)
+                .mapToDouble(window -> window[1])
+                .findFirst()
+                .orElse(0);
+        this.freezingK = Danger.freezingK(order.bottle());
+        this.brimfulK = order.bottle().brimfulAtK().orElse(Double.POSITIVE_INFINITY);
+        this.start = tables.start(order.bottle(), order.startsIn())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "bottle " + order.id() + " starts in " + order.startsIn() + ": it cannot stand there"));
+    }
+
+    /** What alike bottles have in common; for all of them the same candidates are good. */
+    static Object likeness(BottleOrder order) {
+        return List.of(
+                order.bottle(),
+                order.startsIn(),
+                order.bottlePlaces(),
+                order.target().lowK(),
+                order.target().highK(),
+                order.servedAt(),
+                order.servedIn(),
+                order.finishedAfter(),
+                order.pourings(),
+                order.airing());
+    }
+
+    BottleOrder order() {
+        return order;
+    }
+
+    /** What holds the drink after a time: the carafe once it is decanted. */
+    FilledVessel vesselAfter(double timeS) {
+        return timeS >= readyS ? carafe.orElse(order.bottle()) : order.bottle();
+    }
+
+    boolean isDecanted() {
+        return carafe.isPresent();
+    }
+
+    /** When it must be as wanted: when it is served, or decanted before. */
+    double readyS() {
+        return readyS;
+    }
+
+    double servedS() {
+        return servedS;
+    }
+
+    double finishedS() {
+        return finishedS;
+    }
+
+    double pourS(int i) {
+        return poursS[i];
+    }
+
+    int pours() {
+        return poursS.length;
+    }
+
+    double lowK() {
+        return order.target().lowK();
+    }
+
+    double highK() {
+        return order.target().highK();
+    }
+
+    /** Below this ice forms in it; −∞ where that is not known. */
+    double freezingK() {
+        return freezingK;
+    }
+
+    /** Above this it fills its vessel; ∞ if it never does. */
+    double brimfulK() {
+        return brimfulK;
+    }
+
+    /** How long it may stay where it starts. */
+    double startLimitS() {
+        return startLimitS;
+    }
+
+    /** Temperature at a time if it stays where it starts. */
+    double stayingK(double timeS) {
+        return start.kelvins(timeS);
+    }
+}
