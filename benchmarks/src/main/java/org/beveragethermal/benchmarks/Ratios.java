@@ -22,11 +22,12 @@ public final class Ratios {
     /**
      * Runs and prints.
      *
-     * @param arguments any of {@code properties}, {@code solver} and {@code questions}, or nothing for all
+     * @param arguments any of {@code properties}, {@code solver}, {@code questions} and {@code plans}, or nothing for all
      * @throws RunnerException if the harness fails
      */
     public static void main(String[] arguments) throws RunnerException {
-        List<String> wanted = arguments.length == 0 ? List.of("properties", "solver", "questions") : List.of(arguments);
+        List<String> wanted =
+                arguments.length == 0 ? List.of("properties", "solver", "questions", "plans") : List.of(arguments);
         if (wanted.contains("properties")) {
             properties(run(PropertyBenchmark.class));
         }
@@ -34,7 +35,10 @@ public final class Ratios {
             solver(run(SolverBenchmark.class));
         }
         if (wanted.contains("questions")) {
-            questions(run(QuestionBenchmark.class));
+            beside(run(QuestionBenchmark.class), "Question", QuestionBenchmark.REFERENCE);
+        }
+        if (wanted.contains("plans")) {
+            beside(run(PlanBenchmark.class), "Plan", PlanBenchmark.REFERENCE);
         }
     }
 
@@ -64,16 +68,21 @@ public final class Ratios {
         }
     }
 
-    private static void questions(Collection<RunResult> results) {
+    private static void beside(Collection<RunResult> results, String what, String referenceSubject) {
         double reference = results.stream()
-                .filter(result -> parameter(result, "subject").equals(QuestionBenchmark.REFERENCE))
+                .filter(result -> parameter(result, "subject").equals(referenceSubject))
                 .mapToDouble(Ratios::score)
                 .findFirst()
                 .orElseThrow();
-        print("| Question | Time ÷ time of one prediction |");
-        print("|---|---|");
+        print("| " + what + " | Time ÷ time of one prediction | Time, ms |");
+        print("|---|---|---|");
         for (RunResult result : results) {
-            print(String.format(Locale.ROOT, "| %s | %.1f |", parameter(result, "subject"), score(result) / reference));
+            print(String.format(
+                    Locale.ROOT,
+                    "| %s | %.1f | %.2f |",
+                    parameter(result, "subject"),
+                    score(result) / reference,
+                    score(result) / 1000));
         }
     }
 

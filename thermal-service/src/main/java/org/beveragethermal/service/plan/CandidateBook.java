@@ -14,6 +14,9 @@ import java.util.stream.Collectors;
 /** The candidates of all bottles. What is alike is worked out once; different bottles are worked out side by side. */
 final class CandidateBook {
 
+    /** Room enough that what is made side by side does not wait for one another. */
+    private static final int ROOM = 4096;
+
     private final PlanRequest request;
     private final Site site;
     private final GearPools pools;
@@ -23,8 +26,8 @@ final class CandidateBook {
     private final FlowTables tables;
     private final Forecaster forecaster;
     private final Danger danger;
-    private final ConcurrentMap<Object, Task> tasks = new ConcurrentHashMap<>();
-    private final ConcurrentMap<Wanted, List<Candidate>> known = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Object, Task> tasks = new ConcurrentHashMap<>(ROOM);
+    private final ConcurrentMap<Wanted, List<Candidate>> known = new ConcurrentHashMap<>(ROOM);
 
     /** All that candidates of a bottle depend on. */
     private record Wanted(Object likeness, Map<String, Double> correctionsK, Optional<Route> earlier) {}
@@ -90,7 +93,7 @@ final class CandidateBook {
                             gear.capacity() >= task.order().bottlePlaces() && Double.isFinite(ice.readyS(gear.id())));
             if (roomy
                     && !pool.id().equals(start)
-                    && tables.of(task.order().bottle(), pool.id()).table().fits()) {
+                    && tables.of(task.kindAfter(0), pool.id()).table().fits()) {
                 means.add(pool.id());
             }
         }

@@ -150,11 +150,7 @@ final class CoupledRun {
                 leaves = OptionalDouble.of(time);
             }
         }
-        List<String> notes = new ArrayList<>(run.vessel(order.id()).limits());
-        if (order.airing().isPresent()) {
-            notes.addAll(drink.limits());
-        }
-        return new Outcome(pours, coldest, warmest, leaves, freezes(order), notes);
+        return new Outcome(pours, coldest, warmest, leaves);
     }
 
     /** What is poured has left the bottle a moment later. */
@@ -180,6 +176,23 @@ final class CoupledRun {
         }
         looks.add(finished);
         return looks;
+    }
+
+    /** What the model leaves out, bottle by bottle. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (BottleOrder order : routes.keySet()) {
+            notes.addAll(run.vessel(order.id()).limits());
+            if (order.airing().isPresent()) {
+                notes.addAll(run.vessel(CARAFE + order.id()).limits());
+            }
+        }
+        return notes;
+    }
+
+    /** Bottles in which ice begins to form before they are served. */
+    List<BottleOrder> freezing() {
+        return routes.keySet().stream().filter(this::freezes).toList();
     }
 
     private boolean freezes(BottleOrder order) {

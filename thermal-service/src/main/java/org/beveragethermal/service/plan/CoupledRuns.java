@@ -14,9 +14,12 @@ import java.util.concurrent.ConcurrentMap;
  */
 final class CoupledRuns {
 
+    /** Room enough that runs made side by side do not wait for one another. */
+    private static final int ROOM = 4096;
+
     private final Site site;
     private final IceSupply ice;
-    private final ConcurrentMap<Object, CoupledRun> runs = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Object, CoupledRun> runs = new ConcurrentHashMap<>(ROOM);
 
     CoupledRuns(Site site, IceSupply ice) {
         this.site = site;
@@ -28,8 +31,9 @@ final class CoupledRuns {
      *
      * @param outcomes of each bottle, in the order of the routes
      * @param baths the run of each bath in use
+     * @param runs all runs
      */
-    record Together(Map<BottleOrder, Outcome> outcomes, Map<String, CoupledRun> baths) {}
+    record Together(Map<BottleOrder, Outcome> outcomes, Map<String, CoupledRun> baths, List<CoupledRun> runs) {}
 
     Together of(Map<BottleOrder, Route> routes) {
         List<Map<BottleOrder, Route>> groups = groups(routes);
@@ -46,7 +50,7 @@ final class CoupledRuns {
             }
             run.filledS().keySet().forEach(id -> baths.put(id, run));
         }
-        return new Together(outcomes, baths);
+        return new Together(outcomes, baths, done.stream().distinct().toList());
     }
 
     private CoupledRun run(Map<BottleOrder, Route> group) {

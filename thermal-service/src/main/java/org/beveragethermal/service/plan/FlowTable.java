@@ -30,7 +30,7 @@ final class FlowTable {
     private final boolean filled;
     private final boolean steady;
     private final double longestS;
-    private final ConcurrentMap<Integer, Optional<Strand>> strands = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Integer, Optional<Strand>> strands = new ConcurrentHashMap<>(16 * GRID);
 
     FlowTable(Site site, FilledVessel kind, String where, boolean steady) {
         this.site = site;

@@ -13,6 +13,9 @@ final class FlowTables {
     /** A place whose air makes less difference to a bottle in the time of a probe is the same all the time [K]. */
     private static final double STEADY_K = 0.02;
 
+    /** Room enough that what is made side by side does not wait for one another. */
+    private static final int ROOM = 1024;
+
     private static final double PROBE_S = 20 * 60;
     private static final int PROBES = 4;
 
@@ -20,11 +23,13 @@ final class FlowTables {
     private final Kinds kinds;
     private final FilledVessel probe;
     private final double endS;
-    private final ConcurrentMap<Key, FlowTable> tables = new ConcurrentHashMap<>();
-    private final ConcurrentMap<Key, Optional<Strand>> starts = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Key, FlowTable> tables = new ConcurrentHashMap<>(ROOM);
+    private final ConcurrentMap<Start, Optional<Strand>> starts = new ConcurrentHashMap<>(ROOM);
     private final ConcurrentMap<String, Boolean> steady = new ConcurrentHashMap<>();
 
-    private record Key(FilledVessel bottle, String where) {}
+    private record Key(int kind, String where) {}
+
+    private record Start(FilledVessel bottle, String where) {}
 
     FlowTables(Site site, List<BottleOrder> orders) {
         this.site = site;
@@ -36,11 +41,15 @@ final class FlowTables {
                 .orElseThrow();
     }
 
-    /** What a place does to a bottle of the request, or to what it is decanted into. */
-    Flow of(FilledVessel bottle, String where) {
-        Kinds.Kind kind = kinds.of(bottle);
+    /** The kind of a bottle of the request, or of what it is decanted into. */
+    Kinds.Kind kind(FilledVessel bottle) {
+        return kinds.of(bottle);
+    }
+
+    /** What a place does to bottles of a kind. */
+    Flow of(Kinds.Kind kind, String where) {
         FlowTable table = tables.computeIfAbsent(
-                new Key(kind.model(), where), key -> new FlowTable(site, kind.model(), where, isSteady(where)));
+                new Key(kind.number(), where), key -> new FlowTable(site, kind.model(), where, isSteady(where)));
         return new Flow(table, kind.pace());
     }
 
@@ -59,7 +68,7 @@ final class FlowTables {
 
     /** How a bottle goes on where it starts; empty if it cannot stand there. */
     Optional<Strand> start(FilledVessel bottle, String where) {
-        return starts.computeIfAbsent(new Key(bottle, where), key -> Strand.of(site, bottle, where, 0, 0, endS));
+        return starts.computeIfAbsent(new Start(bottle, where), key -> Strand.of(site, bottle, where, 0, 0, endS));
     }
 
     private boolean isSteady(String where) {

@@ -46,7 +46,7 @@ final class Forecaster {
         if (leg.fromS() == 0 && leg.where().equals(task.order().startsIn())) {
             return task::stayingK;
         }
-        FlowTables.Flow flow = tables.of(task.vesselAfter(leg.fromS()), leg.where());
+        FlowTables.Flow flow = tables.of(task.kindAfter(leg.fromS()), leg.where());
         return after -> flow.after(leg.fromS(), startK, after);
     }
 

@@ -30,10 +30,11 @@ final class Kinds {
     /**
      * A kind of bottle.
      *
+     * @param number number of the model
      * @param model the bottle that is predicted
      * @param pace how much faster than the model it goes, near 1
      */
-    record Kind(FilledVessel model, double pace) {}
+    record Kind(int number, FilledVessel model, double pace) {}
 
     Kinds(List<BottleOrder> orders) {
         List<FilledVessel> models = new ArrayList<>();
@@ -45,14 +46,15 @@ final class Kinds {
                 .distinct()
                 .sorted(Comparator.comparingDouble(Kinds::capacity).thenComparing(FilledVessel::toString))
                 .forEach(bottle -> {
-                    FilledVessel model = models.stream()
-                            .filter(other -> goTheSameWay(other, bottle))
-                            .findFirst()
-                            .orElse(bottle);
-                    if (model.equals(bottle)) {
+                    int number = 0;
+                    while (number < models.size() && !goTheSameWay(models.get(number), bottle)) {
+                        number++;
+                    }
+                    if (number == models.size()) {
                         models.add(bottle);
                     }
-                    kinds.put(bottle, new Kind(model, capacity(model) / capacity(bottle)));
+                    FilledVessel model = models.get(number);
+                    kinds.put(bottle, new Kind(number, model, capacity(model) / capacity(bottle)));
                 });
     }
 

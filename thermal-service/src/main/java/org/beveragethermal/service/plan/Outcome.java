@@ -11,16 +11,8 @@ import java.util.OptionalDouble;
  * @param coldestK coldest mean temperature while it is drunk [K]
  * @param warmestK warmest mean temperature while it is drunk [K]
  * @param leavesS when it is first out of range while it counts [s]; empty if never
- * @param freezes whether ice begins to form in it at any time
- * @param notes what the model leaves out
  */
-record Outcome(
-        List<Double> poursK,
-        double coldestK,
-        double warmestK,
-        OptionalDouble leavesS,
-        boolean freezes,
-        List<String> notes) {
+record Outcome(List<Double> poursK, double coldestK, double warmestK, OptionalDouble leavesS) {
 
     /** A mean temperature this far outside its range still counts as in it [K]: less than a thermometer shows. */
     static final double TOLERANCE_K = 0.05;

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.WaterBath;
-import org.beveragethermal.materials.liquid.Beverage;
 
 /** Writes down what was chosen and what comes of it. */
 final class PlanWriter {
@@ -154,16 +153,16 @@ final class PlanWriter {
 
     private List<String> notes() {
         Set<String> notes = new LinkedHashSet<>();
-        best.together().outcomes().forEach((order, outcome) -> {
-            notes.addAll(outcome.notes());
-            if (outcome.freezes() && order.bottle().liquid() instanceof Beverage beverage) {
+        for (CoupledRun run : best.together().runs()) {
+            notes.addAll(run.notes());
+            for (BottleOrder order : run.freezing()) {
                 notes.add(String.format(
                         Locale.ROOT,
                         "%s becomes colder than its drink begins to freeze (%.1f °C): it may freeze and burst; take it out before",
                         order.name(),
-                        beverage.freezingOnsetK() - ZERO_CELSIUS_K));
+                        Danger.freezingK(order.bottle()) - ZERO_CELSIUS_K));
             }
-        });
+        }
         return List.copyOf(notes);
     }
 }

@@ -3,13 +3,13 @@ package org.beveragethermal.service.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.beveragethermal.materials.vessel.FilledVessel;
 
 /** What is asked of one bottle, on the plan's clock, and how it fares where it starts. Alike bottles share one. Immutable. */
 final class Task {
 
     private final BottleOrder order;
-    private final Optional<FilledVessel> carafe;
+    private final Kinds.Kind kind;
+    private final Optional<Kinds.Kind> carafe;
     private final double readyS;
     private final double servedS;
     private final double finishedS;
@@ -26,7 +26,8 @@ final class Task {
         this.poursS = order.pourTimes().stream().mapToDouble(site::seconds).toArray();
         this.readyS = servedS
                 - order.airing().map(airing -> Site.seconds(airing.before())).orElse(0.0);
-        this.carafe = order.airing().map(airing -> Decanting.filled(airing, order.bottle()));
+        this.kind = tables.kind(order.bottle());
+        this.carafe = order.airing().map(airing -> tables.kind(Decanting.filled(airing, order.bottle())));
         this.startLimitS = site.windowsS(order.startsIn()).stream()
                 .filter(window -> window[0] <= 0)
                 .mapToDouble(window -> window[1])
@@ -58,9 +59,9 @@ final class Task {
         return order;
     }
 
-    /** What holds the drink after a time: the carafe once it is decanted. */
-    FilledVessel vesselAfter(double timeS) {
-        return timeS >= readyS ? carafe.orElse(order.bottle()) : order.bottle();
+    /** The kind of what holds the drink after a time: the carafe once it is decanted. */
+    Kinds.Kind kindAfter(double timeS) {
+        return timeS >= readyS ? carafe.orElse(kind) : kind;
     }
 
     boolean isDecanted() {
