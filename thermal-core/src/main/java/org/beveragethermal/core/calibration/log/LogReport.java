@@ -3,9 +3,7 @@ package org.beveragethermal.core.calibration.log;
 
 import java.nio.charset.Charset;
 import java.time.ZoneId;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -202,12 +200,13 @@ public final class LogReport {
     }
 
     /**
-     * Lines of all rejections.
+     * Lines of all rejections for a reason.
      *
-     * @return lines by reason; a reason that did not occur is left out
+     * @param reason the reason
+     * @return the lines, none if it did not occur
      */
-    public Map<Rejected.Reason, LineNumbers> rejectedLines() {
-        return new EnumMap<>(found.lines);
+    public LineNumbers rejectedLines(Rejected.Reason reason) {
+        return found.lines.getOrDefault(reason, new LineNumbers());
     }
 
     /**

@@ -14,6 +14,8 @@ import java.util.List;
 record Sample(List<String> lines) {
     private static final int CHARACTERS = 1 << 16;
     private static final int LINES = 1000;
+    /** Lines that one row may take. */
+    private static final int MOST_JOINED = 4;
 
     /** Looks ahead; the reader stands where it stood. */
     static Sample of(BufferedReader reader) throws IOException {
@@ -45,6 +47,33 @@ record Sample(List<String> lines) {
         if (lines.size() < LINES && from < text.length() && (whole || lines.isEmpty())) {
             lines.add(text.substring(from));
         }
+        joinQuoted(lines);
         return lines;
+    }
+
+    /** Joins lines that quotes hold together; blank lines take the places of those that were joined, so that numbers stay. */
+    private static void joinQuoted(List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            if (!opensQuote(lines.get(i))) {
+                continue;
+            }
+            for (int end = i + 1; end < Math.min(lines.size(), i + MOST_JOINED); end++) {
+                if (quotes(lines.get(end)) % 2 == 1) {
+                    lines.set(i, String.join("\n", lines.subList(i, end + 1)));
+                    lines.subList(i + 1, end + 1).replaceAll(joined -> "");
+                    i = end;
+                    break;
+                }
+            }
+        }
+    }
+
+    private static boolean opensQuote(String line) {
+        int last = line.lastIndexOf('"');
+        return quotes(line) % 2 == 1 && (last == 0 || Separators.ALL.indexOf(line.charAt(last - 1)) >= 0);
+    }
+
+    private static long quotes(String line) {
+        return line.chars().filter(c -> c == '"').count();
     }
 }

@@ -111,7 +111,8 @@ final class TimeCell {
             if (at == to) {
                 return Shape.DATE;
             }
-            boolean basic = at == start + 8;
+            boolean basic =
+                    at == start + 8 && NumberCell.isDigit(text[start + 4]) && NumberCell.isDigit(text[start + 2]);
             return between() && clock(basic) && at == to && hour < 24 ? Shape.STAMP : Shape.NONE;
         }
         at = start;
@@ -132,7 +133,7 @@ final class TimeCell {
 
     private boolean date() {
         orderKnown = true;
-        if (Character.isLetter(text[at])) {
+        if (Character.isLetter(peek())) {
             return namedMonth() && gap() && number(2) && setDay(number) && comma() && gap() && number(4) && setYear();
         }
         if (!number(8)) {
@@ -196,7 +197,7 @@ final class TimeCell {
 
     private void skipWeekday() {
         int start = at;
-        if (Character.isLetter(text[at]) && name(DAYS) >= 0 && (peek() == ',' || peek() == ' ')) {
+        if (Character.isLetter(peek()) && name(DAYS) >= 0 && (peek() == ',' || peek() == ' ')) {
             at++;
             skipBlanks();
         } else {
