@@ -219,7 +219,7 @@ public final class LogReport {
     }
 
     /**
-     * Readings earlier than the one before them in the file; they are in the log, sorted. None if the newest comes first.
+     * Readings earlier than the one before them in the file, or later if the newest comes first; they are in the log, sorted.
      *
      * @return their lines
      */

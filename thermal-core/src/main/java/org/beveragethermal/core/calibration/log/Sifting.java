@@ -8,6 +8,9 @@ final class Sifting {
     /** A reading of 85 °C is a power-on value if its neighbours are further away than this [K]. */
     private static final double JUMP_K = 10;
 
+    /** Steps back are few if there is at most one in so many readings. */
+    private static final int FEW = 5;
+
     private final LogFormat format;
     private final ReportNotes notes;
     private final RawSeries series;
@@ -60,15 +63,7 @@ final class Sifting {
             return;
         }
         int[] order = TimeSort.order(times, size);
-        if (isReversed()) {
-            notes.note(LogNote.Kind.INFERRED, "the newest reading comes first");
-        } else {
-            for (int i = 1; i < size; i++) {
-                if (times[i] < times[i - 1]) {
-                    notes.outOfOrder.add(lines[i]);
-                }
-            }
-        }
+        noteOrder();
         long[] oldTimes = times.clone();
         double[] oldValues = values.clone();
         int[] oldLines = lines.clone();
@@ -79,13 +74,33 @@ final class Sifting {
         }
     }
 
-    private boolean isReversed() {
-        for (int i = 1; i < series.size(); i++) {
-            if (times[i] > times[i - 1]) {
-                return false;
+    /** Names the rows that go against the others, and a place where the times start again. */
+    private void noteOrder() {
+        int size = series.size();
+        int forward = 0;
+        int back = 0;
+        int restart = 0;
+        for (int i = 1; i < size; i++) {
+            forward += times[i] > times[i - 1] ? 1 : 0;
+            if (times[i] < times[i - 1]) {
+                back++;
+                restart = restart == 0 && times[i] <= times[0] ? i : restart;
             }
         }
-        return true;
+        boolean newestFirst = back > 10 * forward;
+        for (int i = 1; i < size; i++) {
+            if (newestFirst ? times[i] > times[i - 1] : times[i] < times[i - 1]) {
+                notes.outOfOrder.add(lines[i]);
+            }
+        }
+        if (newestFirst) {
+            notes.note(LogNote.Kind.INFERRED, "the newest reading comes first");
+        } else if (restart > 0 && FEW * back <= size) {
+            notes.note(
+                    LogNote.Kind.SUGGESTED,
+                    "the times of sensor \"" + series.sensor() + "\" start again at line " + lines[restart]
+                            + ": if these are two logs, split the file");
+        }
     }
 
     private void dropPowerOn() {

@@ -33,12 +33,12 @@ public final class UnclearLogException extends IllegalArgumentException {
     /** What has to be answered. */
     private final Question question;
     /** Possible answers. */
-    private final transient List<String> choices;
+    private final String[] choices;
 
     UnclearLogException(Question question, String message, String... choices) {
         super(choices.length == 0 ? message : message + "; choose " + String.join(" or ", choices));
         this.question = question;
-        this.choices = List.of(choices);
+        this.choices = choices.clone();
     }
 
     /**
@@ -56,6 +56,6 @@ public final class UnclearLogException extends IllegalArgumentException {
      * @return settings of {@link LogFormat} as one would write them; empty if they cannot be listed
      */
     public List<String> choices() {
-        return choices;
+        return List.of(choices);
     }
 }

@@ -38,6 +38,9 @@
  * <tr><td>missing</td><td>empty cells, words such as NaN, OL and --, numbers such as −127 and 999, 85 °C that jumps</td><td></td></tr>
  * </table>
  *
+ * <p>An application made of modules that reads logs adds {@code requires de.siegmar.fastcsv} to its own, because thermal-core is an automatic
+ * module and can require nothing.
+ *
  * <p>{@code thermal-core/docs/logs.md} shows each with a file that the tests read.
  *
  * <p><b>Method.</b> The dialect is told by the first 65,536 characters: the separator that makes most lines look like rows wins. Rows are then

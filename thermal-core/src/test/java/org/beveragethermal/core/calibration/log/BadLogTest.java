@@ -112,6 +112,15 @@ class BadLogTest {
     }
 
     @Test
+    void timesThatStartAgainAreNamed() throws IOException {
+        ReadLog read = read("s,t °C\n0,5.0\n60,5.2\n120,5.1\n180,5.3\n0,9.0\n61,9.1\n121,9.2\n");
+        assertThat(read.report().notes())
+                .anySatisfy(note -> assertThat(note.text()).contains("start again at line 6"));
+        assertThat(read.report().rejectedLines(Rejected.Reason.DUPLICATE).toArray())
+                .containsExactly(6);
+    }
+
+    @Test
     void constantAndShortLogs() throws IOException {
         ReadLog constant = read("s,t °C\n0,5.0\n60,5.0\n120,5.0\n");
         assertThat(constant.report().figures().get(0).incrementK()).isEmpty();
