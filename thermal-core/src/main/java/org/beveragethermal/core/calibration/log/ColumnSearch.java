@@ -155,12 +155,33 @@ final class ColumnSearch {
     }
 
     private List<Optional<TemperatureUnit>> units(List<Integer> readings) {
-        return readings.stream().map(this::unitOver).toList();
+        return readings.stream()
+                .map(column -> unitOver(column).or(this::unitBeside))
+                .toList();
     }
 
     private Optional<TemperatureUnit> unitOver(int column) {
         Optional<TemperatureUnit> below = column < unitRow.size() ? unitRow.get(column) : Optional.empty();
         return below.or(() -> HeadWords.unit(head(column)));
+    }
+
+    /** Unit of all rows, where a column tells nothing else. */
+    private Optional<TemperatureUnit> unitBeside() {
+        int column = first(candidate -> !HeadWords.namesSensors(head(candidate))
+                && rows.stream().allMatch(row -> HeadWords.isUnitAlone(row.get(candidate))));
+        if (column < 0) {
+            return Optional.empty();
+        }
+        Set<Optional<TemperatureUnit>> told = new HashSet<>();
+        rows.forEach(row -> told.add(HeadWords.unitAlone(row.get(column))));
+        if (told.size() > 1 && format.unit.isEmpty()) {
+            throw new UnclearLogException(
+                    UnclearLogException.Question.TEMPERATURE_UNIT,
+                    "column " + (column + 1) + " names several units",
+                    "a file with one unit",
+                    "unit(…) if all are the same");
+        }
+        return told.iterator().next();
     }
 
     private int named(String name) {

@@ -27,7 +27,7 @@
  * <tr><td>cells</td><td>comma, semicolon, tabulator, vertical bar; quotes</td><td>commas that separate and stand before fractions</td></tr>
  * <tr><td>numbers</td><td>decimal point or comma; marks between thousands; exponents; a unit behind</td><td></td></tr>
  * <tr><td>sensors</td><td>a column each, or a column that names the sensor of each row</td><td>columns by name or number</td></tr>
- * <tr><td>units</td><td>over the column, under its name, behind the number, in the preamble; K by its size</td><td>numbers that are odd as °C and have
+ * <tr><td>units</td><td>over the column, under its name, behind the number, in a column, in the preamble; K by its size</td><td>numbers that are odd as °C and have
  * no unit</td></tr>
  * <tr><td>dates</td><td>ISO 8601, day or month first, English month names, date and time of day in two columns; am and pm</td><td>the order, where no
  * number is above 12 and days do not follow one another</td></tr>

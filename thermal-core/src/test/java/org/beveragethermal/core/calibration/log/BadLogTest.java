@@ -76,6 +76,16 @@ class BadLogTest {
     }
 
     @Test
+    void unitsMayStandInAColumn() throws IOException {
+        ReadLog read = read("unix,device,reading,unit\n1711900800,a,41.0,F\n1711900860,b,40.1,F\n");
+        assertThat(read.report().figures().get(1).unit()).isEqualTo(TemperatureUnit.FAHRENHEIT);
+        assertThat(read.log().sensors()).containsExactly("a", "b");
+        assertAsked(
+                "unix,device,reading,unit\n1711900800,a,41.0,F\n1711900860,b,5.1,C\n",
+                UnclearLogException.Question.TEMPERATURE_UNIT);
+    }
+
+    @Test
     void doubtsFahrenheitTakenForCelsius() throws IOException {
         ReadLog read = read("s,t °C\n0,68.0\n60,67.1\n");
         assertThat(read.log().only().size()).isEqualTo(2);
