@@ -38,6 +38,7 @@ class DocumentsTest {
                 "thermal-core/docs/measured.md",
                 "thermal-core/docs/questions.md",
                 "thermal-core/docs/surroundings.md",
+                "thermal-service/docs/accuracy.md",
                 "thermal-service/docs/cautions.md",
                 "thermal-service/docs/planning.md"
             })
