@@ -22,11 +22,12 @@ public final class Ratios {
     /**
      * Runs and prints.
      *
-     * @param arguments any of {@code properties}, {@code solver} and {@code questions}, or nothing for all
+     * @param arguments any of {@code properties}, {@code solver}, {@code questions} and {@code tracking}, or nothing for all
      * @throws RunnerException if the harness fails
      */
     public static void main(String[] arguments) throws RunnerException {
-        List<String> wanted = arguments.length == 0 ? List.of("properties", "solver", "questions") : List.of(arguments);
+        List<String> wanted =
+                arguments.length == 0 ? List.of("properties", "solver", "questions", "tracking") : List.of(arguments);
         if (wanted.contains("properties")) {
             properties(run(PropertyBenchmark.class));
         }
@@ -35,6 +36,9 @@ public final class Ratios {
         }
         if (wanted.contains("questions")) {
             questions(run(QuestionBenchmark.class));
+        }
+        if (wanted.contains("tracking")) {
+            tracking(run(TrackingBenchmark.class));
         }
     }
 
@@ -75,6 +79,30 @@ public final class Ratios {
         for (RunResult result : results) {
             print(String.format(Locale.ROOT, "| %s | %.1f |", parameter(result, "subject"), score(result) / reference));
         }
+    }
+
+    private static void tracking(Collection<RunResult> results) {
+        double reference = results.stream()
+                .filter(result -> result.getPrimaryResult().getLabel().equals("prediction"))
+                .mapToDouble(Ratios::score)
+                .findFirst()
+                .orElseThrow();
+        print(
+                "| Events for 10 000 vessels | Events per second | Time of one prediction ÷ time of one event | Bytes per event |");
+        print("|---|---|---|---|");
+        for (RunResult result : results) {
+            if (result.getPrimaryResult().getLabel().equals("batch")) {
+                double seconds = score(result) / 1e6 / TrackingBenchmark.BATCH;
+                print(String.format(
+                        Locale.ROOT,
+                        "| %s | %.0f | %.0f | %.0f |",
+                        parameter(result, "news"),
+                        1 / seconds,
+                        reference / 1e6 / seconds,
+                        bytes(result) / TrackingBenchmark.BATCH));
+            }
+        }
+        print(String.format(Locale.ROOT, "Bytes per tracked vessel: %.0f", TrackingBenchmark.bytesPerVessel()));
     }
 
     private static void solver(Collection<RunResult> results) {

@@ -52,7 +52,7 @@ public sealed interface Arrival {
     }
 
     /**
-     * More likely than not it never gets there.
+     * More likely than not it never gets there, because the medium does not go that far or it has passed already.
      *
      * @param asked instant of the question
      * @param settlesAtK where it tends to [K]

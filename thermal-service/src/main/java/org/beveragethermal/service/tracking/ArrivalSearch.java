@@ -43,6 +43,7 @@ final class ArrivalSearch {
     private static final double LONGEST_S = 400 * 86_400.0;
     private static final double SMALLEST_LAMBDA = 1e-3;
     private static final int BISECTIONS = 60;
+    private static final double ROUNDING = 1e-12;
 
     private final double[] meanS = new double[NODES.length];
     private final double[] lambda = new double[NODES.length];
@@ -58,6 +59,7 @@ final class ArrivalSearch {
         for (int i = 0; i < NODES.length; i++) {
             search.piece(model, now, i, targetK, cooling);
         }
+        search.never = search.never > 1 - ROUNDING ? 1 : search.never;
         if (search.never >= 0.5) {
             return new Arrival.Never(Checks.instant(now.atMicros), now.believedMediumK(), search.never);
         }

@@ -15,7 +15,6 @@ final class Belief {
     private static final double LONGEST_STEP_S = 600;
     private static final int MOST_STEPS = 24;
     private static final double LARGEST_LOG = 4;
-    private static final double TINY_EXCESS_K = 1e-9;
     /** Standard uncertainty of the fill exponent: what a pour adds to c, per unit of ln(part left); an assumption, no source. */
     private static final double FILL_EXPONENT_SD = 0.2;
 
@@ -193,13 +192,12 @@ final class Belief {
         MediumLaw law = model.law(medium);
         double speed = speed(model);
         double scaled = speed * dtS;
-        double start = rate(model, t);
-        double excess = t - believedMediumK();
         double next = after(model, t, scaled);
         double end = rate(model, next);
-        double jT = Math.abs(excess) > TINY_EXCESS_K
-                ? end / start
-                : Math.exp(-law.linearPerS() * scaled * slowdown(model, t));
+        // Of an autonomous equation the derivative is the ratio of the rates; it holds across the freezing point too.
+        double jT = slowdown(model, t) == slowdown(model, next)
+                ? law.slopeAfter(t - believedMediumK(), scaled * slowdown(model, t))
+                : end / rate(model, t);
         double jc = end * scaled;
         double ja = 1 - jT;
         double phi = Math.exp(-dtS / model.noise().forgettingS());

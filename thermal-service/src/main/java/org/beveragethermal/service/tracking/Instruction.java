@@ -16,10 +16,21 @@ public record Instruction(String vesselId, Instant at, Code code, Facts facts) {
     /** What may be asked. */
     public enum Code {
         /** Take it out of where it is. */
-        TAKE_OUT,
+        TAKE_OUT(24),
         /** Pour: it is in the range that is wanted, at the time that is wanted. */
-        POUR_NOW,
+        POUR_NOW(25),
         /** Put it back to where it was before. */
-        PUT_BACK
+        PUT_BACK(26);
+
+        private final int bit;
+
+        Code(int number) {
+            this.bit = 1 << number;
+        }
+
+        /** Stands for it in what has been said; stored in snapshots, so never to be changed. */
+        int bit() {
+            return bit;
+        }
     }
 }

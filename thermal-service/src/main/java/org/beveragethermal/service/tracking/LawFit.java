@@ -4,7 +4,9 @@ package org.beveragethermal.service.tracking;
 import static org.beveragethermal.core.scene.Exposure.in;
 
 import java.time.Duration;
-import java.util.function.DoubleUnaryOperator;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
@@ -13,6 +15,7 @@ import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunctio
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.util.Pair;
+import org.beveragethermal.core.prediction.Explanation;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.surroundings.Surroundings;
@@ -22,8 +25,8 @@ import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
- * Fits the law of one medium to courses of the full model: least squares on temperatures of a full vessel in three unknowns (k1, k2 and
- * the temperature it tends to), and the fill exponent from a vessel that is half full.
+ * Fits the law of one medium to courses of the full model: least squares on temperatures of a full vessel in two unknowns, k1 and
+ * k2, with the temperature of the medium read off the model; and the fill exponent from a vessel that is half full.
  */
 final class LawFit {
 
@@ -31,7 +34,9 @@ final class LawFit {
     static final Duration HORIZON = Duration.ofHours(6);
 
     private static final double STARTS_APART_K = 15;
-    private static final double CLOSE_K = 8;
+    private static final double FAR_K = 8;
+    private static final double NEAR_PART = 0.3;
+    private static final double STEP = 1e-5;
     private static final int POINTS = 60;
     private static final double FIRST_S = 120;
     private static final double FREEZING_MARGIN_K = 0.2;
@@ -40,57 +45,96 @@ final class LawFit {
     private static final double HALF = 0.5;
 
     private final String mediumId;
-    private final double[] timesS;
-    private final double[] coursesK;
-    private final double startK;
+    private final double mediumK;
+    private final List<Course> courses;
 
-    private LawFit(String mediumId, double startK, double[] timesS, double[] coursesK) {
+    private LawFit(String mediumId, double mediumK, List<Course> courses) {
         this.mediumId = mediumId;
-        this.startK = startK;
-        this.timesS = timesS;
-        this.coursesK = coursesK;
+        this.mediumK = mediumK;
+        this.courses = courses;
     }
+
+    /** Temperatures of one run of the full model at some times. */
+    private record Course(double startK, List<Double> timesS, List<Double> temperaturesK) {}
 
     static MediumLaw fit(String mediumId, FilledVessel vessel, Surroundings surroundings) {
         Checks.name(mediumId, "medium");
-        Prediction probe = Lumped.of(vessel).expose(in(surroundings, HORIZON));
-        double endK = probe.meanTemperatureK(HORIZON.toSeconds());
-        FilledVessel start = Math.abs(vessel.temperatureK() - endK) >= CLOSE_K
+        Prediction probe = run(vessel, surroundings);
+        double mediumK = mediumK(probe, lastS(vessel, probe));
+        FilledVessel start = Math.abs(vessel.temperatureK() - mediumK) >= FAR_K
                 ? vessel
-                : vessel.atTemperature(SiValues.celsiusOf(endK + STARTS_APART_K));
-        MediumLaw full = of(mediumId, start, surroundings).fitted();
+                : vessel.atTemperature(SiValues.celsiusOf(mediumK + STARTS_APART_K));
+        MediumLaw full = fitted(mediumId, start, surroundings, mediumK);
         FilledVessel half = start.vessel()
                 .filledWith(
                         start.liquid(),
                         Measures.cubicMetres(start.liquidVolumeM3() * HALF),
                         SiValues.celsiusOf(start.temperatureK()));
-        MediumLaw emptier = of(mediumId, half, surroundings).fitted();
-        double excessK = Math.max(1, Math.abs(start.temperatureK() - full.mediumK()) * HALF);
+        MediumLaw emptier = fitted(mediumId, half, surroundings, mediumK);
+        double excessK = Math.abs(start.temperatureK() - mediumK) * HALF;
         double exponent = Math.log(full.timeConstantS(excessK) / emptier.timeConstantS(excessK)) / Math.log(1 / HALF);
         return new MediumLaw(
                 mediumId,
                 full.linearPerS(),
                 full.convectivePerS(),
                 Math.max(0, Math.min(2, exponent)),
-                full.mediumK(),
+                mediumK,
                 0,
                 0,
                 full.fitRmsK());
     }
 
-    private static LawFit of(String mediumId, FilledVessel vessel, Surroundings surroundings) {
-        Prediction run = Lumped.of(vessel).expose(in(surroundings, HORIZON));
+    private static Prediction run(FilledVessel vessel, Surroundings surroundings) {
+        return Lumped.of(vessel).expose(in(surroundings, HORIZON));
+    }
+
+    /** Temperature of what touches the vessel, by conductance. */
+    private static double mediumK(Prediction run, double lastS) {
+        double sum = 0;
+        double conductance = 0;
+        for (Explanation.Band band : run.explainAt(Duration.ofMillis(Math.round(1000 * HALF * lastS)))
+                .bands()) {
+            double here = 1 / band.kelvinPerWatt();
+            sum += here * band.mediumK();
+            conductance += here;
+        }
+        return sum / conductance;
+    }
+
+    /** How far a course goes before something freezes: the law of the liquid is wanted, freezing is put on top of it. */
+    private static double lastS(FilledVessel vessel, Prediction run) {
         double onsetK = vessel.liquid() instanceof Beverage drink ? drink.freezingOnsetK() : 0;
-        // The course as far as nothing freezes: the law of the liquid is wanted, freezing is put on top of it.
         double lastS = HORIZON.toSeconds();
         while (lastS > 2 * FIRST_S && run.meanTemperatureK(lastS) < onsetK + FREEZING_MARGIN_K) {
             lastS /= 1.1;
         }
+        return lastS;
+    }
+
+    /** Fitted to a course from far and to one from near, so that it holds for both. */
+    private static MediumLaw fitted(String mediumId, FilledVessel vessel, Surroundings surroundings, double mediumK) {
+        List<Course> courses = new ArrayList<>();
+        courses.add(course(vessel, surroundings));
+        double nearK = mediumK + NEAR_PART * (vessel.temperatureK() - mediumK);
+        double onsetK = vessel.liquid() instanceof Beverage drink ? drink.freezingOnsetK() : 0;
+        if (nearK > onsetK + 1) {
+            courses.add(course(vessel.atTemperature(SiValues.celsiusOf(nearK)), surroundings));
+        }
+        return new LawFit(mediumId, mediumK, courses).fitted();
+    }
+
+    private static Course course(FilledVessel vessel, Surroundings surroundings) {
+        Prediction run = run(vessel, surroundings);
+        double lastS = lastS(vessel, run);
         double[] times = new double[POINTS];
         for (int i = 0; i < POINTS; i++) {
             times[i] = Math.rint(FIRST_S * Math.pow(lastS / FIRST_S, i / (POINTS - 1.0)));
         }
-        return new LawFit(mediumId, vessel.temperatureK(), times, run.meanTemperaturesK(times));
+        return new Course(vessel.temperatureK(), boxed(times), boxed(run.meanTemperaturesK(times)));
+    }
+
+    private static List<Double> boxed(double[] values) {
+        return Arrays.stream(values).boxed().toList();
     }
 
     private MediumLaw law(double[] unknowns, double rmsK) {
@@ -99,40 +143,39 @@ final class LawFit {
                 Math.min(1, SMALLEST_RATE + Math.exp(Math.min(0, unknowns[0]))),
                 Math.min(1, Math.exp(Math.min(0, unknowns[1]))),
                 0,
-                Math.max(Checks.COLDEST_K, Math.min(Checks.WARMEST_K, unknowns[2])),
+                mediumK,
                 0,
                 0,
                 Math.min(50, rmsK));
     }
 
-    private double[] courseOf(double[] unknowns) {
+    private double[] temperaturesK(double[] unknowns) {
         MediumLaw law = law(unknowns, 0);
-        double[] course = new double[timesS.length];
-        for (int i = 0; i < course.length; i++) {
-            course[i] = law.mediumK() + law.excessAfter(startK - law.mediumK(), timesS[i]);
-        }
-        return course;
+        return courses.stream()
+                .flatMapToDouble(course -> course.timesS().stream()
+                        .mapToDouble(timeS -> mediumK + law.excessAfter(course.startK() - mediumK, timeS)))
+                .toArray();
     }
 
     private MediumLaw fitted() {
-        double endK = coursesK[coursesK.length - 1];
-        double beyondK = endK + 0.02 * (endK - startK);
-        double middle = halving(here -> Math.abs(here - beyondK));
-        double[] guess = {Math.log(HALF / middle), Math.log(HALF / middle / 2), beyondK};
+        double[] seen = courses.stream()
+                .flatMapToDouble(course -> course.temperaturesK().stream().mapToDouble(Double::doubleValue))
+                .toArray();
+        double rate = 1 / timeConstantS(courses.get(0));
+        double[] guess = {Math.log(HALF * rate), Math.log(HALF * rate / 2)};
         MultivariateJacobianFunction model = point -> {
             double[] at = point.toArray();
-            double[] course = courseOf(at);
+            double[] course = temperaturesK(at);
             double[][] slopes = new double[course.length][at.length];
             for (int j = 0; j < at.length; j++) {
-                double step = j == 2 ? 1e-4 : 1e-5;
                 double[] up = at.clone();
                 double[] down = at.clone();
-                up[j] += step;
-                down[j] -= step;
-                double[] above = courseOf(up);
-                double[] below = courseOf(down);
+                up[j] += STEP;
+                down[j] -= STEP;
+                double[] above = temperaturesK(up);
+                double[] below = temperaturesK(down);
                 for (int i = 0; i < course.length; i++) {
-                    slopes[i][j] = (above[i] - below[i]) / (2 * step);
+                    slopes[i][j] = (above[i] - below[i]) / (2 * STEP);
                 }
             }
             return new Pair<>(new ArrayRealVector(course, false), new Array2DRowRealMatrix(slopes, false));
@@ -142,26 +185,27 @@ final class LawFit {
                     .optimize(new LeastSquaresBuilder()
                             .start(guess)
                             .model(model)
-                            .target(coursesK)
+                            .target(seen)
                             .maxEvaluations(EVALUATIONS)
                             .maxIterations(EVALUATIONS)
                             .build());
             return law(best.getPoint().toArray(), best.getRMS());
         } catch (MathIllegalStateException e) {
             throw new IllegalArgumentException(
-                    "medium " + mediumId + ": no law fits the course from " + startK + " K to " + endK
+                    "medium " + mediumId + ": no law fits the course towards " + mediumK
                             + " K; expected surroundings that act in one way for " + HORIZON,
                     e);
         }
     }
 
     /** A time constant to begin with: when the excess has fallen to a half, over ln 2. */
-    private double halving(DoubleUnaryOperator excessK) {
-        for (int i = 0; i < timesS.length; i++) {
-            if (excessK.applyAsDouble(coursesK[i]) <= HALF * excessK.applyAsDouble(startK)) {
-                return timesS[i] / Math.log(1 / HALF);
-            }
+    private double timeConstantS(Course course) {
+        double half = HALF * Math.abs(course.startK() - mediumK);
+        List<Double> times = course.timesS();
+        int i = 0;
+        while (i < times.size() - 1 && Math.abs(course.temperaturesK().get(i) - mediumK) > half) {
+            i++;
         }
-        return timesS[timesS.length - 1] / Math.log(1 / HALF);
+        return times.get(i) / Math.log(1 / HALF);
     }
 }

@@ -117,9 +117,21 @@ public record MediumLaw(
 
     /** The excess after a scaled time s = t e^c p^(−m). */
     double excessAfter(double excessK, double scaledS) {
-        double e = Math.exp(-0.25 * linearPerS * scaledS);
-        double y = e / (1 + convectivePerS / linearPerS * fourthRoot(Math.abs(excessK)) * (1 - e));
+        double y = remainingRoot(excessK, scaledS);
         return excessK * (y * y) * (y * y);
+    }
+
+    /** Derivative of {@link #excessAfter} with respect to the excess before. */
+    double slopeAfter(double excessK, double scaledS) {
+        double y = remainingRoot(excessK, scaledS);
+        double rq = convectivePerS / linearPerS * fourthRoot(Math.abs(excessK));
+        return (y * y) * (y * y) * (1 + rq * y) / (1 + rq);
+    }
+
+    /** Fourth root of the part of an excess that remains. */
+    private double remainingRoot(double excessK, double scaledS) {
+        double e = Math.exp(-0.25 * linearPerS * scaledS);
+        return e / (1 + convectivePerS / linearPerS * fourthRoot(Math.abs(excessK)) * (1 - e));
     }
 
     /** The scaled time from one excess to a smaller one of the same sign; infinite if it is never reached. */

@@ -212,12 +212,12 @@ public final class TrackedVessel {
     }
 
     /**
-     * What is believed after the latest event that bears on it.
+     * What is believed at the latest time heard of.
      *
      * @return the estimate
      */
     public Estimate estimate() {
-        return estimate(head);
+        return estimate(believedAt(said.nowMicros()));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.beveragethermal.service.tracking;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.beveragethermal.service.tracking.TrackedVessel.Said;
@@ -24,6 +25,8 @@ import org.beveragethermal.service.tracking.TrackingEvent.TimePassed;
  * <p>An event that is known, too old or of no use changes nothing and leaves a note; nothing that a sensor or a till sends makes it throw.
  */
 public final class Tracker {
+
+    private static final double ZERO_C_IN_K = 273.15;
 
     private final Map<String, TrackedModel> models;
     private final TrackingRules rules;
@@ -179,8 +182,13 @@ public final class Tracker {
 
     private static Outcome refused(TrackedVessel known, Reading reading, long micros) {
         Sensor sensor = known.model.sensor();
-        String detail = reading.temperatureK() + " K: expected " + sensor.coldestK() + " to " + sensor.warmestK()
-                + " K and none of " + sensor.sentinelsC() + " °C";
+        String detail = String.format(
+                Locale.ROOT,
+                "%.2f °C: expected %.1f to %.1f °C and none of %s °C",
+                reading.temperatureK() - ZERO_C_IN_K,
+                sensor.coldestK() - ZERO_C_IN_K,
+                sensor.warmestK() - ZERO_C_IN_K,
+                sensor.sentinelsC());
         Note note = note(reading, Note.Code.NOT_A_READING, detail);
         Said said = known.said;
         if (micros <= said.refusedMicros()) {
@@ -271,7 +279,10 @@ public final class Tracker {
                         : List.of(note(
                                 event,
                                 Note.Code.STRAY_READING,
-                                entry.value() + " K: not used, too far from what was expected")));
+                                String.format(
+                                        Locale.ROOT,
+                                        "%.2f °C is too far from what was expected.",
+                                        entry.value() - ZERO_C_IN_K))));
     }
 
     /** Tells a belief the kept event of a place; false if it is a reading that was not used. */

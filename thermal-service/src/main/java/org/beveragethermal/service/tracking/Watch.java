@@ -16,8 +16,6 @@ final class Watch {
     /** A lead must grow by this factor before it is said anew. */
     private static final double LEAD_BACK = 1.5;
 
-    private static final int ALERTS = Alert.Code.values().length;
-
     private final TrackedVessel vessel;
     private final TrackedModel model;
     private final TrackingRules rules;
@@ -132,7 +130,7 @@ final class Watch {
 
     /** Where it should go if it should not stay where it is. */
     private void places(@Nullable Goal goal, boolean tooCold) {
-        boolean leaves = stands(Alert.Code.LEAVING_RANGE) || stands(Alert.Code.OUT_OF_RANGE);
+        boolean leaves = stands(Alert.Code.LEAVING_RANGE) || (stands(Alert.Code.OUT_OF_RANGE) && !comesBack(goal));
         Optional<String> destination = Optional.empty();
         boolean back = false;
         double limit = tooCold || goal == null ? model.onsetK() : edgeOf(goal);
@@ -141,9 +139,15 @@ final class Watch {
             destination = to < 0 ? Optional.empty() : Optional.of(model.law(to).mediumId());
             back = to >= 0 && to == now.previousMedium;
         }
-        boolean out = tooCold || leaves && destination.isPresent();
+        boolean out = tooCold || (leaves && destination.isPresent());
         instruct(Instruction.Code.TAKE_OUT, out && !back, limit, 0, destination);
         instruct(Instruction.Code.PUT_BACK, out && back, limit, 0, destination);
+    }
+
+    /** Whether it is on its way back into its range. */
+    private boolean comesBack(@Nullable Goal goal) {
+        return goal != null
+                && (now.t > goal.highK() ? now.believedMediumK() < goal.highK() : now.believedMediumK() > goal.lowK());
     }
 
     /** The medium it came from if that drives it the other way, else the nearest that does; negative if none does. */
@@ -165,19 +169,11 @@ final class Watch {
     }
 
     private boolean stands(Alert.Code code) {
-        return (told & bit(code)) != 0;
-    }
-
-    private static int bit(Alert.Code code) {
-        return 1 << code.ordinal();
-    }
-
-    private static int bit(Instruction.Code code) {
-        return 1 << (ALERTS + code.ordinal());
+        return (told & code.bit()) != 0;
     }
 
     private void set(Alert.Code code, boolean is, double limitK, double inS) {
-        int bit = bit(code);
+        int bit = code.bit();
         if (!is) {
             told &= ~bit;
             return;
@@ -189,7 +185,7 @@ final class Watch {
     }
 
     private void instruct(Instruction.Code code, boolean is, double limitK, double inS, Optional<String> destination) {
-        int bit = bit(code);
+        int bit = code.bit();
         if (!is) {
             told &= ~bit;
             return;
