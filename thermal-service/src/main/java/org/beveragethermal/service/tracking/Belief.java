@@ -192,15 +192,30 @@ final class Belief {
         MediumLaw law = model.law(medium);
         double speed = speed(model);
         double scaled = speed * dtS;
-        double next = after(model, t, scaled);
-        double end = rate(model, next);
-        // Of an autonomous equation the derivative is the ratio of the rates; it holds across the freezing point too.
-        double jT = slowdown(model, t) == slowdown(model, next)
-                ? law.slopeAfter(t - believedMediumK(), scaled * slowdown(model, t))
-                : end / rate(model, t);
+        double outside = believedMediumK();
+        double excess = t - outside;
+        double slow = slowdown(model, t);
+        double rq = law.convectionRatio(excess);
+        double y = law.remainingRoot(rq, scaled * slow);
+        double remains = (y * y) * (y * y);
+        double next = outside + excess * remains;
+        double end = -slow * law.linearPerS() * (1 + rq * y) * excess * remains;
+        double slope = -slow * law.linearPerS() * (1 + 1.25 * rq * y);
+        double jT = remains * (1 + rq * y) / (1 + rq);
+        if ((next >= model.onsetK()) != (t >= model.onsetK())) {
+            // Of an autonomous equation the derivative is the ratio of the rates, across the freezing point too.
+            next = after(model, t, scaled);
+            end = rate(model, next);
+            slope = slowdown(model, next) * law.rateSlope(next - outside);
+            jT = end / rate(model, t);
+        }
         double jc = end * scaled;
         double ja = 1 - jT;
         double phi = Math.exp(-dtS / model.noise().forgettingS());
+        // The mean of a curved function is not the function of the mean: second order in c, else readings would pull c
+        // upward.
+        double bend = slope * scaled;
+        double shift = 0.5 * pcc * jc * (1 + bend) + (pTc - pca) * bend * jT;
 
         double uT = jT * pTT + jc * pTc + ja * pTa;
         double uc = jT * pTc + jc * pcc + ja * pca;
@@ -220,7 +235,7 @@ final class Belief {
         double lost = 1 - phi * phi;
         double qc = lost * law.conductanceLogSd() * law.conductanceLogSd();
         double qa = lost * mediumSdK * mediumSdK;
-        double pull = -slowdown(model, next) * speed * law.rateSlope(next - believedMediumK());
+        double pull = -speed * slope;
         double lever = pull * dtS > 1 ? 1 / pull : dtS;
         double byC = speed * end * lever;
         double byA = pull * lever;
@@ -230,7 +245,7 @@ final class Belief {
         pcc += qc;
         paa += qa;
 
-        t = next;
+        t = next + shift;
         c *= phi;
         a *= phi;
     }

@@ -115,23 +115,21 @@ public record MediumLaw(
         return -(linearPerS + 1.25 * convectivePerS * fourthRoot(Math.abs(excessK)));
     }
 
-    /** The excess after a scaled time s = t e^c p^(−m). */
+    /** The excess after a scaled time s = t e^c p^(−m): what remains of it is the fourth power of {@link #remainingRoot}. */
     double excessAfter(double excessK, double scaledS) {
-        double y = remainingRoot(excessK, scaledS);
+        double y = remainingRoot(convectionRatio(excessK), scaledS);
         return excessK * (y * y) * (y * y);
     }
 
-    /** Derivative of {@link #excessAfter} with respect to the excess before. */
-    double slopeAfter(double excessK, double scaledS) {
-        double y = remainingRoot(excessK, scaledS);
-        double rq = convectivePerS / linearPerS * fourthRoot(Math.abs(excessK));
-        return (y * y) * (y * y) * (1 + rq * y) / (1 + rq);
+    /** Rate by free convection over the linear one at an excess [-]; at what remains later it is this times {@link #remainingRoot}. */
+    double convectionRatio(double excessK) {
+        return convectivePerS / linearPerS * fourthRoot(Math.abs(excessK));
     }
 
-    /** Fourth root of the part of an excess that remains. */
-    private double remainingRoot(double excessK, double scaledS) {
+    /** Fourth root of the part of an excess that remains after a scaled time. */
+    double remainingRoot(double convectionRatio, double scaledS) {
         double e = Math.exp(-0.25 * linearPerS * scaledS);
-        return e / (1 + convectivePerS / linearPerS * fourthRoot(Math.abs(excessK)) * (1 - e));
+        return e / (1 + convectionRatio * (1 - e));
     }
 
     /** The scaled time from one excess to a smaller one of the same sign; infinite if it is never reached. */
@@ -144,7 +142,7 @@ public record MediumLaw(
             return Double.POSITIVE_INFINITY;
         }
         double y = fourthRoot(ratio);
-        double rq = convectivePerS / linearPerS * fourthRoot(Math.abs(fromK));
+        double rq = convectionRatio(fromK);
         double e = y * (1 + rq) / (1 + y * rq);
         return Math.max(0, -4 * Math.log(e) / linearPerS);
     }

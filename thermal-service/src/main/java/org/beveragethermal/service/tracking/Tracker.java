@@ -103,10 +103,10 @@ public final class Tracker {
             return ordered(known, ordered, micros);
         }
         if (event instanceof Opened) {
-            if (known.said.openedMicros() <= micros) {
-                return Outcome.unchanged(vessel, note(event, Note.Code.DUPLICATE, ""));
-            }
-            return looked(known.with(known.said.opened(micros).now(micros)), List.of());
+            boolean before = known.said.openedMicros() <= micros;
+            return looked(
+                    known.with(known.said.opened(micros).now(micros)),
+                    before ? List.of(note(event, Note.Code.DUPLICATE, "")) : List.of());
         }
         if (event instanceof Reading reading && !known.model.sensor().accepts(reading.temperatureK())) {
             return refused(known, reading, micros);
@@ -240,22 +240,15 @@ public final class Tracker {
         int dropped = size + 1 > known.rules.kept() ? 1 : 0;
         Kept all = known.kept.with(entry, place);
         Belief base = known.base;
+        boolean used = true;
         if (dropped == 1) {
             base = base.copy();
-            tell(known, base, all, 0);
+            used = tell(known, base, all, 0) || place > 0;
         }
-        Belief head;
-        boolean used;
-        if (place == size) {
-            head = known.head.copy();
-            used = tell(known, head, all, size);
-        } else {
-            head = known.base.copy();
-            used = false;
-            for (int i = 0; i <= size; i++) {
-                boolean here = tell(known, head, all, i);
-                used = i == place ? here : used;
-            }
+        Belief head = place == size ? known.head.copy() : base.copy();
+        for (int i = place == size ? size : dropped; i <= size; i++) {
+            boolean here = tell(known, head, all, i);
+            used = i == place ? here : used;
         }
         Kept left = dropped == 1 ? all.withoutFirst() : all;
         Said said = known.said.now(entry.atMicros());

@@ -33,7 +33,7 @@
  *
  * <p><b>Method.</b> The drink has one temperature; in each medium its excess decays by {@link
  * org.beveragethermal.service.tracking.MediumLaw}, a part linear and a part by free convection, solved in closed form. Its two rates are
- * fitted to two courses of the lumped model (far and near), the effect of a part-full vessel to a third; what one temperature leaves out
+ * fitted to two courses of the lumped model (far and near), the effect of a part-full vessel to those of a half-full one; what one temperature leaves out
  * remains as the residual of the fit and becomes process noise. Below the freezing point the rate is divided by the mean apparent heat
  * capacity of the first kelvin of freezing: rough, and said so.
  *

@@ -171,6 +171,27 @@ class KalmanTest {
                 .check(readings / (double) runs);
     }
 
+    /** The mean over an unknown factor is that of the courses, not the course of the mean factor. */
+    @Test
+    void meanIsThatOfTheCourses() {
+        MediumLaw law = new MediumLaw("cold", 1.2e-4, 5e-5, 0, MEDIUM_K, 0, 0.3, 0);
+        TrackedModel model = TrackedModel.of("curved", List.of(law), Sensor.inDrink(1, 0))
+                .withNoise(new ProcessNoise(0, Duration.ofDays(10_000)));
+        Belief belief = Belief.placed(model, 0, at(0), MEDIUM_K + 16, 0);
+        for (int i = 1; i <= 45; i++) {
+            belief.predict(model, at(i));
+        }
+        double sum = 0;
+        double weights = 0;
+        for (double z = -6; z <= 6; z += 0.01) {
+            double weight = Math.exp(-z * z / 2);
+            sum += weight * law.excessAfter(16, 45 * STEP_S * Math.exp(0.3 * z));
+            weights += weight;
+        }
+        assertThat(belief.t - MEDIUM_K).isCloseTo(sum / weights, within(0.02));
+        assertThat(law.excessAfter(16, 45 * STEP_S)).isNotCloseTo(sum / weights, within(0.03));
+    }
+
     @Test
     void quantisationAddsItsVariance() {
         assertThat(Sensor.inDrink(0.3, 0.5).varianceK2()).isCloseTo(0.09 + 0.25 / 12, within(1e-15));
