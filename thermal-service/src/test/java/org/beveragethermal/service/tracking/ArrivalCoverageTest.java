@@ -27,6 +27,10 @@ class ArrivalCoverageTest {
 
     private static final double TAIL = 0.0005;
     private static final double SKEWNESS = 0.015;
+    /** Targets below may never be reached; there the interval errs on the wide side: 0.920 of 4000 runs. */
+    private static final double NO_END_C = 7;
+
+    private static final double NO_END = 0.01;
     /** Of this one little is known: its temperature to 1.2 K, its conductance to a factor of 1.6. */
     private static final TrackedModel VAGUE = TrackedModel.of(
                     "vague", List.of(Truth.COLD.withUncertainty(1.2, 0.5)), Truth.SENSOR)
@@ -82,7 +86,7 @@ class ArrivalCoverageTest {
             Truth truth = new Truth(seeds.split(), model, Truth.ZERO + 20, 0.5);
             counts.merge(where(truth, model, readings, lowC, highC), 1, Integer::sum);
         }
-        check("true times inside the 90 % interval, " + what, counts.getOrDefault(Where.INSIDE, 0), LEVEL, 0);
+        check("true times inside the 90 % interval, " + what, counts.getOrDefault(Where.INSIDE, 0), LEVEL, highC < NO_END_C ? NO_END : 0);
         // The belief is normal and cannot be skewed as the truth is after few readings: each side is held to one and a
         // half per cent.
         double side = (1 - LEVEL) / 2;
