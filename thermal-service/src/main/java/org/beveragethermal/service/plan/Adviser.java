@@ -20,7 +20,8 @@ import org.beveragethermal.service.target.Targets;
 /**
  * Says what would make a plan work that does not: more ice, an earlier start, more gear, a wider range, a later serving. Each kind
  * of change is tried by planning anew, in steps that double until one helps and are then halved; what is told is the smallest that
- * was found, and it has been planned. First changes are looked for that help all bottles at once; if none does, such as help one.
+ * was found, and it has been planned. First changes are looked for that help all bottles at once; if none does, such as help one
+ * bottle and those that are alike.
  *
  * <p>A change only counts if no other bottle is worse off with it. Stateless and thread-safe; the same plan gives the same advice
  * unless time runs out.
@@ -77,9 +78,21 @@ public final class Adviser {
         faults.forEach(fault -> all.addAll(fault.bottleIds()));
         List<Advice.Way> ways = ways(all);
         if (ways.isEmpty() && all.size() > 1) {
-            all.forEach(id -> ways.addAll(ways(Set.of(id))));
+            alike(all).forEach(ids -> ways.addAll(ways(ids)));
         }
         return ways;
+    }
+
+    /** Bottles that are alike are helped by the same. */
+    private List<Set<String>> alike(Set<String> bottleIds) {
+        Map<Object, Set<String>> groups = new LinkedHashMap<>();
+        for (BottleOrder order : plan.request().bottles()) {
+            if (bottleIds.contains(order.id())) {
+                groups.computeIfAbsent(Task.likeness(order), key -> new LinkedHashSet<>())
+                        .add(order.id());
+            }
+        }
+        return List.copyOf(groups.values());
     }
 
     /** Changes each of which helps all these bottles. */

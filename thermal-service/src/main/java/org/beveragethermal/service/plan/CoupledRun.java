@@ -34,12 +34,19 @@ final class CoupledRun {
 
     private final Site site;
     private final Map<BottleOrder, Route> routes;
+    private final Set<String> standing;
     private final Map<String, Double> filledS = new LinkedHashMap<>();
     private final double endS;
     private final ScenePrediction run;
 
-    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes) {
+    /**
+     * A run.
+     *
+     * @param standing baths that stand there filled from the start, whether or not a bottle goes in
+     */
+    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes, Set<String> standing) {
         this.site = site;
+        this.standing = standing;
         this.routes = routes;
         this.endS = routes.keySet().stream()
                 .mapToDouble(order -> site.seconds(order.finishedAt()))
@@ -48,7 +55,8 @@ final class CoupledRun {
         for (Gear gear : site.gear()) {
             if (gear.kind().isFilled() && uses(gear.id())) {
                 double filled = Math.max(0, firstS(gear.id()) - Site.FILLED_BEFORE_S);
-                filledS.put(gear.id(), Math.max(filled, ice.readyS(gear.id())));
+                boolean already = site.isFilledAtStart(gear.id());
+                filledS.put(gear.id(), already ? 0 : Math.max(filled, ice.readyS(gear.id())));
             }
         }
         this.run = scene().predict(Site.duration(endS), SOLVER);
@@ -71,7 +79,7 @@ final class CoupledRun {
 
     private Scene scene() {
         Scene.Builder scene = Scene.builder().startingAfter(site.weather(0));
-        Set<String> used = new LinkedHashSet<>();
+        Set<String> used = new LinkedHashSet<>(standing);
         routes.forEach((order, route) -> {
             route.legs().forEach(leg -> used.add(leg.where()));
             used.add(order.servedIn());
