@@ -3,7 +3,6 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -135,29 +134,13 @@ final class Planning {
         tell(PlanMonitor.Stage.CHOICE, 1);
         Map<BottleOrder, Candidate> chosen = answer.found()
                 .map(found -> RouteChoice.chosen(found, candidates))
-                .orElseGet(() -> leastLoads(candidates));
+                .orElseGet(() -> FirstFit.of(problem, candidates));
         Map<BottleOrder, Route> routes = new Seating(pools, ice).seated(chosen);
         tell(PlanMonitor.Stage.COUPLED_RUN, 0);
         CoupledRuns.Together together = runs.of(routes);
         tell(PlanMonitor.Stage.COUPLED_RUN, 1);
         workNs = nanoClock.getAsLong() - chosenNs + (number == 1 ? 0 : readyNs - beganNs);
         return new Round(number, problem, answer, chosen, candidates, routes, together);
-    }
-
-    /** Where no choice keeps the capacities, or none was found in time: what loads gear for the shortest time. */
-    private Map<BottleOrder, Candidate> leastLoads(Map<BottleOrder, List<Candidate>> candidates) {
-        Map<BottleOrder, Candidate> least = new LinkedHashMap<>();
-        candidates.forEach((order, list) -> least.put(
-                order,
-                list.stream().min(Comparator.comparingDouble(this::loadS)).orElseThrow()));
-        return least;
-    }
-
-    private double loadS(Candidate candidate) {
-        return candidate.route().legs().stream()
-                .filter(leg -> pools.isGear(leg.where()))
-                .mapToDouble(leg -> leg.toS() - leg.fromS())
-                .sum();
     }
 
     private ChoiceLimits choiceLimits() {
