@@ -63,9 +63,8 @@ class ResumptionTest {
     void aBathThatIsFilledAtTheStartIsUsedAsItIs() {
         PlanRequest.Builder builder = room().gear(bucket()).gear(refrigerator()).ice(IceStock.of(0));
         assertThatThrownBy(() -> builder.filled("cold")).hasMessageContaining("expected a bath");
-        ServicePlan plan = Planner.plan(builder.filled("bucket")
-                .bottle(white("white", 22, "room", 40))
-                .build());
+        ServicePlan plan = Planner.plan(
+                builder.filled("bucket").bottle(white("white", 22, "room", 40)).build());
         assertThat(plan.bottles().get(0).means()).isEqualTo("bucket");
         assertThat(plan.works()).isTrue();
         assertThat(plan.instructions()).noneMatch(i -> i.action() == Instruction.Action.FILL);
