@@ -37,7 +37,9 @@ class DocumentsTest {
                 "thermal-core/docs/cases.md",
                 "thermal-core/docs/measured.md",
                 "thermal-core/docs/questions.md",
-                "thermal-core/docs/surroundings.md"
+                "thermal-core/docs/surroundings.md",
+                "thermal-service/docs/cautions.md",
+                "thermal-service/docs/planning.md"
             })
     void accuracyTablesAreThoseOfThisBuild(String name) throws IOException {
         Path root = root();

@@ -48,6 +48,8 @@ import org.beveragethermal.materials.vessel.Vessel;
  */
 public final class Scene {
 
+    private static final Duration FURTHEST_ORIGIN = Duration.ofDays(366);
+
     private static final Duration LONGEST = Duration.ofDays(30);
     /** A waterline this close below the top of the liquid or above it counts as full immersion, as a part of the height. */
     private static final double FULLY_IMMERSED = 0.95;
@@ -148,15 +150,17 @@ public final class Scene {
         private Builder() {}
 
         /**
-         * Lets the scene start later on the clock by which rooms change their temperature.
+         * Lets the scene start at another time on the clock by which rooms change their temperature.
          *
-         * @param newOrigin time on that clock at which the scene starts, ≥ 0; 0 unless said otherwise
+         * @param newOrigin time on that clock at which the scene starts, at most a year either way; 0 unless said otherwise. Before 0 a
+         *     course given by points keeps its first temperature
          * @return this builder
-         * @throws IllegalArgumentException if the time is negative
+         * @throws IllegalArgumentException if the time is further away
          */
         public Builder startingAfter(Duration newOrigin) {
-            if (newOrigin.isNegative()) {
-                throw new IllegalArgumentException("start of the scene after " + newOrigin + ": expected at least 0");
+            if (newOrigin.abs().compareTo(FURTHEST_ORIGIN) > 0) {
+                throw new IllegalArgumentException(
+                        "start of the scene after " + newOrigin + ": expected at most a year either way");
             }
             origin = newOrigin;
             return this;

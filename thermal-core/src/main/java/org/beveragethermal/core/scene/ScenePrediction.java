@@ -121,6 +121,27 @@ public final class ScenePrediction {
     }
 
     /**
+     * Temperature that the water of a bath would have if it were mixed.
+     *
+     * @param gearId the gear's id
+     * @param time time since the start
+     * @return mean temperature of its parts besides ice, weighted by mass where it varies [K]; empty for gear without parts of its own
+     * @throws IllegalArgumentException if there is no such gear or the time is not in the run
+     */
+    public OptionalDouble mixedWaterK(String gearId, Duration time) {
+        double sum = 0;
+        double weights = 0;
+        for (Node node : nodes(gearId)) {
+            if (!(node.store() instanceof IceStore)) {
+                double weight = node.store().amountCount() > 0 ? trajectory.amount(node, 0, seconds(time)) : 1;
+                sum += weight * trajectory.temperatureK(node, seconds(time));
+                weights += weight;
+            }
+        }
+        return weights > 0 ? OptionalDouble.of(sum / weights) : OptionalDouble.empty();
+    }
+
+    /**
      * Salt dissolved in a piece of gear.
      *
      * @param gearId the gear's id

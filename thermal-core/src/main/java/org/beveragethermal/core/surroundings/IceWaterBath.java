@@ -117,6 +117,39 @@ public final class IceWaterBath implements Surroundings {
     }
 
     /**
+     * What a bath has become, as a bath that begins anew: its water mixed, its blocks as large as they were and fewer. Where no ice is
+     * left it is a bath of water, moved as little as a bath of water is unless said otherwise.
+     *
+     * @param iceLeft ice that is left, ≥ 0
+     * @param water water that is there
+     * @param waterTemperature temperature of all the water, 0 °C to 60 °C
+     * @return the bath; of water if less than 10 g of ice are left
+     * @throws org.beveragethermal.materials.units.OutOfRangeException if it is no bath any more, or does not fit into the bucket
+     */
+    public Surroundings leaving(Quantity<Mass> iceLeft, Quantity<Mass> water, Quantity<Temperature> waterTemperature) {
+        double leftKg = SiValues.massKg(iceLeft, "ice that is left", 0, MOST_KG);
+        if (leftKg >= LEAST_ICE_KG) {
+            IceWaterBath left = new Builder(bucket, room)
+                    .ice(iceLeft, block, Measures.kelvins(ZERO_CELSIUS_K))
+                    .water(water, waterTemperature)
+                    .agitation(agitation)
+                    .solidFraction(solidFraction)
+                    .build();
+            return left.on(footing);
+        }
+        double waterKg = leftKg + SiValues.massKg(water, "water that is there", 0, MOST_KG);
+        double temperature = WATER_TEMPERATURE.require(
+                SiValues.temperatureK(waterTemperature, "temperature of the water"), "water of a bath");
+        return WaterBath.of(
+                        bucket,
+                        Measures.cubicMetres(waterKg / WATER_DENSITY),
+                        Measures.kelvins(Math.max(WaterBath.COLDEST_K, temperature)),
+                        room)
+                .with(agitation)
+                .on(footing);
+    }
+
+    /**
      * Begins the description of a bath.
      *
      * @param bucket what holds it

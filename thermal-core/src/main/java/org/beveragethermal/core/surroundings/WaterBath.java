@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WaterBath implements Surroundings {
 
-    private static final double COLDEST_K = 273.65;
+    static final double COLDEST_K = 273.65;
     private static final double WARMEST_K = 343.15;
     private static final double EVAPORATION_MATTERS_K = 313.15;
 

@@ -7,13 +7,19 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Duration;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.ScenarioException;
 import org.beveragethermal.examples.scenario.ScenarioReader;
 import org.beveragethermal.examples.sheet.PlanRequests;
 import org.beveragethermal.examples.sheet.ServiceSheet;
+import org.beveragethermal.service.plan.Advice;
+import org.beveragethermal.service.plan.Adviser;
+import org.beveragethermal.service.plan.PlanLimits;
+import org.beveragethermal.service.plan.PlanMonitor;
 import org.beveragethermal.service.plan.PlanRequest;
 import org.beveragethermal.service.plan.Planner;
+import org.beveragethermal.service.plan.ServicePlan;
 
 /** The command line. One argument: the scenario file. */
 public final class Main {
@@ -24,6 +30,9 @@ public final class Main {
     public static final int REFUSED = 2;
 
     private static final String USAGE = "usage: one argument, the path of a scenario file (JSON)";
+
+    /** Longer than an evening's advice takes by far. */
+    private static final Duration FOR_ADVICE = Duration.ofMinutes(2);
 
     private Main() {}
 
@@ -73,7 +82,9 @@ public final class Main {
             err.println("cannot be planned: " + e.getMessage());
             return REFUSED;
         }
-        out.print(ServiceSheet.text(scenario, Planner.plan(request)));
+        ServicePlan plan = Planner.plan(request);
+        Advice advice = Adviser.advise(plan, PlanLimits.within(FOR_ADVICE), PlanMonitor.NONE);
+        out.print(ServiceSheet.text(scenario, plan, advice));
         out.flush();
         return DONE;
     }

@@ -1,10 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.sheet;
 
-import java.time.Instant;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,32 +14,38 @@ import org.beveragethermal.examples.scenario.IceStock;
 import org.beveragethermal.examples.scenario.RefrigeratorKind;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.materials.solid.Ice;
+import org.beveragethermal.service.plan.Advice;
 import org.beveragethermal.service.plan.BottlePlan;
-import org.beveragethermal.service.plan.CapacityConflict;
-import org.beveragethermal.service.plan.GearKind;
+import org.beveragethermal.service.plan.Fault;
 import org.beveragethermal.service.plan.GearUse;
 import org.beveragethermal.service.plan.Instruction;
+import org.beveragethermal.service.plan.Phrase;
+import org.beveragethermal.service.plan.PlanPhrases;
+import org.beveragethermal.service.plan.PlanTexts;
 import org.beveragethermal.service.plan.ServicePlan;
 import org.beveragethermal.service.target.ServingTarget;
 
 /** A plan as a sheet of plain text, at most 100 columns wide; the same text for any locale, zone and clock. */
 public final class ServiceSheet {
 
-    private static final int WIDTH = 98;
     private static final double ZERO_CELSIUS_K = 273.15;
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final double MILLIMETRES = 1000;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
-    private static final String RULE = "-".repeat(WIDTH);
+    private static final String BESIDE_CLOCK = "       ";
 
     private final Scenario scenario;
     private final ServicePlan plan;
-    private final ReasonWords words;
-    private final StringBuilder text = new StringBuilder();
+    private final Advice advice;
+    private final PlanTexts texts;
+    private final PlanPhrases phrases;
+    private final SheetPage page = new SheetPage();
 
-    private ServiceSheet(Scenario scenario, ServicePlan plan) {
+    private ServiceSheet(Scenario scenario, ServicePlan plan, Advice advice) {
         this.scenario = scenario;
         this.plan = plan;
-        this.words = new ReasonWords(this::name, this::clock);
+        this.advice = advice;
+        this.texts = PlanTexts.in(Locale.ROOT, scenario.zone()).naming(plan.request());
+        this.phrases = PlanPhrases.of(plan);
     }
 
     /**
@@ -50,44 +53,41 @@ public final class ServiceSheet {
      *
      * @param scenario the scenario the plan was made for
      * @param plan the plan
+     * @param advice what does not work in it and what would help
      * @return the sheet, lines ended by line feeds
      */
-    public static String text(Scenario scenario, ServicePlan plan) {
-        return new ServiceSheet(scenario, plan).write();
+    public static String text(Scenario scenario, ServicePlan plan, Advice advice) {
+        return new ServiceSheet(scenario, plan, advice).write();
     }
 
     private String write() {
-        line("Service sheet: " + scenario.title());
-        line(String.format(
+        page.line("Service sheet: " + scenario.title());
+        page.line(String.format(
                 Locale.ROOT,
                 "%s, from %s, times in %s",
-                DAY.withZone(zone()).format(scenario.startsAt()),
-                clock(scenario.startsAt()),
-                zone().getId()));
-        paragraph("", scenario.note());
+                DAY.withZone(scenario.zone()).format(scenario.startsAt()),
+                texts.clock(scenario.startsAt()),
+                scenario.zone().getId()));
+        page.paragraph("", scenario.note());
         verdict();
-        heading("What to do, in order of time");
+        page.heading("What to do, in order of time");
         plan.instructions().forEach(this::instruction);
-        heading("Bottles");
+        advice();
+        page.heading("Bottles");
         plan.bottles().forEach(this::bottle);
         ice();
-        conflicts();
-        heading("Mind");
-        cautions().forEach(caution -> paragraph("- ", caution));
-        heading("What this sheet does not know");
-        limits().forEach(limit -> paragraph("- ", limit));
-        return text.toString();
-    }
-
-    private ZoneId zone() {
-        return scenario.zone();
+        page.heading("Mind");
+        SheetCautions.of(plan, texts).forEach(caution -> page.paragraph("- ", caution));
+        page.heading("What this sheet does not know");
+        limits().forEach(limit -> page.paragraph("- ", limit));
+        return page.text();
     }
 
     private void verdict() {
         long inRange =
                 plan.bottles().stream().filter(b -> b.verdict().inRange()).count();
-        line("");
-        paragraph(
+        page.line("");
+        page.paragraph(
                 "",
                 String.format(
                         Locale.ROOT,
@@ -98,114 +98,88 @@ public final class ServiceSheet {
     }
 
     private void instruction(Instruction instruction) {
-        String bottles = bottleNames(instruction.bottleIds());
-        String where = name(instruction.where());
-        String what = switch (instruction.action()) {
-            case FILL -> fill(instruction.where());
-            case MOVE -> "put " + bottles + " into " + where + latest(instruction);
-            case TAKE_OUT -> "take " + bottles + " to " + where + latest(instruction);
-            case ADD_ICE -> "add ice to " + where;
-            case DECANT -> "decant " + bottles;
-            case SERVE -> "pour " + bottles + served(instruction);
-            case POUR -> "pour again " + bottles;
-        };
-        paragraph(clock(instruction.at()) + "  ", what);
-        if (instruction.action() == Instruction.Action.MOVE) {
-            paragraph("       ", "(" + words.of(instruction.reason()) + ")");
+        String what = texts.words(phrases.action(instruction));
+        String latest = PlanPhrases.latest(instruction)
+                .map(phrase -> ", " + texts.words(phrase))
+                .orElse("");
+        page.paragraph(texts.clock(instruction.at()) + "  ", what + latest);
+        if (instruction.bottleIds().isEmpty()) {
+            return;
+        }
+        List<Phrase> outlook = PlanPhrases.outlook(instruction);
+        if (!outlook.isEmpty()) {
+            page.paragraph(BESIDE_CLOCK, outlook.stream().map(texts::words).collect(Collectors.joining("; ")));
+        }
+        if (instruction.action() != Instruction.Action.SERVE && instruction.action() != Instruction.Action.POUR) {
+            page.paragraph(BESIDE_CLOCK, "(" + texts.words(instruction.reason()) + ")");
         }
     }
 
-    private String fill(String gearId) {
-        GearUse use = plan.gearUses().stream()
-                .filter(u -> u.gearId().equals(gearId))
-                .findFirst()
-                .orElseThrow();
-        return use.iceKg() > 0
-                ? String.format(
-                        Locale.ROOT,
-                        "fill %s with %.1f kg of ice and %.1f L of water",
-                        name(gearId),
-                        use.iceKg(),
-                        use.waterKg())
-                : String.format(Locale.ROOT, "fill %s with %.1f L of water", name(gearId), use.waterKg());
+    private void advice() {
+        if (advice.faults().isEmpty()) {
+            return;
+        }
+        page.heading("What does not work, and what would help");
+        for (Fault fault : advice.faults()) {
+            page.paragraph("- ", texts.words(fault.what()));
+        }
+        page.line("");
+        for (Advice.Way way : advice.ways()) {
+            page.paragraph("- ", texts.words(way.change().phrase()));
+        }
+        page.paragraph("", found());
     }
 
-    private String latest(Instruction instruction) {
-        return plans(instruction.bottleIds()).stream()
-                .flatMap(p -> p.latestStart().stream())
-                .min(Instant::compareTo)
-                .filter(latest -> latest.isAfter(instruction.at()))
-                .map(latest -> ", at the latest at " + clock(latest))
-                .orElse("");
-    }
-
-    private String served(Instruction instruction) {
-        BottlePlan first = plans(instruction.bottleIds()).get(0);
-        String place = name(first.order().servedIn());
-        String kept = first.keptIn().equals(first.order().servedIn())
-                ? ""
-                : "; between pours keep in " + name(first.keptIn());
-        return " for " + place + kept;
-    }
-
-    private List<BottlePlan> plans(List<String> ids) {
-        return plan.bottles().stream().filter(p -> ids.contains(p.order().id())).toList();
-    }
-
-    private String bottleNames(List<String> ids) {
-        return plans(ids).stream().map(p -> p.order().name()).collect(Collectors.joining(" and "));
+    private String found() {
+        String stopped = advice.complete() ? "" : "; time ran out before everything was tried";
+        return String.format(
+                Locale.ROOT,
+                advice.ways().isEmpty()
+                        ? "Nothing that was tried helps (%d plans were made on trial%s)."
+                        : "Each of these is enough by itself (%d plans were made on trial%s).",
+                advice.plannerRuns(),
+                stopped);
     }
 
     private void bottle(BottlePlan bottle) {
         ServingTarget target = bottle.order().target();
-        line(bottle.order().name());
-        paragraph(
+        page.line(bottle.order().name());
+        page.paragraph(
                 "  wanted   ",
                 String.format(
                         Locale.ROOT,
                         "%s to %s, aim %s (%s)",
-                        celsius(target.lowK()),
-                        celsius(target.highK()),
-                        celsius(target.aimK()),
+                        texts.temperature(target.lowK()),
+                        texts.temperature(target.highK()),
+                        texts.temperature(target.aimK()),
                         target.basis()));
-        paragraph(
+        page.paragraph(
                 "  poured   ",
                 String.format(
                         Locale.ROOT,
                         "%s at %s; last glass %s at %s; in between %s to %s",
-                        clock(bottle.order().servedAt()),
-                        celsius(bottle.pouredAtK()),
-                        clock(bottle.order().finishedAt()),
-                        celsius(bottle.finishedAtK()),
-                        celsius(bottle.coldestK()),
-                        celsius(bottle.warmestK())));
-        paragraph("  verdict  ", verdict(bottle));
+                        texts.clock(bottle.order().servedAt()),
+                        texts.temperature(bottle.pouredAtK()),
+                        texts.clock(bottle.order().finishedAt()),
+                        texts.temperature(bottle.finishedAtK()),
+                        texts.temperature(bottle.coldestK()),
+                        texts.temperature(bottle.warmestK())));
+        page.paragraph("  verdict  ", texts.words(PlanPhrases.verdict(bottle)));
         for (int i = 0; i < bottle.reasons().size(); i++) {
-            paragraph(
+            page.paragraph(
                     i == 0 ? "  why      " : "           ",
-                    words.of(bottle.reasons().get(i)));
+                    texts.words(bottle.reasons().get(i)));
         }
-        line("");
-    }
-
-    private String verdict(BottlePlan bottle) {
-        return switch (bottle.verdict()) {
-            case VERIFIED -> "in range from the first glass to the last";
-            case REPAIRED -> "in range from the first glass to the last, after the first choice had been put right";
-            case LEAVES_RANGE ->
-                "in range when poured, leaves it at "
-                        + bottle.leavesRangeAt().map(this::clock).orElse("an unknown time");
-            case NOT_REACHED -> "NOT in range when poured";
-        };
+        page.line("");
     }
 
     private void ice() {
         for (GearUse use : plan.gearUses()) {
             if (use.iceKg() > 0 && scenario.iceStock().isPresent()) {
-                heading("Ice and water for " + name(use.gearId()));
+                page.heading("Ice and water for " + texts.where(use.gearId()));
                 IceStock stock = scenario.iceStock().get();
                 double blocks = use.iceKg() / (Ice.density(ZERO_CELSIUS_K) * Math.pow(stock.blockSideM(), 3));
-                paragraph(
+                page.paragraph(
                         "",
                         String.format(
                                 Locale.ROOT,
@@ -213,10 +187,10 @@ public final class ServiceSheet {
                                         + "%s",
                                 use.iceKg(),
                                 blocks,
-                                stock.blockSideM() * 1000,
+                                stock.blockSideM() * MILLIMETRES,
                                 stock.massKg(),
                                 use.waterKg(),
-                                clock(use.filledAt()),
+                                texts.clock(use.filledAt()),
                                 iceLeft(use)));
             }
         }
@@ -224,48 +198,9 @@ public final class ServiceSheet {
 
     private String iceLeft(GearUse use) {
         return use.iceGoneAt()
-                .map(gone -> "All of it has melted by " + clock(gone) + ".")
+                .map(gone -> "All of it has melted by " + texts.clock(gone) + ".")
                 .orElse(String.format(
                         Locale.ROOT, "About %.1f kg are left when its last bottle is finished.", use.iceLeftKg()));
-    }
-
-    private void conflicts() {
-        if (plan.conflicts().isEmpty()) {
-            return;
-        }
-        heading("Too full");
-        for (CapacityConflict conflict : plan.conflicts()) {
-            paragraph(
-                    "- ",
-                    String.format(
-                            Locale.ROOT,
-                            "%s from %s to %s: %d bottle places needed, %d there (%s)",
-                            name(conflict.gearId()),
-                            clock(conflict.from()),
-                            clock(conflict.to()),
-                            conflict.placesNeeded(),
-                            conflict.capacity(),
-                            bottleNames(conflict.bottleIds())));
-        }
-    }
-
-    private List<String> cautions() {
-        List<String> cautions = new ArrayList<>();
-        boolean ice = plan.request().gear().values().stream().anyMatch(g -> g.kind() == GearKind.ICE_BATH);
-        if (ice) {
-            cautions.add(
-                    "Let bottles down into ice gently and look for cracks; never reach into ice with broken glass in it.");
-            cautions.add(
-                    "Keep the mouths of bottles above the melt water, wipe bottles before pouring, and do not use this ice in"
-                            + " drinks.");
-        }
-        if (plan.bottles().stream().anyMatch(b -> b.order().target().style().sparkling())) {
-            cautions.add(
-                    "Sparkling bottles are under pressure: open them cold, pointed away from people, holding the stopper.");
-        }
-        cautions.add(
-                "Serve alcohol responsibly. Local codes and licensed practice for food, drink and equipment come first.");
-        return cautions;
     }
 
     private List<String> limits() {
@@ -292,55 +227,5 @@ public final class ServiceSheet {
             }
         }
         return unused;
-    }
-
-    private String name(String id) {
-        var place = plan.request().places().get(id);
-        if (place != null) {
-            return "the " + place.name();
-        }
-        var gear = plan.request().gear().get(id);
-        return gear == null ? id : "the " + gear.name();
-    }
-
-    private String clock(Instant instant) {
-        return CLOCK.withZone(zone()).format(instant);
-    }
-
-    private static String celsius(double temperatureK) {
-        return String.format(Locale.ROOT, "%.1f °C", temperatureK - ZERO_CELSIUS_K);
-    }
-
-    private void heading(String heading) {
-        if (!text.toString().endsWith("\n\n")) {
-            line("");
-        }
-        line(RULE);
-        line(heading);
-        line("");
-    }
-
-    private void line(String content) {
-        text.append(content).append('\n');
-    }
-
-    /** Writes words after a prefix, wrapped, further lines indented like the first; a number keeps its unit beside it. */
-    private void paragraph(String prefix, String words) {
-        String indent = " ".repeat(prefix.length());
-        StringBuilder current = new StringBuilder(prefix);
-        boolean empty = true;
-        for (String word : words.split(" (?!°C)", -1)) {
-            if (!empty && current.length() + 1 + word.length() > WIDTH) {
-                line(current.toString());
-                current = new StringBuilder(indent);
-                empty = true;
-            }
-            if (!empty) {
-                current.append(' ');
-            }
-            current.append(word);
-            empty = false;
-        }
-        line(current.toString());
     }
 }

@@ -14,8 +14,12 @@ import java.util.regex.Pattern;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.ScenarioReader;
 import org.beveragethermal.examples.scenario.Serving;
+import org.beveragethermal.service.plan.Advice;
+import org.beveragethermal.service.plan.Adviser;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.Instruction;
+import org.beveragethermal.service.plan.PlanLimits;
+import org.beveragethermal.service.plan.PlanMonitor;
 import org.beveragethermal.service.plan.Planner;
 import org.beveragethermal.service.plan.ServicePlan;
 import org.beveragethermal.service.plan.Verdict;
@@ -40,7 +44,12 @@ class ServiceSheetTest {
 
     private Scenario scenario = ScenarioReader.read(SHIPPED);
     private ServicePlan plan = Planner.plan(PlanRequests.from(scenario));
-    private String sheet = ServiceSheet.text(scenario, plan);
+    private String sheet = ServiceSheet.text(scenario, plan, advice(plan));
+
+    /** Without a clock, so that all is tried on any machine. */
+    private static Advice advice(ServicePlan plan) {
+        return Adviser.advise(plan, PlanLimits.standard(), PlanMonitor.NONE, () -> 0);
+    }
 
     @BeforeAll
     void writeAnewIfAsked() throws Exception {
@@ -100,7 +109,7 @@ class ServiceSheetTest {
             Locale.setDefault(Locale.forLanguageTag(tag));
             TimeZone.setDefault(TimeZone.getTimeZone(zoneId));
             Scenario again = ScenarioReader.read(SHIPPED);
-            assertThat(ServiceSheet.text(again, Planner.plan(PlanRequests.from(again))))
+            assertThat(ServiceSheet.text(again, Planner.plan(PlanRequests.from(again)), advice(plan)))
                     .isEqualTo(sheet);
         } finally {
             Locale.setDefault(locale);

@@ -3,6 +3,7 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 
 /** A part of a reason that words are made of, with its unit; how it is written is for whoever writes the words. */
 public sealed interface Argument {
@@ -43,6 +44,13 @@ public sealed interface Argument {
     record Mass(double kg) implements Argument {}
 
     /**
+     * A volume of water.
+     *
+     * @param litres [L]
+     */
+    record Volume(double litres) implements Argument {}
+
+    /**
      * A moment.
      *
      * @param at when
@@ -69,4 +77,32 @@ public sealed interface Argument {
      * @param part 0 to 1
      */
     record Share(double part) implements Argument {}
+
+    /**
+     * Several bottles.
+     *
+     * @param ids their ids in the request, at least one
+     */
+    record Bottles(List<String> ids) implements Argument {
+
+        /**
+         * Copies the ids.
+         *
+         * @param ids their ids in the request, at least one; not modified
+         * @throws IllegalArgumentException if there is none
+         */
+        public Bottles {
+            ids = List.copyOf(ids);
+            if (ids.isEmpty()) {
+                throw new IllegalArgumentException("bottles: expected at least one id");
+            }
+        }
+    }
+
+    /**
+     * A phrase inside another.
+     *
+     * @param phrase the inner phrase
+     */
+    record Said(Phrase phrase) implements Argument {}
 }

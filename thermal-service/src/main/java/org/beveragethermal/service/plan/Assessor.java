@@ -48,13 +48,14 @@ final class Assessor {
 
     Candidate assess(Route route) {
         Forecast forecast = forecaster.of(task, route, correctionK.applyAsDouble(route));
+        double lacksK = forecast.shortfallK(task.lowK(), task.highK(), MARGIN_DEVIATIONS)
+                - earlier.forgivenK(task.order(), route);
         return new Candidate(
                 route,
                 forecast,
                 List.of(
                         forecast.outside(task.lowK(), task.highK()),
-                        (long) Math.ceil(
-                                PER_KELVIN * forecast.shortfallK(task.lowK(), task.highK(), MARGIN_DEVIATIONS) - 1e-6),
+                        (long) Math.ceil(PER_KELVIN * Math.max(0, lacksK) - 1e-6),
                         earlier.changes(task.order(), route),
                         moves(route),
                         Math.round(PER_KILOGRAM * forecast.iceKg()),

@@ -177,6 +177,61 @@ public record BottleOrder(
     }
 
     /**
+     * The same bottle served at another time, its rounds with it.
+     *
+     * @param by how much later, negative for earlier
+     * @return a new order
+     */
+    BottleOrder shifted(Duration by) {
+        return new BottleOrder(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                target,
+                servedAt.plus(by),
+                servedIn,
+                finishedAfter,
+                pourings.stream()
+                        .map(pouring -> new Pouring(pouring.at().plus(by), pouring.volumeM3()))
+                        .toList(),
+                airing);
+    }
+
+    /** The same order with another range. */
+    BottleOrder aimedAt(ServingTarget newTarget) {
+        return new BottleOrder(
+                id,
+                name,
+                bottle,
+                startsIn,
+                bottlePlaces,
+                newTarget,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                pourings,
+                airing);
+    }
+
+    /** The same order with a bottle that stands elsewhere. */
+    BottleOrder standing(FilledVessel newBottle, String newStart) {
+        return new BottleOrder(
+                id,
+                name,
+                newBottle,
+                newStart,
+                bottlePlaces,
+                target,
+                servedAt,
+                servedIn,
+                finishedAfter,
+                pourings,
+                airing);
+    }
+
+    /**
      * Moments at which its temperature counts: the pourings, or if there are none five moments from when it is served to when it is
      * finished, both included, at equal distances.
      *

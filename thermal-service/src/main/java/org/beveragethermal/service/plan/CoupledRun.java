@@ -35,13 +35,20 @@ final class CoupledRun {
 
     private final Site site;
     private final Map<BottleOrder, Route> routes;
+    private final Set<String> standing;
     private final Map<String, Double> filledS = new LinkedHashMap<>();
     private final List<TopUp> topUps = new ArrayList<>();
     private final double endS;
     private final ScenePrediction run;
 
-    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes) {
+    /**
+     * A run.
+     *
+     * @param standing baths that stand there filled from the start, whether or not a bottle goes in
+     */
+    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes, Set<String> standing) {
         this.site = site;
+        this.standing = standing;
         this.routes = routes;
         this.endS = routes.keySet().stream()
                 .mapToDouble(order -> site.seconds(order.finishedAt()))
@@ -50,7 +57,8 @@ final class CoupledRun {
         for (Gear gear : site.gear()) {
             if (gear.kind().isFilled() && uses(gear.id())) {
                 double filled = Math.max(0, firstS(gear.id()) - Site.FILLED_BEFORE_S);
-                filledS.put(gear.id(), Math.max(filled, ice.readyS(gear.id())));
+                boolean already = site.isFilledAtStart(gear.id());
+                filledS.put(gear.id(), already ? 0 : Math.max(filled, ice.readyS(gear.id())));
             }
         }
         ScenePrediction filledOnce = scene().predict(Site.duration(endS), SOLVER);
@@ -98,8 +106,8 @@ final class CoupledRun {
     }
 
     private Scene scene() {
-        Scene.Builder scene = Scene.builder();
-        Set<String> used = new LinkedHashSet<>();
+        Scene.Builder scene = Scene.builder().startingAfter(site.weather(0));
+        Set<String> used = new LinkedHashSet<>(standing);
         routes.forEach((order, route) -> {
             route.legs().forEach(leg -> used.add(leg.where()));
             used.add(order.servedIn());
@@ -237,6 +245,24 @@ final class CoupledRun {
             }
         }
         return false;
+    }
+
+    /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */
+    double drinkK(BottleOrder order, double timeS) {
+        double decantedS = order.airing()
+                .map(airing -> site.seconds(order.servedAt().minus(airing.before())))
+                .orElse(Double.POSITIVE_INFINITY);
+        return kelvins(run.vessel(timeS >= decantedS ? CARAFE + order.id() : order.id()), timeS);
+    }
+
+    /** Temperature of all the water in a bath, mixed [K]. */
+    double waterK(String gearId, double timeS) {
+        return run.mixedWaterK(gearId, Site.duration(timeS)).orElseThrow();
+    }
+
+    /** Ice and water in a bath [kg]. */
+    double bathKg(String gearId, double timeS) {
+        return run.gearMassKg(gearId, Site.duration(timeS));
     }
 
     /** When each bath in use is filled [s]. */

@@ -17,6 +17,11 @@ interface Earlier {
         public long changes(BottleOrder order, Route route) {
             return 0;
         }
+
+        @Override
+        public double forgivenK(BottleOrder order, Route route) {
+            return 0;
+        }
     };
 
     /** The route that it had for a bottle, on the clock of the new plan; it is a candidate again. */
@@ -24,4 +29,7 @@ interface Earlier {
 
     /** How much another route changes of it, in whole numbers, 0 for nothing. */
     long changes(BottleOrder order, Route route);
+
+    /** How much a route's margins may lack without counting, because it is the one it had [K]. */
+    double forgivenK(BottleOrder order, Route route);
 }

@@ -28,14 +28,15 @@ final class IceSupply {
     private final Map<String, Double> fillKg = new LinkedHashMap<>();
     private final double allKg;
 
-    IceSupply(Optional<IceStock> stock, List<Gear> gear) {
-        this.stock = stock;
+    IceSupply(PlanRequest request) {
+        this.stock = request.ice();
         double taken = 0;
-        for (Gear item : gear) {
+        for (Gear item : request.gear().values()) {
             if (item.surroundings() instanceof IceWaterBath bath) {
-                taken += bath.iceKg();
+                boolean filled = request.filled().contains(item.id());
+                taken += filled ? 0 : bath.iceKg();
                 fillKg.put(item.id(), bath.iceKg());
-                readyS.put(item.id(), stock.isPresent() ? whenS(stock.get(), taken) : 0);
+                readyS.put(item.id(), stock.isPresent() && !filled ? whenS(stock.get(), taken) : 0);
             }
         }
         this.allKg = taken;

@@ -64,4 +64,9 @@ public record Instruction(
     public Instruction {
         bottleIds = List.copyOf(bottleIds);
     }
+
+    /** The same for other bottles. */
+    Instruction with(List<String> newBottleIds) {
+        return new Instruction(at, latest, action, newBottleIds, from, where, expected, marginK, reason);
+    }
 }

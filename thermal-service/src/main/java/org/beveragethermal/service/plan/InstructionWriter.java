@@ -37,6 +37,9 @@ final class InstructionWriter {
     }
 
     private void fill(GearUse use) {
+        if (site.isFilledAtStart(use.gearId())) {
+            return;
+        }
         Duration before = Duration.between(
                 use.filledAt(),
                 site.instant(Objects.requireNonNull(round.together().baths().get(use.gearId()))

@@ -22,19 +22,23 @@ public final class PlanRequest {
     private static final Duration SHORTEST = Duration.ofMinutes(1);
 
     private final Instant startsAt;
+    private final Instant weatherSince;
     private final Map<String, Place> places;
     private final Map<String, Gear> gear;
     private final List<BottleOrder> bottles;
     private final Optional<IceStock> ice;
     private final OptionalInt movesPerMinute;
+    private final Set<String> filled;
 
     private PlanRequest(Builder builder) {
         this.startsAt = builder.startsAt;
+        this.weatherSince = builder.weatherSince;
         this.places = new LinkedHashMap<>(builder.places);
         this.gear = new LinkedHashMap<>(builder.gear);
         this.bottles = List.copyOf(builder.bottles);
         this.ice = builder.ice;
         this.movesPerMinute = builder.movesPerMinute;
+        this.filled = Set.copyOf(builder.filled);
     }
 
     /**
@@ -51,15 +55,30 @@ public final class PlanRequest {
     public static final class Builder {
 
         private final Instant startsAt;
+        private Instant weatherSince;
         private final Map<String, Place> places = new LinkedHashMap<>();
         private final Map<String, Gear> gear = new LinkedHashMap<>();
         private final List<BottleOrder> bottles = new ArrayList<>();
         private final Set<String> ids = new HashSet<>();
         private Optional<IceStock> ice = Optional.empty();
         private OptionalInt movesPerMinute = OptionalInt.empty();
+        private final Set<String> filled = new HashSet<>();
 
         private Builder(Instant startsAt) {
             this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
+            this.weatherSince = startsAt;
+        }
+
+        /**
+         * The moment from which places and gear count the times of what varies; the start of the plan unless said otherwise. A plan
+         * that starts before it has the weather of that moment until then.
+         *
+         * @param origin the moment
+         * @return this builder
+         */
+        public Builder weatherSince(Instant origin) {
+            weatherSince = Objects.requireNonNull(origin, "origin");
+            return this;
         }
 
         /**
@@ -132,6 +151,24 @@ public final class PlanRequest {
          */
         public Builder ice(IceStock stock) {
             ice = Optional.of(stock);
+            return this;
+        }
+
+        /**
+         * A bath that is filled already when the plan starts, as it is described: it is not filled again, and its ice does not come out
+         * of the stock.
+         *
+         * @param gearId id of a bath that was added before
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such bath
+         */
+        public Builder filled(String gearId) {
+            Gear bath = gear.get(gearId);
+            if (bath == null || !bath.kind().isFilled()) {
+                throw new IllegalArgumentException(
+                        "bath " + gearId + " filled at the start: expected a bath of " + gear.keySet());
+            }
+            filled.add(gearId);
             return this;
         }
 
@@ -212,6 +249,15 @@ public final class PlanRequest {
     }
 
     /**
+     * The moment from which places and gear count the times of what varies.
+     *
+     * @return the moment; the start unless said otherwise
+     */
+    public Instant weatherSince() {
+        return weatherSince;
+    }
+
+    /**
      * The places.
      *
      * @return places by id, in the order given, a copy
@@ -254,6 +300,15 @@ public final class PlanRequest {
      */
     public OptionalInt movesPerMinute() {
         return movesPerMinute;
+    }
+
+    /**
+     * Baths that are filled already when the plan starts.
+     *
+     * @return their ids, unmodifiable
+     */
+    public Set<String> filled() {
+        return filled;
     }
 
     static void requireId(String id) {

@@ -47,7 +47,7 @@ final class Planning {
         this.endNs = nanoClock.getAsLong() + limits.timeLimit().toNanos();
         this.site = new Site(request);
         this.pools = new GearPools(request);
-        this.ice = new IceSupply(request.ice(), site.gear());
+        this.ice = new IceSupply(request);
         this.corrections = new Corrections(pools);
         this.book = new CandidateBook(request, site, pools, ice, earlier, corrections);
         this.choice = new RouteChoice(site, pools, ice, request.movesPerMinute());

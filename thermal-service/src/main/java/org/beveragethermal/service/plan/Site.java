@@ -55,11 +55,21 @@ final class Site {
 
     /** Temperature of the air in a place at a time. */
     double airK(String placeId, double timeS) {
-        return Objects.requireNonNull(places.get(placeId)).air().airK().at(timeS);
+        return Objects.requireNonNull(places.get(placeId)).air().airK().at(seconds(weather(timeS)));
+    }
+
+    /** A time on the clock of what varies. */
+    Duration weather(double timeS) {
+        return Duration.between(request.weatherSince(), request.startsAt()).plus(duration(timeS));
     }
 
     boolean isFilled(String id) {
         return gear(id).filter(item -> item.kind().isFilled()).isPresent();
+    }
+
+    /** Whether a bath stands there filled when the plan starts. */
+    boolean isFilledAtStart(String id) {
+        return request.filled().contains(id);
     }
 
     boolean isIceBath(String id) {

@@ -44,7 +44,7 @@ final class Strand {
      */
     static Optional<Strand> of(Site site, FilledVessel bottle, String where, double fromS, double ageS, double lastsS) {
         double span = Math.max(lastsS, FINE_END_S);
-        Scene.Builder scene = Scene.builder().startingAfter(Site.duration(fromS));
+        Scene.Builder scene = Scene.builder().startingAfter(site.weather(fromS));
         try {
             if (ageS > 0) {
                 // Air of its own temperature leaves it as it is while the bath settles.

@@ -21,6 +21,13 @@
  * plan.instructions();              // what to do, as data
  * plan.bottles().get(0).verdict();  // whether it works, and how that is known
  * plan.chosen().answer();           // the choice: proven with its certificate, or the gap
+ *
+ * PlanTexts texts = PlanTexts.in(Locale.ENGLISH, zone).naming(request);
+ * for (Instruction instruction : plan.instructions()) {
+ *     texts.words(PlanPhrases.of(plan).action(instruction));  // the same in words
+ * }
+ * Advice advice = Adviser.advise(plan, PlanLimits.standard(), PlanMonitor.NONE);  // what would help where it does not work
+ * Replan replan = Replanner.replan(plan, later, List.of(new News.LateGuests(List.of(), Duration.ofMinutes(30))), PlanLimits.standard());
  * }</pre>
  *
  * <p><b>Method.</b> Orders, places and gear → flow tables → candidate routes with costs and loads → choice → seats → coupled run → verdict,
@@ -46,6 +53,13 @@
  *       nothing that remembers run apart, which is the same). Where a bottle is out of range that was to be in it, what the run
  *       taught corrects its forecasts, and the choice is made again, four times at most; the best round stays.
  * </ol>
+ *
+ * <p><b>Advice</b> ({@link org.beveragethermal.service.plan.Adviser}): kinds of changes, each tried by planning anew in steps that double until
+ * one helps and are then halved. <b>Re-plans</b> ({@link org.beveragethermal.service.plan.Replanner}): the coupled run says where the
+ * bottles are and how warm and what is left of the ice; from there the same method goes on, with what the earlier plan would do among the
+ * candidates and the number of changes as a level of cost. <b>Words</b> ({@link org.beveragethermal.service.plan.PlanTexts}): whatever is said is
+ * data, a {@link org.beveragethermal.service.plan.Reason} or a {@link org.beveragethermal.service.plan.Phrase}, and becomes text by a resource
+ * bundle.
  *
  * <p><b>Left out.</b> A bath is filled once; when a third of its ice is left and the stock has more than all fills it gets its part of that, once.
  * A bath whose ice the stock does not give is not filled. Forecasts take the bottle as full; the coupled run takes out what is poured. Bottles are

@@ -1,0 +1,124 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A change of what is at hand or wanted under which a plan works that otherwise does not. Each was tried by planning anew with
+ * it; of its kind it is the smallest that was found to do, to the step that its component states.
+ */
+public sealed interface PlanAdvice {
+
+    /**
+     * The advice as a phrase.
+     *
+     * @return the phrase
+     */
+    Phrase phrase();
+
+    /**
+     * More ice in stock.
+     *
+     * @param massKg so much more [kg], in steps of half a kilogram
+     */
+    record MoreIce(double massKg) implements PlanAdvice {
+        @Override
+        public Phrase phrase() {
+            return Phrase.of(Sentence.ADVICE_MORE_ICE, new Argument.Mass(massKg));
+        }
+    }
+
+    /**
+     * Begin earlier, everything else at its time.
+     *
+     * @param by so much earlier, in steps of five minutes
+     */
+    record EarlierStart(Duration by) implements PlanAdvice {
+        @Override
+        public Phrase phrase() {
+            return Phrase.of(Sentence.ADVICE_EARLIER_START, new Argument.Span(by));
+        }
+    }
+
+    /**
+     * More gear like one that is there.
+     *
+     * @param likeGearId id of the gear that is there
+     * @param count so many more
+     */
+    record MoreGear(String likeGearId, int count) implements PlanAdvice {
+        @Override
+        public Phrase phrase() {
+            return count == 1
+                    ? Phrase.of(Sentence.ADVICE_ONE_MORE_GEAR, new Argument.Where(likeGearId))
+                    : Phrase.of(Sentence.ADVICE_MORE_GEAR, new Argument.Count(count), new Argument.Where(likeGearId));
+        }
+    }
+
+    /**
+     * Wider ranges.
+     *
+     * @param bottles the bottles with their wider ranges, at least one
+     */
+    record WiderRange(List<Widened> bottles) implements PlanAdvice {
+
+        /**
+         * Copies the list.
+         *
+         * @param bottles the bottles with their wider ranges, at least one; not modified
+         */
+        public WiderRange {
+            bottles = List.copyOf(bottles);
+        }
+
+        @Override
+        public Phrase phrase() {
+            List<Phrase> each = new ArrayList<>();
+            bottles.forEach(bottle -> each.add(bottle.phrase()));
+            return Phrase.joined(each);
+        }
+    }
+
+    /**
+     * A bottle with a wider range.
+     *
+     * @param bottleId the bottle
+     * @param fromK the end of its range that is moved, as it was [K]
+     * @param toK the same end moved, in steps of half a kelvin [K]
+     */
+    record Widened(String bottleId, double fromK, double toK) {
+        Phrase phrase() {
+            return Phrase.of(
+                    toK > fromK ? Sentence.ADVICE_SERVE_WARMER : Sentence.ADVICE_SERVE_COLDER,
+                    new Argument.Bottles(List.of(bottleId)),
+                    new Argument.Temperature(toK),
+                    new Argument.Temperature(fromK));
+        }
+    }
+
+    /**
+     * Serve some bottles later.
+     *
+     * @param bottleIds the bottles, at least one
+     * @param by so much later, in steps of five minutes
+     */
+    record LaterServing(List<String> bottleIds, Duration by) implements PlanAdvice {
+
+        /**
+         * Copies the ids.
+         *
+         * @param bottleIds the bottles, at least one; not modified
+         * @param by so much later
+         */
+        public LaterServing {
+            bottleIds = List.copyOf(bottleIds);
+        }
+
+        @Override
+        public Phrase phrase() {
+            return Phrase.of(Sentence.ADVICE_SERVE_LATER, new Argument.Bottles(bottleIds), new Argument.Span(by));
+        }
+    }
+}
