@@ -14,6 +14,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 
@@ -36,6 +37,7 @@ final class CoupledRun {
     private final Map<BottleOrder, Route> routes;
     private final Set<String> standing;
     private final Map<String, Double> filledS = new LinkedHashMap<>();
+    private final List<TopUp> topUps = new ArrayList<>();
     private final double endS;
     private final ScenePrediction run;
 
@@ -59,7 +61,33 @@ final class CoupledRun {
                 filledS.put(gear.id(), already ? 0 : Math.max(filled, ice.readyS(gear.id())));
             }
         }
-        this.run = scene().predict(Site.duration(endS), SOLVER);
+        ScenePrediction filledOnce = scene().predict(Site.duration(endS), SOLVER);
+        topUps.addAll(topUps(ice, filledOnce));
+        this.run = topUps.isEmpty() ? filledOnce : scene().predict(Site.duration(endS), SOLVER);
+    }
+
+    /** Ice that baths want while bottles are in them, as far as the stock has more than all fills. */
+    private List<TopUp> topUps(IceSupply ice, ScenePrediction filledOnce) {
+        List<TopUp> wanted = new ArrayList<>();
+        filledS.forEach((id, fromS) -> {
+            if (site.surroundings(id) instanceof IceWaterBath bath && ice.spareKg(endS) > 0) {
+                double goneS = filledOnce
+                        .iceGone(id)
+                        .map(Site::seconds)
+                        .filter(gone -> gone < lastS(id))
+                        .orElse(lastS(id));
+                TopUp.of(
+                                id,
+                                bath,
+                                time -> filledOnce.iceKg(id, Site.duration(time)),
+                                time -> ice.spareKg(time) / ice.baths(),
+                                fromS,
+                                lastS(id),
+                                goneS)
+                        .ifPresent(wanted::add);
+            }
+        });
+        return wanted;
     }
 
     private boolean uses(String gearId) {
@@ -89,6 +117,7 @@ final class CoupledRun {
             scene.gear(id, site.surroundings(id), Site.duration(filledS.getOrDefault(id, 0.0)));
         }
         routes.forEach((order, route) -> add(scene, order, route));
+        topUps.forEach(topUp -> topUp.addTo(scene));
         return scene.build();
     }
 
@@ -239,6 +268,11 @@ final class CoupledRun {
     /** When each bath in use is filled [s]. */
     Map<String, Double> filledS() {
         return filledS;
+    }
+
+    /** Ice added to a bath later. */
+    List<TopUp> topUps(String gearId) {
+        return topUps.stream().filter(topUp -> topUp.gearId().equals(gearId)).toList();
     }
 
     double iceKg(String gearId, double timeS) {

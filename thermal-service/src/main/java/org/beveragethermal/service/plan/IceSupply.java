@@ -18,6 +18,9 @@ final class IceSupply {
     /** Of the ice of a bath this part stays, or it cools no longer as at the start; our choice. */
     private static final double WORKING_PART = 1.0 / 3;
 
+    /** Sums of masses may be this much off [kg]. */
+    private static final double ROUNDING_KG = 1e-9;
+
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final Optional<IceStock> stock;
@@ -40,7 +43,7 @@ final class IceSupply {
     }
 
     private static double whenS(IceStock stock, double kg) {
-        if (stock.kgAtStart() >= kg) {
+        if (stock.kgAtStart() >= kg - ROUNDING_KG) {
             return 0;
         }
         boolean never = stock.kgPerHour() <= 0 || kg > stock.capKg().orElse(Double.POSITIVE_INFINITY);

@@ -61,8 +61,8 @@
  * data, a {@link org.beveragethermal.service.plan.Reason} or a {@link org.beveragethermal.service.plan.Phrase}, and becomes text by a resource
  * bundle.
  *
- * <p><b>Left out.</b> A bath is filled once; ice that is left in the stock counts as ice that bottles may melt but is not added. A bath whose ice
- * the stock does not give is not filled. Forecasts take the bottle as full; the coupled run takes out what is poured. Bottles are
+ * <p><b>Left out.</b> A bath is filled once; when a third of its ice is left and the stock has more than all fills it gets its part of that, once.
+ * A bath whose ice the stock does not give is not filled. Forecasts take the bottle as full; the coupled run takes out what is poured. Bottles are
  * lumped: their top is warmer than their mean. Serving takes no hands.
  *
  * <p>Times are instants; no time zone is assumed, and no clock is read but for the time limit.

@@ -106,6 +106,36 @@ class PlanConditionsTest {
                 .matches(use -> !use.filledAt().isBefore(after(30)));
     }
 
+    /** Ten warm bottles one after the other melt more than a small bucket holds; what is left in the stock is added. */
+    @Test
+    void iceIsAddedWhereItRunsOut() {
+        Gear bucket = Evenings.bucket("bucket", 1.5, 1);
+        PlanRequest.Builder few = Evenings.places().gear(bucket).ice(IceStock.of(1.5));
+        PlanRequest.Builder more = Evenings.places().gear(bucket).ice(IceStock.of(4));
+        for (int i = 0; i < 10; i++) {
+            BottleOrder order = Evenings.order("red " + i, "red-light", 24, "room", 60 + 20 * i, "room");
+            few.bottle(order);
+            more.bottle(order);
+        }
+        ServicePlan little = Planner.plan(few.build());
+        ServicePlan enough = Planner.plan(more.build());
+        assertThat(little.gearUses()).allMatch(use -> use.added().isEmpty());
+        assertThat(enough.gearUses()).singleElement().satisfies(use -> {
+            assertThat(use.added()).hasSize(1);
+            assertThat(use.iceKg() + use.added().get(0).iceKg()).isLessThanOrEqualTo(4);
+        });
+        assertThat(enough.instructions())
+                .anyMatch(instruction -> instruction.action() == Instruction.Action.ADD_ICE
+                        && instruction.where().equals("bucket"));
+        assertThat(inRange(enough)).isGreaterThan(inRange(little));
+    }
+
+    private static long inRange(ServicePlan plan) {
+        return plan.bottles().stream()
+                .filter(bottle -> bottle.verdict().inRange())
+                .count();
+    }
+
     @Test
     void iceStocksMakeSense() {
         assertThat(new IceStock(2, 3, OptionalDouble.of(6)).kgBy(Duration.ofHours(1)))
