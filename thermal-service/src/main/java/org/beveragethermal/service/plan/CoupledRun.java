@@ -14,6 +14,7 @@ import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 
@@ -34,12 +35,20 @@ final class CoupledRun {
 
     private final Site site;
     private final Map<BottleOrder, Route> routes;
+    private final Set<String> standing;
     private final Map<String, Double> filledS = new LinkedHashMap<>();
+    private final List<TopUp> topUps = new ArrayList<>();
     private final double endS;
     private final ScenePrediction run;
 
-    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes) {
+    /**
+     * A run.
+     *
+     * @param standing baths that stand there filled from the start, whether or not a bottle goes in
+     */
+    CoupledRun(Site site, IceSupply ice, Map<BottleOrder, Route> routes, Set<String> standing) {
         this.site = site;
+        this.standing = standing;
         this.routes = routes;
         this.endS = routes.keySet().stream()
                 .mapToDouble(order -> site.seconds(order.finishedAt()))
@@ -48,10 +57,37 @@ final class CoupledRun {
         for (Gear gear : site.gear()) {
             if (gear.kind().isFilled() && uses(gear.id())) {
                 double filled = Math.max(0, firstS(gear.id()) - Site.FILLED_BEFORE_S);
-                filledS.put(gear.id(), Math.max(filled, ice.readyS(gear.id())));
+                boolean already = site.isFilledAtStart(gear.id());
+                filledS.put(gear.id(), already ? 0 : Math.max(filled, ice.readyS(gear.id())));
             }
         }
-        this.run = scene().predict(Site.duration(endS), SOLVER);
+        ScenePrediction filledOnce = scene().predict(Site.duration(endS), SOLVER);
+        topUps.addAll(topUps(ice, filledOnce));
+        this.run = topUps.isEmpty() ? filledOnce : scene().predict(Site.duration(endS), SOLVER);
+    }
+
+    /** Ice that baths want while bottles are in them, as far as the stock has more than all fills. */
+    private List<TopUp> topUps(IceSupply ice, ScenePrediction filledOnce) {
+        List<TopUp> wanted = new ArrayList<>();
+        filledS.forEach((id, fromS) -> {
+            if (site.surroundings(id) instanceof IceWaterBath bath && ice.spareKg(endS) > 0) {
+                double goneS = filledOnce
+                        .iceGone(id)
+                        .map(Site::seconds)
+                        .filter(gone -> gone < lastS(id))
+                        .orElse(lastS(id));
+                TopUp.of(
+                                id,
+                                bath,
+                                time -> filledOnce.iceKg(id, Site.duration(time)),
+                                time -> ice.spareKg(time) / ice.baths(),
+                                fromS,
+                                lastS(id),
+                                goneS)
+                        .ifPresent(wanted::add);
+            }
+        });
+        return wanted;
     }
 
     private boolean uses(String gearId) {
@@ -71,7 +107,7 @@ final class CoupledRun {
 
     private Scene scene() {
         Scene.Builder scene = Scene.builder().startingAfter(site.weather(0));
-        Set<String> used = new LinkedHashSet<>();
+        Set<String> used = new LinkedHashSet<>(standing);
         routes.forEach((order, route) -> {
             route.legs().forEach(leg -> used.add(leg.where()));
             used.add(order.servedIn());
@@ -81,6 +117,7 @@ final class CoupledRun {
             scene.gear(id, site.surroundings(id), Site.duration(filledS.getOrDefault(id, 0.0)));
         }
         routes.forEach((order, route) -> add(scene, order, route));
+        topUps.forEach(topUp -> topUp.addTo(scene));
         return scene.build();
     }
 
@@ -231,6 +268,11 @@ final class CoupledRun {
     /** When each bath in use is filled [s]. */
     Map<String, Double> filledS() {
         return filledS;
+    }
+
+    /** Ice added to a bath later. */
+    List<TopUp> topUps(String gearId) {
+        return topUps.stream().filter(topUp -> topUp.gearId().equals(gearId)).toList();
     }
 
     double iceKg(String gearId, double timeS) {

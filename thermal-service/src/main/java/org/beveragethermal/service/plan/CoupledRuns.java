@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 
@@ -59,7 +60,7 @@ final class CoupledRuns {
             key.add(Task.likeness(order));
             key.add(route.legs());
         });
-        return runs.computeIfAbsent(key, same -> new CoupledRun(site, ice, group));
+        return runs.computeIfAbsent(key, same -> new CoupledRun(site, ice, group, Set.of()));
     }
 
     private List<Map<BottleOrder, Route>> groups(Map<BottleOrder, Route> routes) {

@@ -10,14 +10,14 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
  * Routes that are never taken, whatever they would bring: a drink that begins to freeze, one that fills its bottle to the brim by warmth,
- * a wall that is known to break when it is plunged into a bath.
+ * glass that is plunged into a bath more than 42 K colder or warmer than it is.
  */
 final class Danger {
 
     private static final double ZERO_CELSIUS_K = 273.15;
 
-    /** No wall breaks by less than this [K]. */
-    private static final double HARMLESS_K = 20;
+    /** Glass that may break is plunged through less than this only [K]; common practice, no source. */
+    private static final double PLUNGE_STOP_K = 42;
 
     private final Site site;
 
@@ -29,7 +29,8 @@ final class Danger {
         double here = task.stayingK(0);
         for (int i = 0; i < route.legs().size(); i++) {
             Leg leg = route.legs().get(i);
-            if (leg.fromS() > 0 && breaks(task, leg, here)) {
+            boolean moved = i > 0 || !leg.where().equals(task.order().startsIn());
+            if (moved && breaks(task, leg, here)) {
                 return true;
             }
             here = forecast.endK(i);
@@ -50,11 +51,11 @@ final class Danger {
             return false;
         }
         double waterK = site.surroundings(leg.where()) instanceof WaterBath bath ? bath.temperatureK() : ZERO_CELSIUS_K;
-        if (Math.abs(wallK - waterK) < HARMLESS_K) {
+        if (Math.abs(wallK - waterK) < PLUNGE_STOP_K) {
             return false;
         }
         WallMargin margin = ThermalShock.ofPlunge(
                 task.order().bottle().vessel(), SiValues.celsiusOf(wallK), SiValues.celsiusOf(waterK));
-        return margin instanceof WallMargin.Beyond;
+        return margin instanceof WallMargin.Beyond || margin instanceof WallMargin.Doubtful;
     }
 }

@@ -3,14 +3,16 @@ package org.beveragethermal.service.plan;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.beveragethermal.service.choice.ChoiceAnswer;
 
 /**
  * What does not work in a plan.
  *
  * @param bottleIds the bottles it concerns, at least one
- * @param gearId the gear that is too full; empty if a bottle is out of its range
+ * @param gearId the gear that is too full; empty for other faults
  * @param from when it begins: the first pour out of range, or when the gear becomes too full
  * @param to when it ends: the last pour out of range, or when the gear is no longer too full
  * @param what what is wrong
@@ -38,7 +40,8 @@ public record Fault(
      * The faults of a plan.
      *
      * @param plan the plan
-     * @return bottles that are out of range at a pour, in the order of the plan, then gear that is too full; none if the plan works
+     * @return bottles that are out of range at a pour, in the order of the plan, then gear that is too full, or bottles that cannot all have
+     *     what they share; none if the plan works
      */
     public static List<Fault> of(ServicePlan plan) {
         List<Fault> faults = new ArrayList<>();
@@ -50,7 +53,24 @@ public record Fault(
         for (CapacityConflict conflict : plan.conflicts()) {
             faults.add(overfull(conflict));
         }
+        if (plan.conflicts().isEmpty() && plan.chosen().answer() instanceof ChoiceAnswer.Infeasible none) {
+            faults.add(shared(plan, none.items()));
+        }
         return faults;
+    }
+
+    /** What is shared does not suffice though no gear is too full: ice, or hands. */
+    private static Fault shared(ServicePlan plan, List<String> bottleIds) {
+        return new Fault(
+                bottleIds,
+                Optional.empty(),
+                plan.request().startsAt(),
+                plan.bottles().stream()
+                        .map(bottle -> bottle.order().finishedAt())
+                        .max(Comparator.naturalOrder())
+                        .orElseThrow(),
+                Phrase.of(Sentence.FAULT_SHARED, new Argument.Bottles(bottleIds)),
+                List.of());
     }
 
     private static Fault outOfRange(BottlePlan bottle) {

@@ -18,6 +18,9 @@ final class IceSupply {
     /** Of the ice of a bath this part stays, or it cools no longer as at the start; our choice. */
     private static final double WORKING_PART = 1.0 / 3;
 
+    /** Sums of masses may be this much off [kg]. */
+    private static final double ROUNDING_KG = 1e-9;
+
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final Optional<IceStock> stock;
@@ -25,21 +28,22 @@ final class IceSupply {
     private final Map<String, Double> fillKg = new LinkedHashMap<>();
     private final double allKg;
 
-    IceSupply(Optional<IceStock> stock, List<Gear> gear) {
-        this.stock = stock;
+    IceSupply(PlanRequest request) {
+        this.stock = request.ice();
         double taken = 0;
-        for (Gear item : gear) {
+        for (Gear item : request.gear().values()) {
             if (item.surroundings() instanceof IceWaterBath bath) {
-                taken += bath.iceKg();
+                boolean filled = request.filled().contains(item.id());
+                taken += filled ? 0 : bath.iceKg();
                 fillKg.put(item.id(), bath.iceKg());
-                readyS.put(item.id(), stock.isPresent() ? whenS(stock.get(), taken) : 0);
+                readyS.put(item.id(), stock.isPresent() && !filled ? whenS(stock.get(), taken) : 0);
             }
         }
         this.allKg = taken;
     }
 
     private static double whenS(IceStock stock, double kg) {
-        if (stock.kgAtStart() >= kg) {
+        if (stock.kgAtStart() >= kg - ROUNDING_KG) {
             return 0;
         }
         boolean never = stock.kgPerHour() <= 0 || kg > stock.capKg().orElse(Double.POSITIVE_INFINITY);

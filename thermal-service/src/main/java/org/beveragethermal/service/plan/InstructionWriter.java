@@ -2,6 +2,7 @@
 package org.beveragethermal.service.plan;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,21 +37,34 @@ final class InstructionWriter {
     }
 
     private void fill(GearUse use) {
+        if (site.isFilledAtStart(use.gearId())) {
+            return;
+        }
         Duration before = Duration.between(
                 use.filledAt(),
                 site.instant(Objects.requireNonNull(round.together().baths().get(use.gearId()))
                         .firstS(use.gearId())));
-        Instruction fill = new Instruction(
-                use.filledAt(),
+        Reason inTime = Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
+        tend(use.gearId(), use.filledAt(), Instruction.Action.FILL, inTime);
+        for (TopUp topUp : Objects.requireNonNull(round.together().baths().get(use.gearId()))
+                .topUps(use.gearId())) {
+            Reason gone = Reason.of(Reason.Code.ICE_RUNS_OUT, new Argument.Moment(site.instant(topUp.goneS())));
+            tend(use.gearId(), site.instant(topUp.atS()), Instruction.Action.ADD_ICE, gone);
+        }
+    }
+
+    private void tend(String gearId, Instant at, Instruction.Action action, Reason reason) {
+        Instruction next = new Instruction(
+                at,
                 Optional.empty(),
-                Instruction.Action.FILL,
+                action,
                 List.of(),
                 Optional.empty(),
-                use.gearId(),
+                gearId,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before)));
-        byKey.put(List.of(fill), fill);
+                reason);
+        byKey.put(List.of(next), next);
     }
 
     private void bottle(BottleOrder order, BottlePlan plan) {

@@ -28,6 +28,7 @@ public final class PlanRequest {
     private final List<BottleOrder> bottles;
     private final Optional<IceStock> ice;
     private final OptionalInt movesPerMinute;
+    private final Set<String> filled;
 
     private PlanRequest(Builder builder) {
         this.startsAt = builder.startsAt;
@@ -37,6 +38,7 @@ public final class PlanRequest {
         this.bottles = List.copyOf(builder.bottles);
         this.ice = builder.ice;
         this.movesPerMinute = builder.movesPerMinute;
+        this.filled = Set.copyOf(builder.filled);
     }
 
     /**
@@ -60,6 +62,7 @@ public final class PlanRequest {
         private final Set<String> ids = new HashSet<>();
         private Optional<IceStock> ice = Optional.empty();
         private OptionalInt movesPerMinute = OptionalInt.empty();
+        private final Set<String> filled = new HashSet<>();
 
         private Builder(Instant startsAt) {
             this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
@@ -148,6 +151,24 @@ public final class PlanRequest {
          */
         public Builder ice(IceStock stock) {
             ice = Optional.of(stock);
+            return this;
+        }
+
+        /**
+         * A bath that is filled already when the plan starts, as it is described: it is not filled again, and its ice does not come out
+         * of the stock.
+         *
+         * @param gearId id of a bath that was added before
+         * @return this builder
+         * @throws IllegalArgumentException if there is no such bath
+         */
+        public Builder filled(String gearId) {
+            Gear bath = gear.get(gearId);
+            if (bath == null || !bath.kind().isFilled()) {
+                throw new IllegalArgumentException(
+                        "bath " + gearId + " filled at the start: expected a bath of " + gear.keySet());
+            }
+            filled.add(gearId);
             return this;
         }
 
@@ -279,6 +300,15 @@ public final class PlanRequest {
      */
     public OptionalInt movesPerMinute() {
         return movesPerMinute;
+    }
+
+    /**
+     * Baths that are filled already when the plan starts.
+     *
+     * @return their ids, unmodifiable
+     */
+    public Set<String> filled() {
+        return filled;
     }
 
     static void requireId(String id) {

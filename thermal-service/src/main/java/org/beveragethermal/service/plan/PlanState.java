@@ -36,7 +36,8 @@ final class PlanState {
         this.atS = site.seconds(at);
         Map<BottleOrder, Route> routes = new LinkedHashMap<>();
         plan.bottles().forEach(bottle -> routes.put(bottle.order(), route(bottle)));
-        this.run = new CoupledRun(site, new IceSupply(plan.request().ice(), site.gear()), routes);
+        this.run = new CoupledRun(
+                site, new IceSupply(plan.request()), routes, plan.request().filled());
     }
 
     static PlanState of(ServicePlan plan, Instant at) {
@@ -95,10 +96,11 @@ final class PlanState {
         return Math.hypot(LEAST_SIGMA_K, Forecaster.SPEED_SIGMA * rate * (atS - since));
     }
 
-    /** Whether a bath has been filled. */
+    /** Whether a bath has been filled before. */
     boolean isFilled(String gearId) {
-        return plan.gearUses().stream()
-                .anyMatch(use -> use.gearId().equals(gearId) && site.seconds(use.filledAt()) <= atS);
+        return site.isFilledAtStart(gearId)
+                || plan.gearUses().stream()
+                        .anyMatch(use -> use.gearId().equals(gearId) && site.seconds(use.filledAt()) < atS);
     }
 
     /** A bath that has been filled, as it is: its water mixed. */

@@ -138,7 +138,9 @@ final class PlanWriter {
                                 ? Optional.of(
                                         site.instant(run.iceGoneS(gear.id()).getAsDouble()))
                                 : Optional.empty(),
-                        List.of()));
+                        run.topUps(gear.id()).stream()
+                                .map(topUp -> new GearUse.Added(site.instant(topUp.atS()), topUp.iceKg()))
+                                .toList()));
             }
         }
         return uses;

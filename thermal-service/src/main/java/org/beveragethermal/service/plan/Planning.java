@@ -3,7 +3,6 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -37,6 +36,8 @@ final class Planning {
     private final Corrections corrections;
     private final RouteChoice choice;
     private final CoupledRuns runs;
+    /** What the last round took without its choice: about what another takes, or the coupled run of the first. */
+    private long workNs;
 
     Planning(PlanRequest request, PlanLimits limits, PlanMonitor monitor, Earlier earlier, LongSupplier nanoClock) {
         this.request = request;
@@ -46,7 +47,7 @@ final class Planning {
         this.endNs = nanoClock.getAsLong() + limits.timeLimit().toNanos();
         this.site = new Site(request);
         this.pools = new GearPools(request);
-        this.ice = new IceSupply(request.ice(), site.gear());
+        this.ice = new IceSupply(request);
         this.corrections = new Corrections(pools);
         this.book = new CandidateBook(request, site, pools, ice, earlier, corrections);
         this.choice = new RouteChoice(site, pools, ice, request.movesPerMinute());
@@ -117,45 +118,34 @@ final class Planning {
             Comparator.comparingLong(Round::bottlesOutside).thenComparingLong(Round::poursOutside);
 
     private boolean hasTime() {
-        return nanoClock.getAsLong() + LEAST_CHOICE_NS < endNs;
+        return nanoClock.getAsLong() + LEAST_CHOICE_NS + workNs < endNs;
     }
 
     private Round round(int number) {
+        long beganNs = nanoClock.getAsLong();
         tell(number == 1 ? PlanMonitor.Stage.TABLES : PlanMonitor.Stage.CANDIDATES, 0);
         Map<BottleOrder, List<Candidate>> candidates = book.candidates();
         tell(PlanMonitor.Stage.CANDIDATES, 1);
         ChoiceProblem problem = choice.problem(candidates);
+        long readyNs = nanoClock.getAsLong();
+        workNs = number == 1 ? readyNs - beganNs : workNs;
         ChoiceAnswer answer = RouteChooser.choose(problem, choiceLimits(), choiceMonitor(), nanoClock);
+        long chosenNs = nanoClock.getAsLong();
         tell(PlanMonitor.Stage.CHOICE, 1);
         Map<BottleOrder, Candidate> chosen = answer.found()
                 .map(found -> RouteChoice.chosen(found, candidates))
-                .orElseGet(() -> leastLoads(candidates));
+                .orElseGet(() -> FirstFit.of(problem, candidates));
         Map<BottleOrder, Route> routes = new Seating(pools, ice).seated(chosen);
         tell(PlanMonitor.Stage.COUPLED_RUN, 0);
         CoupledRuns.Together together = runs.of(routes);
         tell(PlanMonitor.Stage.COUPLED_RUN, 1);
+        workNs = nanoClock.getAsLong() - chosenNs + (number == 1 ? 0 : readyNs - beganNs);
         return new Round(number, problem, answer, chosen, candidates, routes, together);
-    }
-
-    /** Where no choice keeps the capacities, or none was found in time: what loads gear for the shortest time. */
-    private Map<BottleOrder, Candidate> leastLoads(Map<BottleOrder, List<Candidate>> candidates) {
-        Map<BottleOrder, Candidate> least = new LinkedHashMap<>();
-        candidates.forEach((order, list) -> least.put(
-                order,
-                list.stream().min(Comparator.comparingDouble(this::loadS)).orElseThrow()));
-        return least;
-    }
-
-    private double loadS(Candidate candidate) {
-        return candidate.route().legs().stream()
-                .filter(leg -> pools.isGear(leg.where()))
-                .mapToDouble(leg -> leg.toS() - leg.fromS())
-                .sum();
     }
 
     private ChoiceLimits choiceLimits() {
         long left = endNs - nanoClock.getAsLong();
-        long part = Math.max(LEAST_CHOICE_NS, (long) (CHOICE_PART * left));
+        long part = Math.max(LEAST_CHOICE_NS, Math.min((long) (CHOICE_PART * left), left - workNs));
         return ChoiceLimits.within(Duration.ofNanos(part)).withGap(limits.relativeGap());
     }
 

@@ -83,7 +83,7 @@ public final class Replanner {
         news.forEach(desk::take);
         PlanRequest request = resumption.request();
         ServicePlan planned = Planner.plan(request, limits, monitor, new EarlierRoutes(plan, request));
-        ServicePlan next = continued(planned, resumption);
+        ServicePlan next = continued(planned);
         return result(next, changes(next, desk), desk.readings());
     }
 
@@ -92,13 +92,13 @@ public final class Replanner {
                 .filter(instruction -> instruction.at().isBefore(from))
                 .toList();
         List<BottlePlan> finished = plan.bottles().stream()
-                .filter(bottle -> !bottle.order().finishedAt().isAfter(from))
+                .filter(bottle -> Resumption.isFinished(bottle.order(), from))
                 .toList();
         return new Replan(next, from, done, finished, changes, readings);
     }
 
-    /** The new plan without what has been done: baths are filled and bottles opened only once. */
-    private ServicePlan continued(ServicePlan next, Resumption resumption) {
+    /** The new plan without what has been done: bottles are opened only once, and what a bath was filled with is on its account. */
+    private ServicePlan continued(ServicePlan next) {
         Set<String> opened = new HashSet<>();
         for (BottlePlan bottle : plan.bottles()) {
             if (Resumption.isOpened(bottle.order(), from)) {
@@ -107,19 +107,15 @@ public final class Replanner {
         }
         List<Instruction> instructions = new ArrayList<>();
         for (Instruction instruction : next.instructions()) {
-            ahead(instruction, opened, resumption.filled()).ifPresent(instructions::add);
+            ahead(instruction, opened).ifPresent(instructions::add);
         }
         List<GearUse> uses = new ArrayList<>();
-        next.gearUses().forEach(use -> uses.add(resumption.filled().contains(use.gearId()) ? begun(use) : use));
+        next.gearUses().forEach(use -> uses.add(next.request().filled().contains(use.gearId()) ? begun(use) : use));
         return new ServicePlan(
                 next.request(), next.bottles(), instructions, uses, next.conflicts(), next.notes(), next.chosen());
     }
 
-    private static Optional<Instruction> ahead(Instruction instruction, Set<String> opened, Set<String> filled) {
-        boolean again = instruction.action() == Instruction.Action.FILL && filled.contains(instruction.where());
-        if (again) {
-            return Optional.empty();
-        }
+    private static Optional<Instruction> ahead(Instruction instruction, Set<String> opened) {
         if (instruction.action() != Instruction.Action.SERVE) {
             return Optional.of(instruction);
         }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /** A request that is being changed; used inside one call, never shared. */
@@ -15,6 +17,7 @@ final class RequestDraft {
     Instant weatherSince;
     Optional<IceStock> ice;
     final OptionalInt movesPerMinute;
+    final Set<String> filled;
     final Map<String, Place> places;
     final Map<String, Gear> gear;
     final Map<String, BottleOrder> bottles = new LinkedHashMap<>();
@@ -24,6 +27,7 @@ final class RequestDraft {
         weatherSince = request.weatherSince();
         ice = request.ice();
         movesPerMinute = request.movesPerMinute();
+        filled = new TreeSet<>(request.filled());
         places = request.places();
         gear = request.gear();
         request.bottles().forEach(bottle -> bottles.put(bottle.id(), bottle));
@@ -44,6 +48,7 @@ final class RequestDraft {
         PlanRequest.Builder builder = PlanRequest.startingAt(startsAt).weatherSince(weatherSince);
         places.values().forEach(builder::place);
         gear.values().forEach(builder::gear);
+        filled.stream().filter(gear::containsKey).forEach(builder::filled);
         bottles.values().forEach(builder::bottle);
         ice.ifPresent(builder::ice);
         movesPerMinute.ifPresent(builder::hands);

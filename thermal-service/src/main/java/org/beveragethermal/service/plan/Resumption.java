@@ -3,14 +3,9 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.beveragethermal.core.surroundings.IceWaterBath;
 
 /**
  * A plan as a request that begins at a moment of it: bottles where they are and as warm as they are predicted to be, baths as they are,
@@ -24,7 +19,6 @@ final class Resumption {
     private final ServicePlan plan;
     private final Instant from;
     private final PlanState state;
-    private final Set<String> filled;
     private final RequestDraft draft;
     private OptionalDouble stockKg = OptionalDouble.empty();
 
@@ -33,14 +27,11 @@ final class Resumption {
         this.from = from;
         this.state = PlanState.of(plan, from);
         this.draft = new RequestDraft(plan.request());
-        this.filled = plan.request().gear().values().stream()
-                .map(Gear::id)
-                .filter(state::isFilled)
-                .collect(Collectors.toSet());
         draft.startsAt = from;
         draft.bottles.clear();
         plan.bottles().forEach(bottle -> remaining(bottle).ifPresent(order -> draft.bottles.put(order.id(), order)));
-        gearAsItIs();
+        draft.gear.replaceAll((id, gear) -> state.isFilled(id) ? state.bath(gear) : gear);
+        draft.gear.keySet().stream().filter(state::isFilled).forEach(draft.filled::add);
     }
 
     PlanState state() {
@@ -49,10 +40,6 @@ final class Resumption {
 
     RequestDraft draft() {
         return draft;
-    }
-
-    Set<String> filled() {
-        return filled;
     }
 
     /** Ice in stock besides what is in baths, instead of what the plan leaves [kg]. */
@@ -65,14 +52,19 @@ final class Resumption {
         return !order.servedAt().isAfter(from);
     }
 
+    /** Whether nothing more is poured from a bottle when the new plan begins. */
+    static boolean isFinished(BottleOrder order, Instant from) {
+        return order.pourings().isEmpty()
+                ? !order.finishedAt().isAfter(from.plus(NEXT_GLASS))
+                : order.pourings().stream().noneMatch(pouring -> pouring.at().isAfter(from));
+    }
+
     /** What is still to be done with a bottle; empty if it is finished. */
     private Optional<BottleOrder> remaining(BottlePlan bottle) {
         BottleOrder order = bottle.order();
         List<Pouring> ahead =
                 order.pourings().stream().filter(p -> p.at().isAfter(from)).toList();
-        boolean finished =
-                order.pourings().isEmpty() ? !order.finishedAt().isAfter(from.plus(NEXT_GLASS)) : ahead.isEmpty();
-        if (finished) {
+        if (isFinished(order, from)) {
             return Optional.empty();
         }
         boolean opened = isOpened(order, from);
@@ -93,16 +85,6 @@ final class Resumption {
                 state.isDecanted(order) ? Optional.empty() : order.airing()));
     }
 
-    /** Baths that are filled come first: their ice is theirs and no longer in stock. */
-    private void gearAsItIs() {
-        Map<String, Gear> all = new LinkedHashMap<>(draft.gear);
-        draft.gear.clear();
-        all.values().stream()
-                .filter(gear -> filled.contains(gear.id()))
-                .forEach(gear -> draft.gear.put(gear.id(), state.bath(gear)));
-        all.forEach(draft.gear::putIfAbsent);
-    }
-
     /**
      * The request.
      *
@@ -119,31 +101,28 @@ final class Resumption {
         return draft.build();
     }
 
-    /** What is left of the stock, with the ice in baths, which the planner counts as taken from it. */
+    /** What is left of the stock. */
     private IceStock left(Optional<IceStock> stock) {
-        double inBaths = 0;
-        for (Gear gear : draft.gear.values()) {
-            if (filled.contains(gear.id()) && gear.surroundings() instanceof IceWaterBath bath) {
-                inBaths += bath.iceKg();
-            }
-        }
         double taken = taken();
         double left = stock.map(ice -> ice.kgBy(Duration.between(plan.request().startsAt(), from)) - taken)
                 .orElse(0.0);
-        double now = Math.max(0, stockKg.orElse(left)) + inBaths;
+        double now = Math.max(0, stockKg.orElse(left));
         OptionalDouble cap = OptionalDouble.empty();
         if (stock.isPresent() && stock.get().capKg().isPresent()) {
-            cap = OptionalDouble.of(Math.max(now, stock.get().capKg().getAsDouble() - taken + inBaths));
+            cap = OptionalDouble.of(Math.max(now, stock.get().capKg().getAsDouble() - taken));
         }
         return new IceStock(now, stock.map(IceStock::kgPerHour).orElse(0.0), cap);
     }
 
+    /** What the stock has given since the plan began. */
     private double taken() {
         double taken = 0;
         for (GearUse use : plan.gearUses()) {
-            taken += use.filledAt().isAfter(from) ? 0 : use.iceKg();
+            boolean before = plan.request().filled().contains(use.gearId());
+            taken += !before && state.isFilled(use.gearId()) ? use.iceKg() : 0;
             for (GearUse.Added added : use.added()) {
-                taken += added.at().isBefore(from) ? added.iceKg() : 0;
+                boolean ahead = added.at().isBefore(plan.request().startsAt());
+                taken += !ahead && added.at().isBefore(from) ? added.iceKg() : 0;
             }
         }
         return taken;

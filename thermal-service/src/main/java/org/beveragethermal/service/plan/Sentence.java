@@ -73,6 +73,8 @@ public enum Sentence {
     FAULT_TOO_COLD(4),
     /** Too many bottles: where, from, to, places needed, places there are. */
     FAULT_OVERFULL(5),
+    /** What is shared does not suffice: bottles. */
+    FAULT_SHARED(1),
 
     /** More ice: mass. */
     ADVICE_MORE_ICE(1),

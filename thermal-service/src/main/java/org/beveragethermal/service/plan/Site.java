@@ -67,6 +67,11 @@ final class Site {
         return gear(id).filter(item -> item.kind().isFilled()).isPresent();
     }
 
+    /** Whether a bath stands there filled when the plan starts. */
+    boolean isFilledAtStart(String id) {
+        return request.filled().contains(id);
+    }
+
     boolean isIceBath(String id) {
         return gear(id).filter(item -> item.kind() == GearKind.ICE_BATH).isPresent();
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
 final class TwoMeans {
 
     /** When the second means begins, before the bottle is ready [min]. */
-    private static final int[] SECOND_MIN = {5, 10, 20, 40, 80, 160};
+    private static final int[] SECOND_MIN = {3, 6, 9, 12, 15, 20, 30, 45, 60, 90, 120, 180};
     /** How long the first means lasts [min]. */
     private static final int[] FIRST_MIN = {5, 10, 20, 40, 80, 160, 320};
 

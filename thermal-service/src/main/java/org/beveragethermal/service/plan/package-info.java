@@ -21,6 +21,13 @@
  * plan.instructions();              // what to do, as data
  * plan.bottles().get(0).verdict();  // whether it works, and how that is known
  * plan.chosen().answer();           // the choice: proven with its certificate, or the gap
+ *
+ * PlanTexts texts = PlanTexts.in(Locale.ENGLISH, zone).naming(request);
+ * for (Instruction instruction : plan.instructions()) {
+ *     texts.words(PlanPhrases.of(plan).action(instruction));  // the same in words
+ * }
+ * Advice advice = Adviser.advise(plan, PlanLimits.standard(), PlanMonitor.NONE);  // what would help where it does not work
+ * Replan replan = Replanner.replan(plan, later, List.of(new News.LateGuests(List.of(), Duration.ofMinutes(30))), PlanLimits.standard());
  * }</pre>
  *
  * <p><b>Method.</b> Orders, places and gear → flow tables → candidate routes with costs and loads → choice → seats → coupled run → verdict,
@@ -34,7 +41,7 @@
  *   <li><b>Candidates.</b> A bottle stays; goes through one means and is kept at its table or in gear; through two, where neither of the two
  *       does alone; or into gear and out by turns while it is drunk, where neither table nor gear keeps it. Of each the moment to begin that
  *       serves the drink best and of equals the latest, and a later one that loads the gear less. A candidate on which the drink begins to freeze, fills its
- *       vessel to the brim, or on which the plunge is known to break the wall, is none, whatever it would bring.
+ *       vessel to the brim, or on which glass is plunged through more than 42 K, is none, whatever it would bring.
  *   <li><b>Costs</b>, whole numbers, the first counts most: pours out of range; tenths of a kelvin that margins lack; changes of an earlier
  *       plan; moves; ice in tens of grams; minutes of early start. The margin wanted is 1.28 standard deviations towards the side that the
  *       bottle comes from, 0.2 K towards the other; the standard deviation is what 15 % more or less speed does, before serving and
@@ -47,8 +54,15 @@
  *       taught corrects its forecasts, and the choice is made again, four times at most; the best round stays.
  * </ol>
  *
- * <p><b>Left out.</b> A bath is filled once; ice that is left in the stock counts as ice that bottles may melt but is not added. A bath whose ice
- * the stock does not give is not filled. Forecasts take the bottle as full; the coupled run takes out what is poured. Bottles are
+ * <p><b>Advice</b> ({@link org.beveragethermal.service.plan.Adviser}): kinds of changes, each tried by planning anew in steps that double until
+ * one helps and are then halved. <b>Re-plans</b> ({@link org.beveragethermal.service.plan.Replanner}): the coupled run says where the
+ * bottles are and how warm and what is left of the ice; from there the same method goes on, with what the earlier plan would do among the
+ * candidates and the number of changes as a level of cost. <b>Words</b> ({@link org.beveragethermal.service.plan.PlanTexts}): whatever is said is
+ * data, a {@link org.beveragethermal.service.plan.Reason} or a {@link org.beveragethermal.service.plan.Phrase}, and becomes text by a resource
+ * bundle.
+ *
+ * <p><b>Left out.</b> A bath is filled once; when a third of its ice is left and the stock has more than all fills it gets its part of that, once.
+ * A bath whose ice the stock does not give is not filled. Forecasts take the bottle as full; the coupled run takes out what is poured. Bottles are
  * lumped: their top is warmer than their mean. Serving takes no hands.
  *
  * <p>Times are instants; no time zone is assumed, and no clock is read but for the time limit.

@@ -4,7 +4,9 @@ package org.beveragethermal.service.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.service.plan.Evenings.START;
 
 import java.time.Duration;
@@ -15,6 +17,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.core.surroundings.Bucket;
+import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +106,36 @@ class PlanConditionsTest {
                 .matches(use -> !use.filledAt().isBefore(after(30)));
     }
 
+    /** Ten warm bottles one after the other melt more than a small bucket holds; what is left in the stock is added. */
+    @Test
+    void iceIsAddedWhereItRunsOut() {
+        Gear bucket = Evenings.bucket("bucket", 1.5, 1);
+        PlanRequest.Builder few = Evenings.places().gear(bucket).ice(IceStock.of(1.5));
+        PlanRequest.Builder more = Evenings.places().gear(bucket).ice(IceStock.of(4));
+        for (int i = 0; i < 10; i++) {
+            BottleOrder order = Evenings.order("red " + i, "red-light", 24, "room", 60 + 20 * i, "room");
+            few.bottle(order);
+            more.bottle(order);
+        }
+        ServicePlan little = Planner.plan(few.build());
+        ServicePlan enough = Planner.plan(more.build());
+        assertThat(little.gearUses()).allMatch(use -> use.added().isEmpty());
+        assertThat(enough.gearUses()).singleElement().satisfies(use -> {
+            assertThat(use.added()).hasSize(1);
+            assertThat(use.iceKg() + use.added().get(0).iceKg()).isLessThanOrEqualTo(4);
+        });
+        assertThat(enough.instructions())
+                .anyMatch(instruction -> instruction.action() == Instruction.Action.ADD_ICE
+                        && instruction.where().equals("bucket"));
+        assertThat(inRange(enough)).isGreaterThan(inRange(little));
+    }
+
+    private static long inRange(ServicePlan plan) {
+        return plan.bottles().stream()
+                .filter(bottle -> bottle.verdict().inRange())
+                .count();
+    }
+
     @Test
     void iceStocksMakeSense() {
         assertThat(new IceStock(2, 3, OptionalDouble.of(6)).kgBy(Duration.ofHours(1)))
@@ -174,6 +209,69 @@ class PlanConditionsTest {
         assertThat(plan.bottles().get(0).pours())
                 .hasSize(5)
                 .allMatch(pour -> Double.isFinite(pour.expected().meanK()));
+    }
+
+    /** Common practice, no source: on a hot terrace a white goes into the bucket and out of it between glasses. */
+    @Test
+    void byTurnsWhereTheTableIsTooWarmAndTheBucketTooCold() {
+        BottleOrder like = Evenings.order("white", "white-light", 22, "room", 60, "hot");
+        PlanRequest request = Evenings.places()
+                .place(new Place("hot", "hot", Air.at(celsius(38))))
+                .gear(Evenings.bucket("bucket", 4, 2))
+                .bottle(new BottleOrder(
+                        "white",
+                        "white",
+                        like.bottle(),
+                        "room",
+                        1,
+                        like.target(),
+                        like.servedAt(),
+                        "hot",
+                        Duration.ofMinutes(150)))
+                .build();
+        BottlePlan white = Planner.plan(request).bottles().get(0);
+        assertThat(white.verdict()).isEqualTo(Verdict.VERIFIED);
+        assertThat(white.stays())
+                .filteredOn(stay -> stay.where().equals("bucket")
+                        && stay.from().isAfter(white.order().servedAt()))
+                .hasSizeGreaterThan(3);
+        assertThat(white.reasons()).anyMatch(reason -> reason.code() == Reason.Code.KEPT_BY_TURNS);
+    }
+
+    /** The refrigerator is too slow and the bucket is there for too short a time; one after the other they do. */
+    @Test
+    void twoMeansWhereNeitherDoesAlone() {
+        Gear bucket = Evenings.bucket("bucket", 4, 2);
+        Gear late = new Gear(
+                "bucket",
+                "bucket",
+                GearKind.ICE_BATH,
+                bucket.surroundings(),
+                2,
+                List.of(new Window(after(110), after(150))));
+        ServicePlan plan = Planner.plan(Evenings.request(
+                List.of(Evenings.refrigerator("cold", 6, 2), late),
+                List.of(Evenings.order("white", "white-light", 24, "room", 122, "room"))));
+        BottlePlan white = plan.bottles().get(0);
+        assertThat(white.stays()).extracting(Stay::where).containsSubsequence("cold", "bucket");
+        assertThat(white.verdict()).isEqualTo(Verdict.VERIFIED);
+    }
+
+    /** Four bottles warm a small bath of water more than one: the first choice fails and is put right. */
+    @Test
+    void theCoupledRunPutsTheChoiceRight() {
+        WaterBath water =
+                WaterBath.of(Bucket.of(millimetres(260), millimetres(330)), litres(8), celsius(4), Evenings.ROOM);
+        PlanRequest.Builder request = Evenings.places().gear(new Gear("bath", "bath", GearKind.WATER_BATH, water, 4));
+        for (int i = 0; i < 4; i++) {
+            request.bottle(Evenings.order("white " + i, "white-light", 22, "room", 60, "room"));
+        }
+        ServicePlan plan = Planner.plan(request.build());
+        assertThat(plan.chosen().rounds()).isGreaterThan(1);
+        assertThat(plan.bottles()).extracting(BottlePlan::verdict).containsOnly(Verdict.REPAIRED);
+        assertThat(plan.bottles())
+                .allMatch(
+                        bottle -> bottle.reasons().stream().anyMatch(reason -> reason.code() == Reason.Code.REPAIRED));
     }
 
     @Test

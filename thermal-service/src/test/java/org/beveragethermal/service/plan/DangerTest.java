@@ -1,0 +1,62 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
+
+import java.time.Duration;
+import java.util.List;
+import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.vessel.Vessels;
+import org.junit.jupiter.api.Test;
+
+/** What is never done, whatever it would bring. */
+class DangerTest {
+
+    /** A freezer would bring a warm white to its range soonest; taken out in time it does, and is never left to freeze. */
+    @Test
+    void aFreezerIsUsedOnlyAsLongAsNothingFreezes() {
+        Gear freezer = Evenings.refrigerator("freezer", -18, 6);
+        for (int minutes : new int[] {45, 90, 300}) {
+            BottlePlan white = Planner.plan(Evenings.request(
+                            List.of(freezer),
+                            List.of(Evenings.order("white", "white-light", 22, "room", minutes, "terrace"))))
+                    .bottles()
+                    .get(0);
+            // Onset of freezing of wine of 12.5 %: about −5 °C, common practice, no source; the verdict's notes say
+            // when it is passed.
+            assertThat(white.coldestK()).isGreaterThan(268);
+        }
+        ServicePlan kept = Planner.plan(Evenings.request(
+                List.of(freezer), List.of(Evenings.order("white", "white-light", 22, "room", 60, "terrace"))));
+        assertThat(kept.notes()).noneMatch(note -> note.contains("begins to freeze"));
+        assertThat(kept.bottles().get(0).means()).isEqualTo("freezer");
+    }
+
+    /** Glass at 62 °C into ice water: more than the 42 K at which soda-lime glass is stopped (common practice, no source). */
+    @Test
+    void hotGlassIsNotPlungedIntoIce() {
+        BottleOrder like = Evenings.order("punch", "red-full", 22, "room", 40, "room");
+        BottleOrder punch = new BottleOrder(
+                "punch",
+                "punch",
+                Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(10)), litres(0.6), celsius(62)),
+                "hot",
+                1,
+                like.target(),
+                like.servedAt(),
+                "room",
+                Duration.ofMinutes(20));
+        ServicePlan plan = Planner.plan(Evenings.places()
+                .place(new Place("hot", "hot", Air.at(celsius(60))))
+                .gear(Evenings.bucket("bucket", 4, 2))
+                .bottle(punch)
+                .build());
+        assertThat(plan.bottles().get(0).stays()).extracting(Stay::where).doesNotContain("bucket");
+        assertThat(plan.bottles().get(0).reasons())
+                .contains(Reason.of(Reason.Code.HAZARD, new Argument.Where("bucket")));
+    }
+}
