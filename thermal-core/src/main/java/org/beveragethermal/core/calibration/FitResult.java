@@ -351,7 +351,22 @@ public final class FitResult {
      * @return the report
      */
     public Identifiability identifiability() {
-        return Identifying.of(this, problem, search);
+        return identifiability(profiles());
+    }
+
+    Identifiability identifiability(Map<String, Profile> profiles) {
+        return Identifying.of(this, problem, search, profiles);
+    }
+
+    /** Profiles of all parameters that were searched for, at the usual probability. */
+    Map<String, Profile> profiles() {
+        Map<String, Profile> profiles = new LinkedHashMap<>();
+        for (Problem.Slot slot : problem.slots()) {
+            if (!slot.parameter().fixed()) {
+                profiles.put(slot.name(), profile(slot.name(), USUAL_PROBABILITY));
+            }
+        }
+        return profiles;
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.beveragethermal.core.calibration.Identifiability.Further;
 import org.beveragethermal.core.calibration.Identifiability.Together;
@@ -20,16 +21,18 @@ final class Identifying {
     private final Problem problem;
     private final Search search;
     private final Information information;
+    private final Map<String, Profile> profiles;
 
-    private Identifying(FitResult result, Problem problem, Search search) {
+    private Identifying(FitResult result, Problem problem, Search search, Map<String, Profile> profiles) {
+        this.profiles = profiles;
         this.result = result;
         this.problem = problem;
         this.search = search;
         this.information = search.solution().information();
     }
 
-    static Identifiability of(FitResult result, Problem problem, Search search) {
-        return new Identifying(result, problem, search).report();
+    static Identifiability of(FitResult result, Problem problem, Search search, Map<String, Profile> profiles) {
+        return new Identifying(result, problem, search, profiles).report();
     }
 
     private Identifiability report() {
@@ -38,7 +41,7 @@ final class Identifying {
         for (int k : information.free) {
             if (information.undetermined[k]) {
                 undetermined.add(name(k));
-            } else if (result.profile(name(k), FitResult.USUAL_PROBABILITY).isFlat()) {
+            } else if (Objects.requireNonNull(profiles.get(name(k))).isFlat()) {
                 flat.add(name(k));
             }
         }
@@ -135,7 +138,7 @@ final class Identifying {
         List<Further> answers = new ArrayList<>();
         Solution solution = search.solution();
         for (Problem.Run run : problem.runs()) {
-            run.model().otherReadings().forEach((reading, model) -> {
+            run.model().otherReadings(run.pick(search.minimum().theta())).forEach((reading, model) -> {
                 List<double[]> rows = new ArrayList<>(Arrays.asList(solution.rows().slopes));
                 Predicted predicted = model.at(run.pick(search.minimum().theta()));
                 double[] deviations = new double[run.observations().size()];

@@ -9,6 +9,7 @@ import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
@@ -21,19 +22,42 @@ import org.apache.commons.math3.util.Pair;
  */
 final class Minimiser {
 
-    private static final double COST_TOLERANCE = 1e-15;
-    private static final double PARAMETER_TOLERANCE = 1e-12;
-    private static final double ORTHOGONALITY_TOLERANCE = 1e-14;
+    /** When a search ends: change of cost, change of parameters, cosine of residuals with slopes. */
+    enum Precision {
+        /** As many digits as there are, polished. */
+        FULL(1e-15, 1e-12, 1e-14),
+        /** Well within standard errors: for the many searches of profiles, repeated fits and validations. */
+        QUICK(1e-8, 1e-6, 1e-8);
+
+        private final double cost;
+        private final double parameter;
+        private final double orthogonality;
+
+        Precision(double cost, double parameter, double orthogonality) {
+            this.cost = cost;
+            this.parameter = parameter;
+            this.orthogonality = orthogonality;
+        }
+    }
+
     private static final double FIRST_STEP_FACTOR = 100;
+    /** Steps that change the residuals by less than twice this part of their size are polishing. */
+    private static final double POLISH_FROM = 1e-3;
+
+    private static final int POLISHES = 6;
+    private static final double RANK_TOLERANCE = 1e-300;
+    private static final double ROUNDING = 1e-12;
 
     private final Problem problem;
     private final Noise noise;
     private final boolean[] held;
+    private final Precision precision;
     private double[] best;
     private double bestCost = Double.POSITIVE_INFINITY;
     private int evaluations;
 
-    private Minimiser(Problem problem, Noise noise, double[] start, boolean[] held) {
+    private Minimiser(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
+        this.precision = precision;
         this.problem = problem;
         this.noise = noise;
         this.held = held;
@@ -41,8 +65,8 @@ final class Minimiser {
     }
 
     /** Searches from a start; parameters that are held stay there. */
-    static Minimum from(Problem problem, Noise noise, double[] start, boolean[] held) {
-        return new Minimiser(problem, noise, start, held).search();
+    static Minimum from(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
+        return new Minimiser(problem, noise, start, held, precision).search();
     }
 
     private Minimum search() {
@@ -59,7 +83,76 @@ final class Minimiser {
             }
             atBound = pushing;
         }
+        if (converged && precision == Precision.FULL) {
+            polish(free(atBound));
+        }
         return new Minimum(best, bestCost, atBound, evaluations, converged);
+    }
+
+    /**
+     * Gauss–Newton steps for the last digits, where differences of the cost are lost in rounding: taken as long as each is less than
+     * half of the one before and stays within bounds.
+     */
+    private void polish(int[] free) {
+        double before = POLISH_FROM;
+        for (int i = 0; i < POLISHES && free.length > 0; i++) {
+            Rows rows = problem.rows(best, noise, false);
+            double[][] slopes = new double[rows.residuals.length][];
+            for (int row = 0; row < slopes.length; row++) {
+                slopes[row] = columns(rows.slopes[row], free);
+            }
+            QRDecomposition decomposition =
+                    new QRDecomposition(new Array2DRowRealMatrix(slopes, false), RANK_TOLERANCE);
+            if (slopes.length < free.length || !decomposition.getSolver().isNonSingular()) {
+                return;
+            }
+            double[] step = decomposition
+                    .getSolver()
+                    .solve(new ArrayRealVector(rows.residuals, false))
+                    .toArray();
+            double size = relative(new Array2DRowRealMatrix(slopes, false).operate(step), rows.residuals);
+            double[] next = best.clone();
+            boolean inside = true;
+            for (int j = 0; j < free.length; j++) {
+                Parameter parameter = problem.slots().get(free[j]).parameter();
+                next[free[j]] -= step[j];
+                inside &= next[free[j]] >= parameter.low() && next[free[j]] <= parameter.high();
+            }
+            if (!inside || !(size < 0.5 * before)) {
+                return;
+            }
+            evaluations++;
+            double cost;
+            try {
+                cost = problem.rows(next, noise, false).cost();
+            } catch (Problem.Infeasible noAnswer) {
+                return;
+            }
+            if (!(cost <= bestCost * (1 + ROUNDING))) {
+                return;
+            }
+            best = next;
+            bestCost = cost;
+            before = size;
+        }
+    }
+
+    private static double relative(double[] change, double[] residuals) {
+        double changes = 0;
+        double squares = 0;
+        for (int i = 0; i < residuals.length; i++) {
+            changes += change[i] * change[i];
+            squares += residuals[i] * residuals[i];
+        }
+        return Math.sqrt(changes / Math.max(squares, Double.MIN_NORMAL));
+    }
+
+    private static double[] columns(double[] row, int[] free) {
+        double[] columns = new double[free.length];
+        for (int j = 0; j < free.length; j++) {
+            columns[j] = row[free[j]];
+        }
+        return columns;
     }
 
     private int[] free(boolean[] atBound) {
@@ -105,9 +198,9 @@ final class Minimiser {
         try {
             new LevenbergMarquardtOptimizer(
                             FIRST_STEP_FACTOR,
-                            COST_TOLERANCE,
-                            PARAMETER_TOLERANCE,
-                            ORTHOGONALITY_TOLERANCE,
+                            precision.cost,
+                            precision.parameter,
+                            precision.orthogonality,
                             Double.MIN_NORMAL)
                     .optimize(new LeastSquaresBuilder()
                             .model(point -> evaluate(origin, free, point, rows))
@@ -157,9 +250,7 @@ final class Minimiser {
             best = theta;
         }
         for (int i = 0; i < size; i++) {
-            for (int j = 0; j < free.length; j++) {
-                slopes[i][j] = rows.slopes[i][free[j]];
-            }
+            slopes[i] = columns(rows.slopes[i], free);
         }
         return new Pair<>(new ArrayRealVector(rows.residuals, false), new Array2DRowRealMatrix(slopes, false));
     }

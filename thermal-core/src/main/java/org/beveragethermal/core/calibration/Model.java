@@ -33,9 +33,10 @@ public interface Model {
     /**
      * Other readings that could be taken of the same thing, for advice on what to measure next.
      *
+     * @param parameters value of each parameter, in the order of {@link #parameters}, not modified
      * @return models of the same parameters, by a name of what would be measured; none unless the model knows some
      */
-    default Map<String, Model> otherReadings() {
+    default Map<String, Model> otherReadings(double[] parameters) {
         return Map.of();
     }
 

@@ -121,7 +121,7 @@ final class Profiling {
         held[slot] = true;
         double root;
         try {
-            Minimum minimum = Minimiser.from(problem, search.noise(), start, held);
+            Minimum minimum = Minimiser.from(problem, search.noise(), start, held, Minimiser.Precision.QUICK);
             root = Math.sqrt(
                     Math.max(0, minimum.cost() - least) / search.solution().costSpread());
             lastTheta = minimum.theta();

@@ -70,7 +70,8 @@ final class Redrawing {
             first += run.observations().size();
         }
         try {
-            Search again = Search.from(problem.withRuns(runs), search.minimum().theta(), Search.fixed(problem));
+            Search again = Search.from(
+                    problem.withRuns(runs), search.minimum().theta(), Search.fixed(problem), Minimiser.Precision.QUICK);
             return again.minimum().converged() ? Optional.of(again.minimum().theta()) : Optional.empty();
         } catch (Problem.Infeasible noAnswer) {
             return Optional.empty();

@@ -3,6 +3,8 @@ package org.beveragethermal.core.calibration;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.core.uncertainty.Interval;
@@ -21,9 +23,11 @@ final class Report {
 
     private final StringBuilder text = new StringBuilder();
     private final FitResult result;
+    private final Map<String, Profile> profiles;
 
     private Report(FitResult result) {
         this.result = result;
+        this.profiles = result.profiles();
     }
 
     static String of(FitResult result) {
@@ -83,7 +87,8 @@ final class Report {
                     figure(estimate.standardError()),
                     estimate.status() == Estimate.Status.ESTIMATED ? "" : " (" + estimate.status() + ")",
                     interval(result.interval(estimate.name(), P)),
-                    interval(result.profile(estimate.name(), P).interval()),
+                    interval(Objects.requireNonNull(profiles.get(estimate.name()))
+                            .interval()),
                     repeated(bootstrap, estimate.name()));
         }
         if (bootstrap.failed() > 0) {
@@ -159,7 +164,7 @@ final class Report {
     }
 
     private void identifiability() {
-        Identifiability report = result.identifiability();
+        Identifiability report = result.identifiability(profiles);
         line(
                 "identifiability: %d of %d directions determined, condition number %.3g%s",
                 report.rank(),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.beveragethermal.core.calibration.Minimiser.Precision;
 
 /**
  * The search of a fit: from several starts, with the scatter and the following of errors estimated in turn with the parameters.
@@ -19,8 +20,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 record Search(Minimum minimum, Noise noise, Solution solution, int starts, int agreeing, int startsAtBest) {
 
     private static final int ROUNDS = 100;
-    private static final double SCATTER_TOLERANCE = 1e-9;
-    private static final double FOLLOWING_TOLERANCE = 1e-7;
+    /** Scatter (relative) and following of errors are settled when they change by less. */
+    private static final double TOLERANCE = 1e-7;
+
+    private static final double QUICK_TOLERANCE = 1e-4;
     private static final double SAME_COST = 1e-6;
     /** Bounds that span more than this factor are drawn from by their logarithm. */
     private static final double WIDE = 100;
@@ -34,7 +37,7 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
         List<Problem.Infeasible> refused = new ArrayList<>();
         for (int i = 0; i < problem.settings().starts(); i++) {
             try {
-                found.add(from(problem, i == 0 ? given : drawn(problem, i), held));
+                found.add(from(problem, i == 0 ? given : drawn(problem, i), held, Precision.FULL));
             } catch (Problem.Infeasible noAnswer) {
                 refused.add(noAnswer);
             }
@@ -70,17 +73,18 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
     }
 
     /** Parameters and errors in turn, from one start. */
-    static Search from(Problem problem, double[] start, boolean[] held) {
-        Minimum minimum = Minimiser.from(problem, Noise.UNIT, start, held);
+    static Search from(Problem problem, double[] start, boolean[] held, Precision precision) {
+        Minimum minimum = Minimiser.from(problem, Noise.UNIT, start, held, precision);
         Noise noise = next(problem, minimum, Noise.UNIT);
         if (!Solution.needsTurns(problem)) {
             return single(problem, minimum, noise);
         }
         for (int round = 0; round < ROUNDS; round++) {
-            minimum = Minimiser.from(problem, noise, minimum.theta(), held);
+            minimum = Minimiser.from(problem, noise, minimum.theta(), held, precision);
             Noise better = next(problem, minimum, noise);
-            boolean settled = Math.abs(Math.log(better.scatter() / noise.scatter())) < SCATTER_TOLERANCE
-                    && Math.abs(better.following() - noise.following()) < FOLLOWING_TOLERANCE;
+            double tolerance = precision == Precision.FULL ? TOLERANCE : QUICK_TOLERANCE;
+            boolean settled = Math.abs(Math.log(better.scatter() / noise.scatter())) < tolerance
+                    && Math.abs(better.following() - noise.following()) < tolerance;
             noise = better;
             if (settled) {
                 return single(problem, minimum, noise);

@@ -53,7 +53,8 @@ final class Validation {
                 double[] theta = Search.from(
                                 problem.leavingOut(masks(problem, part, left)),
                                 search.minimum().theta(),
-                                Search.fixed(problem))
+                                Search.fixed(problem),
+                                Minimiser.Precision.QUICK)
                         .minimum()
                         .theta();
                 double[] deviations = problem.rows(theta, Noise.UNIT, false).deviations;
