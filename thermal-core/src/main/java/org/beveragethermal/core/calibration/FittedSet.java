@@ -2,7 +2,9 @@
 package org.beveragethermal.core.calibration;
 
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -171,35 +173,36 @@ public record FittedSet(
             throw new IllegalArgumentException("line 1: expected '" + HEAD + "' and at least five more lines");
         }
         int line = 1;
+        String name;
+        int version;
+        Instant fitted;
+        String[] scatter;
+        Map<String, Double> values = new LinkedHashMap<>();
+        List<List<Double>> covariances = new ArrayList<>();
+        double scatterOfReadings;
+        double freedom;
         try {
-            String name = field(lines.get(line++), "name", 2)[1];
-            int version = Integer.parseInt(field(lines.get(line++), "version", 2)[1]);
-            Instant fitted = Instant.parse(field(lines.get(line++), "fitted", 2)[1]);
-            String[] scatter = field(lines.get(line++), "scatter", 3);
+            name = field(lines.get(line), "name", 2)[1];
+            line++;
+            version = Integer.parseInt(field(lines.get(line), "version", 2)[1]);
+            line++;
+            fitted = Instant.parse(field(lines.get(line), "fitted", 2)[1]);
+            line++;
+            scatter = field(lines.get(line), "scatter", 3);
+            scatterOfReadings = Double.parseDouble(scatter[1]);
+            freedom = Double.parseDouble(scatter[2]);
+            line++;
             int size = lines.size() - line;
-            Map<String, Double> values = new LinkedHashMap<>();
-            List<List<Double>> covariances = new ArrayList<>();
-            while (line < lines.size()) {
+            for (; line < lines.size(); line++) {
                 String[] value = field(lines.get(line), "value", 3 + size);
                 values.put(value[1], Double.valueOf(value[2]));
-                List<Double> row = new ArrayList<>();
-                for (int k = 0; k < size; k++) {
-                    row.add(Double.valueOf(value[3 + k]));
-                }
-                covariances.add(row);
-                line++;
+                covariances.add(
+                        Arrays.stream(value).skip(3).map(Double::valueOf).toList());
             }
-            return new FittedSet(
-                    name,
-                    version,
-                    fitted,
-                    values,
-                    covariances,
-                    Double.parseDouble(scatter[1]),
-                    Double.parseDouble(scatter[2]));
-        } catch (NumberFormatException | java.time.format.DateTimeParseException notANumber) {
-            throw new IllegalArgumentException("line " + (line + 1) + ": " + notANumber.getMessage(), notANumber);
+        } catch (IllegalArgumentException | DateTimeParseException wrong) {
+            throw new IllegalArgumentException("line " + (line + 1) + ": " + wrong.getMessage(), wrong);
         }
+        return new FittedSet(name, version, fitted, values, covariances, scatterOfReadings, freedom);
     }
 
     private static String[] field(String line, String key, int parts) {

@@ -53,7 +53,10 @@ class StrdTest {
     }
 
     private static void check(String id, Strd set, int start, String what, double least, double digits) {
-        OutsideChecks.published(id, "NIST Statistical Reference Datasets (StRD), nonlinear regression, certified values of " + set.name())
+        OutsideChecks.published(
+                        id,
+                        "NIST Statistical Reference Datasets (StRD), nonlinear regression, certified values of "
+                                + set.name())
                 .what(set.name() + " from start " + (start + 1) + ": digits of the " + what + " that agree, of 11")
                 .unit("digits")
                 .between(least, MOST)
