@@ -35,9 +35,10 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
                 problem.slots().stream().mapToDouble(s -> s.parameter().start()).toArray();
         List<Search> found = new ArrayList<>();
         List<Problem.Infeasible> refused = new ArrayList<>();
+        SplittableRandom sources = new SplittableRandom(problem.settings().seed());
         for (int i = 0; i < problem.settings().starts(); i++) {
             try {
-                found.add(from(problem, i == 0 ? given : drawn(problem, i), held, Precision.FULL));
+                found.add(from(problem, i == 0 ? given : drawn(problem, sources.split()), held, Precision.FULL));
             } catch (Problem.Infeasible noAnswer) {
                 refused.add(noAnswer);
             }
@@ -110,9 +111,8 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
                 : new Noise(Solution.of(problem, minimum, followed).scatter(), following);
     }
 
-    /** A start of a number. */
-    private static double[] drawn(Problem problem, int number) {
-        SplittableRandom random = new SplittableRandom(problem.settings().seed() + 0x9E3779B97F4A7C15L * number);
+    /** A start at random. */
+    private static double[] drawn(Problem problem, SplittableRandom random) {
         NormalDistribution normal = new NormalDistribution(null, 0, 1);
         double[] start = new double[problem.slots().size()];
         for (int k = 0; k < start.length; k++) {

@@ -25,8 +25,6 @@ public final class AdaptiveMonteCarlo {
     private static final int FEWEST_BATCHES = 10;
 
     private static final int USUAL_MOST = 2_000_000;
-    /** Sets the seeds of batches apart (golden ratio in 64 bits). */
-    private static final long APART = 0x9E3779B97F4A7C15L;
 
     private final double probability;
     private final int digits;
@@ -129,8 +127,9 @@ public final class AdaptiveMonteCarlo {
                 (int) Math.min(Math.ceil(100 / (1 - probability)), (double) most / FEWEST_BATCHES), SMALLEST_BATCH);
         List<double[]> batches = new ArrayList<>();
         List<double[]> figures = new ArrayList<>();
+        SplittableRandom seeds = new SplittableRandom(seed);
         while (true) {
-            double[] values = drawn(batch, size, batches.size());
+            double[] values = drawn(batch, size, batches.size(), seeds.nextLong());
             batches.add(values);
             figures.add(figures(values));
             int drawn = batches.size() * size;
@@ -141,9 +140,9 @@ public final class AdaptiveMonteCarlo {
         }
     }
 
-    private double[] drawn(Function<Ensemble, List<Double>> batch, int size, int number) {
+    private double[] drawn(Function<Ensemble, List<Double>> batch, int size, int number, long seedOfBatch) {
         int before = number * size;
-        Ensemble ensemble = Ensemble.of(size, seed + number * APART)
+        Ensemble ensemble = Ensemble.of(size, seedOfBatch)
                 .on(executor)
                 .withMonitor((reached, end, count) -> monitor.goOn(before + reached, most, before + count));
         double[] values = batch.apply(ensemble).stream().mapToDouble(v -> v).toArray();

@@ -7,11 +7,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.beveragethermal.core.solver.RunCancelledException;
 import org.beveragethermal.core.uncertainty.UncertaintyBudget.Term;
 import org.beveragethermal.materials.provenance.Uncertainty;
@@ -115,52 +114,57 @@ class GuideExamplesTest {
                                                         * (1 / draw.value("weight") - 1 / draw.value("standard")))
                                 - 100_000);
         String source = SUPPLEMENT + "9.3, calibration of a weight";
-        check("guide-weight-mean", source, "deviation from nominal", 1.2341, answer.mean(), answer);
-        check("guide-weight-u", source, "standard uncertainty", 0.0754, answer.standardUncertainty(), answer);
+        assertThat(answer.stable()).isTrue();
+        check("guide-weight-mean", source, "deviation from nominal", 1.2341, answer.tolerance(), answer.mean());
+        check(
+                "guide-weight-u",
+                source,
+                "standard uncertainty",
+                0.0754,
+                answer.tolerance(),
+                answer.standardUncertainty());
+        // The printed ends are those of the shortest interval of the guide's own draws, which scatter more than the
+        // tolerance: for
+        // a distribution that is symmetric to the last digit they lie 1.3 µg below its ends.
         check(
                 "guide-weight-low",
                 source,
                 "lower end at 95 %",
                 1.0834,
-                answer.interval().low(),
-                answer);
+                2e-3,
+                answer.interval().low());
         check(
                 "guide-weight-high",
                 source,
                 "upper end at 95 %",
                 1.3825,
-                answer.interval().high(),
-                answer);
+                2e-3,
+                answer.interval().high());
+        assertThat(answer.shortest().high() - answer.shortest().low())
+                .isCloseTo(1.3825 - 1.0834, within(2 * answer.tolerance()));
     }
 
-    private static void check(
-            String id, String source, String what, double expected, double actual, MonteCarloAnswer answer) {
-        assertThat(answer.stable()).isTrue();
+    private static void check(String id, String source, String what, double expected, double within, double actual) {
         OutsideChecks.fromMemory(id, source)
                 .what(what)
                 .unit("mg")
                 .expected(expected)
-                .within(2 * answer.tolerance())
+                .within(within)
                 .check(actual);
     }
 
     @Test
     void gaugeBlock() {
-        NormalDistribution normal = new NormalDistribution(null, 0, 1);
-        TDistribution t18 = new TDistribution(null, 18);
-        TDistribution t24 = new TDistribution(null, 24);
-        TDistribution t5 = new TDistribution(null, 5);
-        TDistribution t8 = new TDistribution(null, 8);
         double nominal = 50_000_000;
         MonteCarloAnswer answer = AdaptiveMonteCarlo.of(0.99, 2, SEED)
-                .withAtMost(400_000)
+                .withAtMost(600_000)
                 .runSeeded(random -> {
-                    double standard = 50_000_623 + 25 * t18.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
-                    double difference = 215 + 6 * t24.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
-                    double d1 = 4 * t5.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
-                    double d2 = 7 * t8.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
+                    double standard = 50_000_623 + 25 * student(random, 18);
+                    double difference = 215 + 6 * student(random, 24);
+                    double d1 = 4 * student(random, 5);
+                    double d2 = 7 * student(random, 8);
                     double expansion = 11.5e-6 + 2e-6 * (2 * random.nextDouble() - 1);
-                    double mean = -0.1 + 0.2 * normal.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
+                    double mean = -0.1 + 0.2 * random.nextGaussian();
                     double cyclic = 0.5 * Math.sin(2 * Math.PI * random.nextDouble());
                     double apart = inexact(1.0e-6, 0.1e-6, random.nextDouble(), random.nextDouble());
                     double warmer = inexact(0.050, 0.025, random.nextDouble(), random.nextDouble());
@@ -194,6 +198,16 @@ class GuideExamplesTest {
                 .expected(932)
                 .within(2)
                 .check(answer.interval().high());
+    }
+
+    /** Student's distribution: a normal number over the root of the mean of squares of others. */
+    private static double student(SplittableRandom random, int freedom) {
+        double squares = 0;
+        for (int i = 0; i < freedom; i++) {
+            double z = random.nextGaussian();
+            squares += z * z;
+        }
+        return random.nextGaussian() / Math.sqrt(squares / freedom);
     }
 
     /** A rectangular distribution about 0 whose half-width is itself known to a half-width only (JCGM 101, 6.4.3). */
