@@ -2,10 +2,12 @@
 package org.beveragethermal.core.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.beveragethermal.core.network.PreparedNetwork;
+import org.jspecify.annotations.Nullable;
 
 /** One run of the solver: walks through the phases and collects their steps. */
 final class Integration {
@@ -24,10 +26,21 @@ final class Integration {
     private final int stepBudget;
     private final Map<String, Double> multipliers;
     private final RunMonitor monitor;
+    private final @Nullable Trajectory pattern;
     private double runEndS;
     private int stepsTried;
+    /** Lengths of the steps to take in the present leg; empty if they are to be chosen. */
+    private double[] given = new double[0];
 
-    Integration(double toleranceK, int stepBudget, Map<String, Double> multipliers, RunMonitor monitor) {
+    private int givenTaken;
+
+    Integration(
+            double toleranceK,
+            int stepBudget,
+            Map<String, Double> multipliers,
+            RunMonitor monitor,
+            @Nullable Trajectory pattern) {
+        this.pattern = pattern;
         this.toleranceK = toleranceK;
         this.stepBudget = stepBudget;
         this.multipliers = multipliers;
@@ -43,11 +56,24 @@ final class Integration {
                     i + 1 < phases.size() ? Math.min(endS, phases.get(i + 1).startS()) : endS;
             PreparedNetwork network = phases.get(i).network().prepare();
             ChangedState start = changed(network, state, phases.get(i).changes());
+            takeGiven(i);
             Trajectory.Leg leg = integrate(network, phases.get(i), legEnd, state, start);
             legs.add(leg);
             state = leg.endState();
         }
         return new Trajectory(legs, stepsTried, multipliers);
+    }
+
+    private void takeGiven(int leg) {
+        givenTaken = 0;
+        if (pattern != null) {
+            if (leg >= pattern.legs().size()) {
+                throw new SolverException(pattern.endS(), "", "the given steps are those of fewer phases", null);
+            }
+            StepLog log = pattern.legs().get(leg).log();
+            given = new double[log.size()];
+            Arrays.setAll(given, i -> log.step(i).lengthS());
+        }
     }
 
     /** What changes make of a state. */
@@ -95,13 +121,14 @@ final class Integration {
             if (Thread.currentThread().isInterrupted()) {
                 throw new RunCancelledException(time, runEndS, true);
             }
+            h = pattern == null ? h : nextGiven(step, time);
             boolean last = time + h >= to * (1 - 1e-14);
             if (last) {
                 h = to - time;
             }
             // A boundary may jump at the stop: what it does from then on is no part of this step.
             double error = step.attempt(time, h, Math.nextDown(to)) / toleranceK;
-            if (error <= 1) {
+            if (error <= 1 || (pattern != null && !Double.isNaN(error))) {
                 log.add(time, h, step);
                 step.accept();
                 time = last ? to : time + h;
@@ -114,6 +141,8 @@ final class Integration {
                 if (!last) {
                     beginStep(step, time);
                 }
+            } else if (pattern != null) {
+                throw step.failure(time, "the given step of " + h + " s has no result", "");
             } else {
                 h *= Double.isNaN(error) ? SHRINK_LIMIT : factor(error);
                 rejected = true;
@@ -126,6 +155,14 @@ final class Integration {
             }
         }
         return time;
+    }
+
+    private double nextGiven(RosenbrockStep step, double time) {
+        if (givenTaken == given.length) {
+            throw step.failure(
+                    time, "the given steps are used up", "expected a run with the same changes at the same times");
+        }
+        return given[givenTaken++];
     }
 
     private static double factor(double error) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.beveragethermal.core.network.Network;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Integrates thermal networks; immutable settings, safe to share.
@@ -20,8 +21,15 @@ public final class NetworkSolver {
     private final int stepBudget;
     private final Map<String, Double> multipliers;
     private final RunMonitor monitor;
+    private final @Nullable Trajectory pattern;
 
-    private NetworkSolver(double toleranceK, int stepBudget, Map<String, Double> multipliers, RunMonitor monitor) {
+    private NetworkSolver(
+            double toleranceK,
+            int stepBudget,
+            Map<String, Double> multipliers,
+            RunMonitor monitor,
+            @Nullable Trajectory pattern) {
+        this.pattern = pattern;
         this.toleranceK = toleranceK;
         this.stepBudget = stepBudget;
         this.multipliers = Map.copyOf(multipliers);
@@ -43,7 +51,7 @@ public final class NetworkSolver {
      * @return the solver
      */
     public static NetworkSolver standard() {
-        return new NetworkSolver(DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of(), RunMonitor.NONE);
+        return new NetworkSolver(DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of(), RunMonitor.NONE, null);
     }
 
     /**
@@ -57,7 +65,7 @@ public final class NetworkSolver {
         if (!(newToleranceK >= 1e-12 && newToleranceK <= 1)) {
             throw new IllegalArgumentException("tolerance " + newToleranceK + " K: expected 1e-12 K to 1 K");
         }
-        return new NetworkSolver(newToleranceK, stepBudget, multipliers, monitor);
+        return new NetworkSolver(newToleranceK, stepBudget, multipliers, monitor, pattern);
     }
 
     /**
@@ -71,7 +79,7 @@ public final class NetworkSolver {
         if (newStepBudget < 1) {
             throw new IllegalArgumentException("step budget " + newStepBudget + ": expected at least 1");
         }
-        return new NetworkSolver(toleranceK, newStepBudget, multipliers, monitor);
+        return new NetworkSolver(toleranceK, newStepBudget, multipliers, monitor, pattern);
     }
 
     /**
@@ -88,7 +96,7 @@ public final class NetworkSolver {
                         "multiplier " + name + " = " + factor + ": expected a finite factor ≥ 0");
             }
         });
-        return new NetworkSolver(toleranceK, stepBudget, newMultipliers, monitor);
+        return new NetworkSolver(toleranceK, stepBudget, newMultipliers, monitor, pattern);
     }
 
     /**
@@ -100,7 +108,21 @@ public final class NetworkSolver {
      * @return a new solver
      */
     public NetworkSolver withMonitor(RunMonitor newMonitor) {
-        return new NetworkSolver(toleranceK, stepBudget, multipliers, newMonitor);
+        return new NetworkSolver(toleranceK, stepBudget, multipliers, newMonitor, pattern);
+    }
+
+    /**
+     * The same solver along the steps of another run instead of steps of its own.
+     *
+     * <p>Along given steps what comes out is a smooth function of what goes in, so that differences between two such runs are slopes,
+     * which differences between runs that choose their own steps are not. The error of the steps is that of the other run as long
+     * as the two are close.
+     *
+     * @param run a run of a network, or phases, with the same times at which something changes
+     * @return a new solver; its runs end in a {@link SolverException} if the steps do not fit
+     */
+    public NetworkSolver alongStepsOf(Trajectory run) {
+        return new NetworkSolver(toleranceK, stepBudget, multipliers, monitor, run);
     }
 
     /**
@@ -146,6 +168,6 @@ public final class NetworkSolver {
                         "phase " + i + " has other nodes than phase 0: connections change, nodes stay");
             }
         }
-        return new Integration(toleranceK, stepBudget, multipliers, monitor).run(phases, endS);
+        return new Integration(toleranceK, stepBudget, multipliers, monitor, pattern).run(phases, endS);
     }
 }

@@ -22,7 +22,7 @@ public final class Draw {
 
     /** The draw of a number under a seed; factors that must not be negative are cut at 0. */
     static Draw of(List<UncertainInput> inputs, long seed, int number) {
-        SplittableRandom random = new SplittableRandom(mix(seed, number));
+        SplittableRandom random = source(seed, number);
         Map<String, Double> values = new LinkedHashMap<>();
         for (UncertainInput input : inputs) {
             double p = SMALLEST_PROBABILITY + (1 - 2 * SMALLEST_PROBABILITY) * random.nextDouble();
@@ -30,6 +30,11 @@ public final class Draw {
             values.put(input.name(), input.value() >= 0 ? Math.max(0, value) : value);
         }
         return new Draw(Map.copyOf(values));
+    }
+
+    /** The source of random numbers of a draw, the same on any thread. */
+    static SplittableRandom source(long seed, int number) {
+        return new SplittableRandom(mix(seed, number));
     }
 
     /** Distinct, well spread seeds for neighbouring numbers (finaliser of SplitMix64, Steele, Lea and Flood 2014). */

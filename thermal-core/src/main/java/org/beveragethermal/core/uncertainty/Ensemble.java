@@ -6,11 +6,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.beveragethermal.core.solver.RunCancelledException;
 import org.beveragethermal.core.solver.RunMonitor;
 import org.jspecify.annotations.Nullable;
@@ -99,6 +101,24 @@ public final class Ensemble {
                 throw new IllegalArgumentException("two inputs named " + input.name() + ": expected unique names");
             }
         }
+        return runNumbered(number -> model.apply(Draw.of(inputs, seed, number)));
+    }
+
+    /**
+     * Runs a model for each draw with a source of random numbers of its own.
+     *
+     * @param model from a source, which depends on the seed and on the number of the draw alone, to a result; called from the
+     *     executor's threads
+     * @param <R> the result
+     * @return one result per draw, in the order of the draws
+     * @throws org.beveragethermal.core.solver.RunCancelledException if the monitor says so or the calling thread is interrupted
+     * @throws RuntimeException what the model throws, for the first draw that fails
+     */
+    public <R> List<R> runSeeded(Function<SplittableRandom, R> model) {
+        return runNumbered(number -> model.apply(Draw.source(seed, number)));
+    }
+
+    private <R> List<R> runNumbered(IntFunction<R> model) {
         Progress progress = new Progress();
         List<CompletableFuture<R>> futures = new ArrayList<>(samples);
         for (int i = 0; i < samples; i++) {
@@ -106,7 +126,7 @@ public final class Ensemble {
             futures.add(CompletableFuture.supplyAsync(
                     () -> {
                         progress.require();
-                        R result = model.apply(Draw.of(inputs, seed, number));
+                        R result = model.apply(number);
                         progress.finished();
                         return result;
                     },

@@ -4,7 +4,7 @@ package org.beveragethermal.core.uncertainty;
 import java.util.Arrays;
 
 /**
- * A coverage interval with equal tails.
+ * A coverage interval: with equal tails, unless it is said to be the shortest.
  *
  * @param low lower end
  * @param median value with half of the probability on either side
@@ -30,6 +30,28 @@ public record Interval(double low, double median, double high, double probabilit
         Arrays.sort(sorted);
         double tail = (1 - probability) / 2;
         return new Interval(quantile(sorted, tail), quantile(sorted, 0.5), quantile(sorted, 1 - tail), probability);
+    }
+
+    /**
+     * The shortest interval of a sample that holds a part of it (JCGM 101:2008, 7.7.4).
+     *
+     * @param values the sample, finite, at least two; not modified
+     * @param probability probability inside, between 0 and 1
+     * @return the interval, the lowest of several
+     * @throws IllegalArgumentException if the sample is too small or the probability outside its range
+     */
+    public static Interval shortest(double[] values, double probability) {
+        double median = of(values, probability).median();
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int across = Math.max(1, Math.min(sorted.length - 1, (int) Math.round(probability * sorted.length)));
+        int best = 0;
+        for (int low = 1; low + across < sorted.length; low++) {
+            if (sorted[low + across] - sorted[low] < sorted[best + across] - sorted[best]) {
+                best = low;
+            }
+        }
+        return new Interval(sorted[best], median, sorted[best + across], probability);
     }
 
     private static double quantile(double[] sorted, double p) {

@@ -20,6 +20,10 @@
  * Interval band = runs.temperatureK(Duration.ofHours(1), 0.90);
  * }</pre>
  *
+ * <p>For a single figure, {@link org.beveragethermal.core.uncertainty.AdaptiveMonteCarlo} adds draws until the wanted digits are sure
+ * (JCGM 101:2008), {@link org.beveragethermal.core.uncertainty.UncertaintyBudget} combines contributions to first order with effective
+ * degrees of freedom (JCGM 100:2008), and {@link org.beveragethermal.core.uncertainty.Tornado} moves each input alone.
+ *
  * <p>{@link org.beveragethermal.core.uncertainty.Ensemble#withMonitor} tells how many draws are finished and may cancel.
  *
  * <p>Draws depend on the seed and on the number of the draw only, never on threads; the generator is {@link

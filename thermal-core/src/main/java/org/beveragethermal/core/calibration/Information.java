@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.calibration;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.SingularValueDecomposition;
+
+/**
+ * What rows of slopes tell of parameters: singular values of the slopes with columns of unit length, and covariances.
+ *
+ * <p>From the slopes themselves, by orthogonal transformations; the normal equations, which square the condition number, are never
+ * formed. Immutable.
+ */
+final class Information {
+
+    /** Singular values below this part of the largest count as zero. */
+    private static final double ZERO = 1e-11;
+    /** A parameter takes part in a direction that is not determined if its share there is above this. */
+    private static final double SHARE = 1e-3;
+
+    /** Slots that are free. */
+    final int[] free;
+
+    final int rank;
+    /** Largest over smallest singular value; infinite if the rank is short. */
+    final double condition;
+    /** Over all slots; 0 where not free; directions that are not determined are left out. */
+    final double[][] covariance;
+    /** For each slot, whether it takes part in a direction that is not determined. */
+    final boolean[] undetermined;
+    /** The direction least determined, by free slot, in units of the column lengths' inverse. */
+    final double[] weakest;
+
+    private Information(
+            int[] free, int rank, double condition, double[][] covariance, boolean[] undetermined, double[] weakest) {
+        this.free = free;
+        this.rank = rank;
+        this.condition = condition;
+        this.covariance = covariance;
+        this.undetermined = undetermined;
+        this.weakest = weakest;
+    }
+
+    static Information of(double[][] slopes, int[] free, int slots) {
+        int p = free.length;
+        double[][] covariance = new double[slots][slots];
+        boolean[] undetermined = new boolean[slots];
+        if (p == 0) {
+            return new Information(free, 0, 1, covariance, undetermined, new double[0]);
+        }
+        double[] length = new double[p];
+        // Short of rows, rows of zeros make a square.
+        double[][] scaled = new double[Math.max(slopes.length, p)][p];
+        for (int j = 0; j < p; j++) {
+            for (double[] row : slopes) {
+                length[j] = Math.hypot(length[j], row[free[j]]);
+            }
+            double unit = length[j] == 0 ? 1 : length[j];
+            for (int i = 0; i < slopes.length; i++) {
+                scaled[i][j] = slopes[i][free[j]] / unit;
+            }
+        }
+        RealMatrix triangle = new QRDecomposition(new Array2DRowRealMatrix(scaled, false))
+                .getR()
+                .getSubMatrix(0, p - 1, 0, p - 1);
+        SingularValueDecomposition svd = new SingularValueDecomposition(triangle);
+        double[] singular = svd.getSingularValues();
+        RealMatrix v = svd.getV();
+        int rank = 0;
+        for (int d = 0; d < p; d++) {
+            if (singular[d] > ZERO * singular[0]) {
+                rank++;
+                for (int a = 0; a < p; a++) {
+                    for (int b = 0; b < p; b++) {
+                        covariance[free[a]][free[b]] += v.getEntry(a, d)
+                                * v.getEntry(b, d)
+                                / (singular[d] * singular[d])
+                                / (unit(length[a]) * unit(length[b]));
+                    }
+                }
+            } else {
+                for (int a = 0; a < p; a++) {
+                    undetermined[free[a]] |= Math.abs(v.getEntry(a, d)) > SHARE;
+                }
+            }
+        }
+        double condition = rank < p ? Double.POSITIVE_INFINITY : singular[0] / singular[p - 1];
+        return new Information(free, rank, condition, covariance, undetermined, v.getColumn(p - 1));
+    }
+
+    private static double unit(double length) {
+        return length == 0 ? 1 : length;
+    }
+
+    /** Variance of a linear function of the parameters. */
+    double variance(double[] gradient) {
+        double sum = 0;
+        for (int a : free) {
+            for (int b : free) {
+                sum += gradient[a] * covariance[a][b] * gradient[b];
+            }
+        }
+        return sum;
+    }
+}

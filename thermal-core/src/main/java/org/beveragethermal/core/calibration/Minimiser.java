@@ -1,0 +1,257 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.calibration;
+
+import java.util.Arrays;
+import org.apache.commons.math3.exception.ConvergenceException;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
+import org.apache.commons.math3.exception.TooManyIterationsException;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.util.Pair;
+
+/**
+ * Levenberg–Marquardt (Commons Math's, after MINPACK) within bounds.
+ *
+ * <p>Trial points are projected onto the bounds. Where a search ends, parameters at a bound that they push against are held there and
+ * the rest is searched again, until the set of held parameters no longer changes (Karush–Kuhn–Tucker conditions).
+ */
+final class Minimiser {
+
+    /** When a search ends: change of cost, change of parameters, cosine of residuals with slopes. */
+    enum Precision {
+        /** As many digits as there are, polished. */
+        FULL(1e-15, 1e-12, 1e-14),
+        /** Well within standard errors: for the many searches of profiles, repeated fits and validations. */
+        QUICK(1e-8, 1e-6, 1e-8);
+
+        private final double cost;
+        private final double parameter;
+        private final double orthogonality;
+
+        Precision(double cost, double parameter, double orthogonality) {
+            this.cost = cost;
+            this.parameter = parameter;
+            this.orthogonality = orthogonality;
+        }
+    }
+
+    private static final double FIRST_STEP_FACTOR = 100;
+    /** Steps that change the residuals by less than twice this part of their size are polishing. */
+    private static final double POLISH_FROM = 1e-3;
+
+    private static final int POLISHES = 6;
+    private static final double RANK_TOLERANCE = 1e-300;
+    private static final double ROUNDING = 1e-12;
+
+    private final Problem problem;
+    private final Noise noise;
+    private final boolean[] held;
+    private final Precision precision;
+    private double[] best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private int evaluations;
+
+    private Minimiser(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
+        this.precision = precision;
+        this.problem = problem;
+        this.noise = noise;
+        this.held = held;
+        best = start.clone();
+    }
+
+    /** Searches from a start; parameters that are held stay there. */
+    static Minimum from(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
+        return new Minimiser(problem, noise, start, held, precision).search();
+    }
+
+    private Minimum search() {
+        Rows atStart = problem.rows(best, noise, false);
+        bestCost = atStart.cost();
+        boolean[] atBound = new boolean[held.length];
+        boolean converged = true;
+        for (int round = 0; round <= 2 * held.length + 2; round++) {
+            int[] free = free(atBound);
+            converged = free.length == 0 || descend(free);
+            boolean[] pushing = pushing();
+            if (Arrays.equals(pushing, atBound)) {
+                break;
+            }
+            atBound = pushing;
+        }
+        if (converged && precision == Precision.FULL) {
+            polish(free(atBound));
+        }
+        return new Minimum(best, bestCost, atBound, evaluations, converged);
+    }
+
+    /**
+     * Gauss–Newton steps for the last digits, where differences of the cost are lost in rounding: taken as long as each is less than
+     * half of the one before and stays within bounds.
+     */
+    private void polish(int[] free) {
+        double before = POLISH_FROM;
+        for (int i = 0; i < POLISHES && free.length > 0; i++) {
+            Rows rows = problem.rows(best, noise, false);
+            double[][] slopes = new double[rows.residuals.length][];
+            for (int row = 0; row < slopes.length; row++) {
+                slopes[row] = columns(rows.slopes[row], free);
+            }
+            QRDecomposition decomposition =
+                    new QRDecomposition(new Array2DRowRealMatrix(slopes, false), RANK_TOLERANCE);
+            if (slopes.length < free.length || !decomposition.getSolver().isNonSingular()) {
+                return;
+            }
+            double[] step = decomposition
+                    .getSolver()
+                    .solve(new ArrayRealVector(rows.residuals, false))
+                    .toArray();
+            double size = relative(new Array2DRowRealMatrix(slopes, false).operate(step), rows.residuals);
+            double[] next = best.clone();
+            boolean inside = true;
+            for (int j = 0; j < free.length; j++) {
+                Parameter parameter = problem.slots().get(free[j]).parameter();
+                next[free[j]] -= step[j];
+                inside &= next[free[j]] >= parameter.low() && next[free[j]] <= parameter.high();
+            }
+            if (!inside || !(size < 0.5 * before)) {
+                return;
+            }
+            evaluations++;
+            double cost;
+            try {
+                cost = problem.rows(next, noise, false).cost();
+            } catch (Problem.Infeasible noAnswer) {
+                return;
+            }
+            if (!(cost <= bestCost * (1 + ROUNDING))) {
+                return;
+            }
+            best = next;
+            bestCost = cost;
+            before = size;
+        }
+    }
+
+    private static double relative(double[] change, double[] residuals) {
+        double changes = 0;
+        double squares = 0;
+        for (int i = 0; i < residuals.length; i++) {
+            changes += change[i] * change[i];
+            squares += residuals[i] * residuals[i];
+        }
+        return Math.sqrt(changes / Math.max(squares, Double.MIN_NORMAL));
+    }
+
+    private static double[] columns(double[] row, int[] free) {
+        double[] columns = new double[free.length];
+        for (int j = 0; j < free.length; j++) {
+            columns[j] = row[free[j]];
+        }
+        return columns;
+    }
+
+    private int[] free(boolean[] atBound) {
+        int[] free = new int[held.length];
+        int size = 0;
+        for (int k = 0; k < held.length; k++) {
+            if (!held[k] && !atBound[k]) {
+                free[size++] = k;
+            }
+        }
+        return Arrays.copyOf(free, size);
+    }
+
+    /** Which parameters lie at a bound with the cost falling beyond it. */
+    private boolean[] pushing() {
+        boolean[] pushing = new boolean[held.length];
+        Rows rows = null;
+        for (int k = 0; k < held.length; k++) {
+            Parameter parameter = problem.slots().get(k).parameter();
+            boolean low = best[k] <= parameter.low();
+            boolean high = best[k] >= parameter.high();
+            if (held[k] || (!low && !high)) {
+                continue;
+            }
+            rows = rows == null ? problem.rows(best, noise, false) : rows;
+            double gradient = 0;
+            for (int i = 0; i < rows.residuals.length; i++) {
+                gradient += rows.slopes[i][k] * rows.residuals[i];
+            }
+            pushing[k] = low ? gradient > 0 : gradient < 0;
+        }
+        return pushing;
+    }
+
+    /** One search over the free parameters; whether it converged. */
+    private boolean descend(int[] free) {
+        double[] origin = best.clone();
+        double[] start = new double[free.length];
+        for (int j = 0; j < free.length; j++) {
+            start[j] = best[free[j]];
+        }
+        int rows = problem.readings() + problem.priors();
+        try {
+            new LevenbergMarquardtOptimizer(
+                            FIRST_STEP_FACTOR,
+                            precision.cost,
+                            precision.parameter,
+                            precision.orthogonality,
+                            Double.MIN_NORMAL)
+                    .optimize(new LeastSquaresBuilder()
+                            .model(point -> evaluate(origin, free, point, rows))
+                            .target(new double[rows])
+                            .start(start)
+                            .parameterValidator(point -> projected(free, point))
+                            .maxEvaluations(Math.max(1, problem.settings().mostEvaluations() - evaluations))
+                            .maxIterations(Integer.MAX_VALUE)
+                            .build());
+            return true;
+        } catch (ConvergenceException smallerIsNotNear) {
+            // Tolerances beyond rounding: the best point so far is the minimum to rounding.
+            return true;
+        } catch (TooManyEvaluationsException | TooManyIterationsException outOfBudget) {
+            return false;
+        }
+    }
+
+    private RealVector projected(int[] free, RealVector point) {
+        RealVector inside = point.copy();
+        for (int j = 0; j < free.length; j++) {
+            Parameter parameter = problem.slots().get(free[j]).parameter();
+            inside.setEntry(j, Math.max(parameter.low(), Math.min(parameter.high(), point.getEntry(j))));
+        }
+        return inside;
+    }
+
+    private Pair<RealVector, RealMatrix> evaluate(double[] origin, int[] free, RealVector point, int size) {
+        evaluations++;
+        double[] theta = origin.clone();
+        for (int j = 0; j < free.length; j++) {
+            theta[free[j]] = point.getEntry(j);
+        }
+        double[][] slopes = new double[size][free.length];
+        Rows rows;
+        try {
+            rows = problem.rows(theta, noise, false);
+        } catch (Problem.Infeasible noAnswer) {
+            // Not a number never counts as smaller: the search tries a shorter step.
+            double[] none = new double[size];
+            Arrays.fill(none, Double.NaN);
+            return new Pair<>(new ArrayRealVector(none, false), new Array2DRowRealMatrix(slopes, false));
+        }
+        double cost = rows.cost();
+        if (cost < bestCost) {
+            bestCost = cost;
+            best = theta;
+        }
+        for (int i = 0; i < size; i++) {
+            slopes[i] = columns(rows.slopes[i], free);
+        }
+        return new Pair<>(new ArrayRealVector(rows.residuals, false), new Array2DRowRealMatrix(slopes, false));
+    }
+}

@@ -1,0 +1,93 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Leaves readings out in turn, and predicts them. */
+final class Validation {
+
+    private Validation() {}
+
+    /** Parts drawn at random, or stretches of neighbours where errors follow each other. */
+    static CrossValidation parts(Problem problem, Search search, int parts, long seed) {
+        int n = problem.readings();
+        int[] part = new int[n];
+        for (int i = 0; i < n; i++) {
+            part[i] = problem.settings().following() ? (int) ((long) i * parts / n) : i % parts;
+        }
+        if (!problem.settings().following()) {
+            shuffle(part, new SplittableRandom(seed));
+        }
+        return of(problem, search, parts, part);
+    }
+
+    /** One run is a part; only what the runs share can be learnt from the others. */
+    static CrossValidation runs(Problem problem, Search search) {
+        int[] part = new int[problem.readings()];
+        int row = 0;
+        for (int r = 0; r < problem.runs().size(); r++) {
+            for (int i = 0; i < problem.runs().get(r).observations().size(); i++) {
+                part[row++] = r;
+            }
+        }
+        return of(problem, search, problem.runs().size(), part);
+    }
+
+    private static void shuffle(int[] values, SplittableRandom random) {
+        for (int i = values.length - 1; i > 0; i--) {
+            int j = random.nextInt(i + 1);
+            int kept = values[i];
+            values[i] = values[j];
+            values[j] = kept;
+        }
+    }
+
+    private static CrossValidation of(Problem problem, Search search, int parts, int[] part) {
+        double squares = 0;
+        int number = 0;
+        int failed = 0;
+        for (int left = 0; left < parts; left++) {
+            try {
+                double[] theta = Search.from(
+                                problem.leavingOut(masks(problem, part, left)),
+                                search.minimum().theta(),
+                                Search.fixed(problem),
+                                Minimiser.Precision.QUICK)
+                        .minimum()
+                        .theta();
+                double[] deviations = problem.rows(theta, Noise.UNIT, false).deviations;
+                for (int i = 0; i < part.length; i++) {
+                    if (part[i] == left && !Double.isNaN(deviations[i])) {
+                        squares += deviations[i] * deviations[i];
+                        number++;
+                    }
+                }
+            } catch (Problem.Infeasible noAnswer) {
+                failed++;
+            }
+        }
+        double fitted = 0;
+        int exact = 0;
+        for (double deviation : search.solution().rows().deviations) {
+            fitted += Double.isNaN(deviation) ? 0 : deviation * deviation;
+            exact += Double.isNaN(deviation) ? 0 : 1;
+        }
+        return new CrossValidation(
+                parts, Math.sqrt(squares / Math.max(1, number)), Math.sqrt(fitted / Math.max(1, exact)), failed);
+    }
+
+    private static List<boolean[]> masks(Problem problem, int[] part, int left) {
+        List<boolean[]> masks = new ArrayList<>();
+        int row = 0;
+        for (Problem.Run run : problem.runs()) {
+            boolean[] mask = new boolean[run.observations().size()];
+            for (int i = 0; i < mask.length; i++) {
+                mask[i] = part[row++] == left;
+            }
+            masks.add(mask);
+        }
+        return masks;
+    }
+}

@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.calibration;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.beveragethermal.testsupport.OutsideChecks;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Fits against certified values of NIST's Statistical Reference Datasets, nonlinear regression, from both of their starts. Each set
+ * and start leaves two rows: the digits that agree, of the worst parameter and of the worst standard deviation.
+ */
+class StrdTest {
+
+    /** Certified values have eleven digits. */
+    private static final double MOST = 11;
+
+    static Stream<Arguments> cases() {
+        return Strd.NAMES.stream().flatMap(name -> Stream.of(Arguments.of(name, 0), Arguments.of(name, 1)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void certifiedValuesAreReached(String name, int start) {
+        Strd set = Strd.read(name);
+        FitResult result = set.fit(start);
+        List<Estimate> estimates = result.estimates();
+        double parameters = IntStream.range(0, estimates.size())
+                .mapToDouble(
+                        k -> digits(estimates.get(k).value(), set.parameters().get(k)[2]))
+                .min()
+                .orElseThrow();
+        double deviations = IntStream.range(0, estimates.size())
+                .mapToDouble(k -> digits(
+                        estimates.get(k).standardError().orElse(0),
+                        set.parameters().get(k)[3]))
+                .min()
+                .orElseThrow();
+        String id = "strd-" + name.toLowerCase(Locale.ROOT) + "-" + (start + 1);
+        check(id + "-parameters", set, start, "worst parameter", 6, parameters);
+        check(id + "-deviations", set, start, "worst standard deviation", 5, deviations);
+        check(
+                id + "-residual",
+                set,
+                start,
+                "residual standard deviation",
+                8,
+                digits(result.residualStandardDeviation(), set.standardDeviation()));
+    }
+
+    private static void check(String id, Strd set, int start, String what, double least, double digits) {
+        OutsideChecks.published(
+                        id,
+                        "NIST Statistical Reference Datasets (StRD), nonlinear regression, certified values of "
+                                + set.name())
+                .what(set.name() + " from start " + (start + 1) + ": digits of the " + what + " that agree, of 11")
+                .unit("digits")
+                .between(least, MOST)
+                .check(digits);
+    }
+
+    /** Digits that agree: −log₁₀ of the relative error. */
+    private static double digits(double value, double certified) {
+        return Math.min(MOST, -Math.log10(Math.abs(value - certified) / Math.abs(certified)));
+    }
+}
