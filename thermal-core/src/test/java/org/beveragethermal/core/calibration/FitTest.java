@@ -17,8 +17,10 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Fits: bounds, priors, runs, limits, starts, bad input, and what results say. */
+@Isolated
 class FitTest {
 
     private static final double[] TIMES =

@@ -28,8 +28,10 @@ import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** All descriptions side by side, and the advice which is warranted. */
+@Isolated
 class ComparisonTest {
 
     private static final FilledVessel BOTTLE =

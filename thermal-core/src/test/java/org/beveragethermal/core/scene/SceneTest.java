@@ -33,8 +33,10 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.beveragethermal.testsupport.DocumentParts;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Scenes, exposures and what predictions answer. */
+@Isolated
 class SceneTest {
 
     private static final double ZERO = 273.15;

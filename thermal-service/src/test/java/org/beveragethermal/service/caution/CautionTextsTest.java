@@ -28,8 +28,10 @@ import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Words: complete, translatable, and the same wherever they are asked for. */
+@Isolated
 class CautionTextsTest {
 
     private static final FilledVessel BOTTLE =

@@ -20,11 +20,13 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The words of plans: every sentence has some, no words are left over, and nothing of the machine shows in them. */
+@Isolated
 class PlanTextsTest {
 
     private static final ZoneId ZONE = ZoneId.of("Europe/Vienna");

@@ -16,10 +16,12 @@ import org.beveragethermal.materials.provenance.Source;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
+@Isolated
 class TargetsTest {
     private static final String PAPER = "Beverages 2020, 6(4), 62, introduction (doi 10.3390/beverages6040062)";
     private static final double TOLERANCE_K = 1e-9;

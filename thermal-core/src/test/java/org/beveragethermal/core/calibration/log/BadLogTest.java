@@ -18,7 +18,9 @@ import org.beveragethermal.core.storage.TemperatureHistory;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated
 class BadLogTest {
 
     private static ReadLog read(String text) throws IOException {
