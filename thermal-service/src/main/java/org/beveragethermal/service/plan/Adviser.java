@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
-import static org.beveragethermal.materials.units.Measures.kelvins;
-
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,12 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.LongSupplier;
-import org.beveragethermal.service.target.RangePolicy;
 import org.beveragethermal.service.target.ServingTarget;
-import org.beveragethermal.service.target.Targets;
 
 /**
  * Says what would make a plan work that does not: more ice, an earlier start, more gear, a wider range, a later serving. Each kind
@@ -52,6 +47,7 @@ public final class Adviser {
      * @param limits time for all the trials together, and the gap allowed in each
      * @param monitor hears of the progress of each trial, and may cancel
      * @return what does not work and what would help
+     * @throws java.util.concurrent.CancellationException if the monitor cancels
      */
     public static Advice advise(ServicePlan plan, PlanLimits limits, PlanMonitor monitor) {
         return advise(plan, limits, monitor, System::nanoTime);
@@ -65,6 +61,7 @@ public final class Adviser {
      * @param monitor hears of the progress of each trial, and may cancel
      * @param nanoClock time in nanoseconds from any origin
      * @return what does not work and what would help
+     * @throws java.util.concurrent.CancellationException if the monitor cancels
      */
     public static Advice advise(ServicePlan plan, PlanLimits limits, PlanMonitor monitor, LongSupplier nanoClock) {
         List<Fault> faults = Fault.of(plan);
@@ -108,41 +105,15 @@ public final class Adviser {
         return ways;
     }
 
-    private RequestDraft draft() {
-        return new RequestDraft(plan.request());
-    }
-
     private Optional<PlanAdvice> moreIce(Set<String> bottleIds) {
-        Optional<IceStock> stock = plan.request().ice();
         boolean used = plan.request().gear().values().stream().anyMatch(gear -> gear.kind() == GearKind.ICE_BATH);
-        if (stock.isEmpty() || !used) {
-            return Optional.empty();
-        }
-        var least = trials.least(ICE_STEPS, bottleIds, steps -> {
-            RequestDraft draft = draft();
-            draft.ice = stock.map(ice -> more(ice, ICE_STEP_KG * steps));
-            return draft.build();
-        });
-        return least.isPresent()
-                ? Optional.of(new PlanAdvice.MoreIce(ICE_STEP_KG * least.getAsInt()))
+        return plan.request().ice().isPresent() && used
+                ? trials.least(ICE_STEPS, bottleIds, steps -> new PlanAdvice.MoreIce(ICE_STEP_KG * steps))
                 : Optional.empty();
-    }
-
-    private static IceStock more(IceStock ice, double kg) {
-        OptionalDouble cap =
-                ice.capKg().isPresent() ? OptionalDouble.of(ice.capKg().getAsDouble() + kg) : OptionalDouble.empty();
-        return new IceStock(ice.kgAtStart() + kg, ice.kgPerHour(), cap);
     }
 
     private Optional<PlanAdvice> earlierStart(Set<String> bottleIds) {
-        var least = trials.least(TIME_STEPS, bottleIds, steps -> {
-            RequestDraft draft = draft();
-            draft.startsAt = draft.startsAt.minus(TIME_STEP.multipliedBy(steps));
-            return draft.build();
-        });
-        return least.isPresent()
-                ? Optional.of(new PlanAdvice.EarlierStart(TIME_STEP.multipliedBy(least.getAsInt())))
-                : Optional.empty();
+        return trials.least(TIME_STEPS, bottleIds, steps -> new PlanAdvice.EarlierStart(TIME_STEP.multipliedBy(steps)));
     }
 
     /** One piece of gear of each kind is multiplied, the one that holds most. */
@@ -153,20 +124,10 @@ public final class Adviser {
         }
         List<PlanAdvice> found = new ArrayList<>();
         for (Gear like : largest.values()) {
-            trials.least(MORE_GEAR, bottleIds, count -> multiplied(like, count))
-                    .ifPresent(count -> found.add(new PlanAdvice.MoreGear(like.id(), count)));
+            trials.least(MORE_GEAR, bottleIds, count -> new PlanAdvice.MoreGear(like.id(), count))
+                    .ifPresent(found::add);
         }
         return found;
-    }
-
-    private PlanRequest multiplied(Gear like, int count) {
-        RequestDraft draft = draft();
-        for (int i = 1; i <= count; i++) {
-            String id = like.id() + " more " + i;
-            draft.gear.put(
-                    id, new Gear(id, like.name(), like.kind(), like.surroundings(), like.capacity(), like.windows()));
-        }
-        return draft.build();
     }
 
     /** Each bottle's range is widened first to where the plan has it, then step by step for all. */
@@ -175,28 +136,25 @@ public final class Adviser {
                 .filter(bottle -> bottleIds.contains(bottle.order().id()))
                 .filter(bottle -> !bottle.verdict().inRange())
                 .toList();
-        if (out.isEmpty()) {
-            return Optional.empty();
-        }
-        for (int steps = 0; steps <= RANGE_STEPS && !trials.timeUp(); steps++) {
-            List<PlanAdvice.Widened> wider = new ArrayList<>();
-            for (BottlePlan bottle : out) {
-                wider.add(widened(bottle, steps));
-            }
-            if (wider.stream().allMatch(Adviser::isServable) && trials.helps(bottleIds, () -> widened(wider))) {
-                return Optional.of(new PlanAdvice.WiderRange(wider));
+        for (int steps = 0; !out.isEmpty() && steps <= RANGE_STEPS && !trials.timeUp(); steps++) {
+            double further = RANGE_STEP_K * steps;
+            List<PlanAdvice.Widened> wider =
+                    out.stream().map(bottle -> widened(bottle, further)).toList();
+            PlanAdvice change = new PlanAdvice.WiderRange(wider);
+            if (wider.stream().allMatch(Adviser::isServable) && trials.helps(bottleIds, change)) {
+                return Optional.of(change);
             }
         }
         return Optional.empty();
     }
 
-    private static PlanAdvice.Widened widened(BottlePlan bottle, int steps) {
+    private static PlanAdvice.Widened widened(BottlePlan bottle, double furtherK) {
         ServingTarget target = bottle.order().target();
+        String id = bottle.order().id();
         boolean warm = bottle.warmestK() - target.highK() >= target.lowK() - bottle.coldestK();
-        double further = RANGE_STEP_K * steps;
         return warm
-                ? new PlanAdvice.Widened(bottle.order().id(), target.highK(), stepAbove(bottle.warmestK()) + further)
-                : new PlanAdvice.Widened(bottle.order().id(), target.lowK(), stepBelow(bottle.coldestK()) - further);
+                ? new PlanAdvice.Widened(id, target.highK(), stepAbove(bottle.warmestK()) + furtherK)
+                : new PlanAdvice.Widened(id, target.lowK(), stepBelow(bottle.coldestK()) - furtherK);
     }
 
     private static double stepAbove(double temperatureK) {
@@ -212,29 +170,9 @@ public final class Adviser {
         return Math.abs(wider.toK() - wider.fromK()) <= RANGE_STEP_K * RANGE_STEPS;
     }
 
-    private PlanRequest widened(List<PlanAdvice.Widened> wider) {
-        RequestDraft draft = draft();
-        for (PlanAdvice.Widened bottle : wider) {
-            draft.changing(List.of(bottle.bottleId()), order -> order.aimedAt(widened(order.target(), bottle)));
-        }
-        return draft.build();
-    }
-
-    private static ServingTarget widened(ServingTarget target, PlanAdvice.Widened wider) {
-        RangePolicy range =
-                new RangePolicy.OwnRange(Math.min(target.lowK(), wider.toK()), Math.max(target.highK(), wider.toK()));
-        return Targets.of(target.style(), range).withAim(kelvins(target.aimK()));
-    }
-
     private Optional<PlanAdvice> laterServing(Set<String> bottleIds) {
-        var least = trials.least(
-                TIME_STEPS,
-                bottleIds,
-                steps -> draft().changing(bottleIds, order -> order.shifted(TIME_STEP.multipliedBy(steps)))
-                        .build());
-        return least.isPresent()
-                ? Optional.of(
-                        new PlanAdvice.LaterServing(List.copyOf(bottleIds), TIME_STEP.multipliedBy(least.getAsInt())))
-                : Optional.empty();
+        List<String> ids = List.copyOf(bottleIds);
+        return trials.least(
+                TIME_STEPS, bottleIds, steps -> new PlanAdvice.LaterServing(ids, TIME_STEP.multipliedBy(steps)));
     }
 }

@@ -1,9 +1,15 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
+import static org.beveragethermal.materials.units.Measures.kelvins;
+
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.beveragethermal.service.target.RangePolicy;
+import org.beveragethermal.service.target.ServingTarget;
+import org.beveragethermal.service.target.Targets;
 
 /**
  * A change of what is at hand or wanted under which a plan works that otherwise does not. Each was tried by planning anew with
@@ -19,6 +25,15 @@ public sealed interface PlanAdvice {
     Phrase phrase();
 
     /**
+     * The request with the change.
+     *
+     * @param request the request that the advice was given for
+     * @return the request as it is to be planned
+     * @throws IllegalArgumentException if it does not fit together any more, such as a start before gear is there
+     */
+    PlanRequest appliedTo(PlanRequest request);
+
+    /**
      * More ice in stock.
      *
      * @param massKg so much more [kg], in steps of half a kilogram
@@ -27,6 +42,20 @@ public sealed interface PlanAdvice {
         @Override
         public Phrase phrase() {
             return Phrase.of(Sentence.ADVICE_MORE_ICE, new Argument.Mass(massKg));
+        }
+
+        @Override
+        public PlanRequest appliedTo(PlanRequest request) {
+            RequestDraft draft = new RequestDraft(request);
+            draft.ice = draft.ice.map(this::added);
+            return draft.build();
+        }
+
+        private IceStock added(IceStock ice) {
+            OptionalDouble cap = ice.capKg().isPresent()
+                    ? OptionalDouble.of(ice.capKg().getAsDouble() + massKg)
+                    : OptionalDouble.empty();
+            return new IceStock(ice.kgAtStart() + massKg, ice.kgPerHour(), cap);
         }
     }
 
@@ -39,6 +68,13 @@ public sealed interface PlanAdvice {
         @Override
         public Phrase phrase() {
             return Phrase.of(Sentence.ADVICE_EARLIER_START, new Argument.Span(by));
+        }
+
+        @Override
+        public PlanRequest appliedTo(PlanRequest request) {
+            RequestDraft draft = new RequestDraft(request);
+            draft.startsAt = draft.startsAt.minus(by);
+            return draft.build();
         }
     }
 
@@ -54,6 +90,23 @@ public sealed interface PlanAdvice {
             return count == 1
                     ? Phrase.of(Sentence.ADVICE_ONE_MORE_GEAR, new Argument.Where(likeGearId))
                     : Phrase.of(Sentence.ADVICE_MORE_GEAR, new Argument.Count(count), new Argument.Where(likeGearId));
+        }
+
+        @Override
+        public PlanRequest appliedTo(PlanRequest request) {
+            RequestDraft draft = new RequestDraft(request);
+            Gear like = draft.gear.get(likeGearId);
+            if (like == null) {
+                throw new IllegalArgumentException(
+                        "more gear like " + likeGearId + ": expected one of " + draft.gear.keySet());
+            }
+            for (int i = 1; i <= count; i++) {
+                String id = likeGearId + " more " + i;
+                draft.gear.put(
+                        id,
+                        new Gear(id, like.name(), like.kind(), like.surroundings(), like.capacity(), like.windows()));
+            }
+            return draft.build();
         }
     }
 
@@ -79,6 +132,15 @@ public sealed interface PlanAdvice {
             bottles.forEach(bottle -> each.add(bottle.phrase()));
             return Phrase.joined(each);
         }
+
+        @Override
+        public PlanRequest appliedTo(PlanRequest request) {
+            RequestDraft draft = new RequestDraft(request);
+            for (Widened bottle : bottles) {
+                draft.changing(List.of(bottle.bottleId()), order -> order.aimedAt(bottle.appliedTo(order.target())));
+            }
+            return draft.build();
+        }
     }
 
     /**
@@ -89,6 +151,12 @@ public sealed interface PlanAdvice {
      * @param toK the same end moved, in steps of half a kelvin [K]
      */
     record Widened(String bottleId, double fromK, double toK) {
+        /** A range of one's own with the old aim. */
+        private ServingTarget appliedTo(ServingTarget target) {
+            RangePolicy range = new RangePolicy.OwnRange(Math.min(target.lowK(), toK), Math.max(target.highK(), toK));
+            return Targets.of(target.style(), range).withAim(kelvins(target.aimK()));
+        }
+
         Phrase phrase() {
             return Phrase.of(
                     toK > fromK ? Sentence.ADVICE_SERVE_WARMER : Sentence.ADVICE_SERVE_COLDER,
@@ -119,6 +187,13 @@ public sealed interface PlanAdvice {
         @Override
         public Phrase phrase() {
             return Phrase.of(Sentence.ADVICE_SERVE_LATER, new Argument.Bottles(bottleIds), new Argument.Span(by));
+        }
+
+        @Override
+        public PlanRequest appliedTo(PlanRequest request) {
+            return new RequestDraft(request)
+                    .changing(bottleIds, order -> order.shifted(by))
+                    .build();
         }
     }
 }

@@ -92,7 +92,7 @@ public final class Replanner {
                 .filter(instruction -> instruction.at().isBefore(from))
                 .toList();
         List<BottlePlan> finished = plan.bottles().stream()
-                .filter(bottle -> !bottle.order().finishedAt().isAfter(from))
+                .filter(bottle -> Resumption.isFinished(bottle.order(), from))
                 .toList();
         return new Replan(next, from, done, finished, changes, readings);
     }

@@ -52,14 +52,19 @@ final class Resumption {
         return !order.servedAt().isAfter(from);
     }
 
+    /** Whether nothing more is poured from a bottle when the new plan begins. */
+    static boolean isFinished(BottleOrder order, Instant from) {
+        return order.pourings().isEmpty()
+                ? !order.finishedAt().isAfter(from.plus(NEXT_GLASS))
+                : order.pourings().stream().noneMatch(pouring -> pouring.at().isAfter(from));
+    }
+
     /** What is still to be done with a bottle; empty if it is finished. */
     private Optional<BottleOrder> remaining(BottlePlan bottle) {
         BottleOrder order = bottle.order();
         List<Pouring> ahead =
                 order.pourings().stream().filter(p -> p.at().isAfter(from)).toList();
-        boolean finished =
-                order.pourings().isEmpty() ? !order.finishedAt().isAfter(from.plus(NEXT_GLASS)) : ahead.isEmpty();
-        if (finished) {
+        if (isFinished(order, from)) {
             return Optional.empty();
         }
         boolean opened = isOpened(order, from);

@@ -5,11 +5,9 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 
 /** Plans made on trial: counts them and stops when time is up. */
 final class Trials {
@@ -38,8 +36,8 @@ final class Trials {
         return timeUp;
     }
 
-    /** The plan of a request; empty if the request does not fit together or time is up. */
-    Optional<ServicePlan> plan(Supplier<PlanRequest> request) {
+    /** The plan with a change; empty if the request does not fit together with it, or time is up. */
+    private Optional<ServicePlan> plan(PlanAdvice change) {
         long left = deadline - nanoClock.getAsLong();
         if (left <= 0) {
             timeUp = true;
@@ -47,7 +45,7 @@ final class Trials {
         }
         PlanRequest changed;
         try {
-            changed = request.get();
+            changed = change.appliedTo(before.request());
         } catch (IllegalArgumentException e) {
             // A change may ask for what cannot be, such as a start before gear is there.
             return Optional.empty();
@@ -57,9 +55,9 @@ final class Trials {
                 Planner.plan(changed, new PlanLimits(Duration.ofNanos(left), limits.relativeGap()), monitor));
     }
 
-    /** Whether with a request some bottles are in range, nothing of theirs is too full and no other bottle is worse off. */
-    boolean helps(Set<String> bottleIds, Supplier<PlanRequest> request) {
-        return plan(request).map(plan -> helps(bottleIds, plan)).orElse(false);
+    /** Whether with a change some bottles are in range, nothing of theirs is too full and no other bottle is worse off. */
+    boolean helps(Set<String> bottleIds, PlanAdvice change) {
+        return plan(change).map(plan -> helps(bottleIds, plan)).orElse(false);
     }
 
     private boolean helps(Set<String> bottleIds, ServicePlan plan) {
@@ -78,33 +76,29 @@ final class Trials {
     }
 
     /**
-     * The least step that helps: steps are doubled until one does, then the gap is halved.
+     * The least change of a kind that helps: steps are doubled until one does, then the gap is halved.
      *
-     * @param most the largest step that is tried
-     * @param change the request after a number of steps
+     * @param most the largest number of steps that is tried
+     * @param change the change of so many steps
      */
-    OptionalInt least(int most, Set<String> bottleIds, IntFunction<PlanRequest> change) {
+    Optional<PlanAdvice> least(int most, Set<String> bottleIds, IntFunction<PlanAdvice> change) {
         int fails = 0;
         int step = 1;
-        while (!helps(bottleIds, at(change, step))) {
+        while (!helps(bottleIds, change.apply(step))) {
             if (step == most || timeUp) {
-                return OptionalInt.empty();
+                return Optional.empty();
             }
             fails = step;
             step = Math.min(most, 2 * step);
         }
         while (step - fails > 1) {
             int middle = (step + fails) / 2;
-            if (helps(bottleIds, at(change, middle))) {
+            if (helps(bottleIds, change.apply(middle))) {
                 step = middle;
             } else {
                 fails = middle;
             }
         }
-        return OptionalInt.of(step);
-    }
-
-    private static Supplier<PlanRequest> at(IntFunction<PlanRequest> change, int step) {
-        return () -> change.apply(step);
+        return Optional.of(change.apply(step));
     }
 }

@@ -13,6 +13,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.constraints.IntRange;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -162,6 +167,29 @@ class AdviserTest {
         assertThat(advice.complete()).isFalse();
         assertThat(advice.plannerRuns()).isEqualTo(2);
         assertThat(advice.faults()).hasSize(1);
+    }
+
+    /** Each way that is told works when it is followed, whatever was asked. */
+    @Property(seed = "821", tries = 8, shrinking = ShrinkingMode.OFF)
+    @Label("advice that is followed helps the bottles it was given for")
+    void adviceThatIsFollowedHelps(
+            @ForAll @IntRange(min = 5, max = 140) int minutes, @ForAll @IntRange(min = 1, max = 3) int bottles) {
+        PlanRequest.Builder builder = room(1);
+        for (int i = 0; i < bottles; i++) {
+            builder.bottle(white("white " + i, minutes));
+        }
+        ServicePlan plan = Planner.plan(builder.build());
+        Advice advice = advise(plan);
+        assertThat(advice.faults().isEmpty()).isEqualTo(plan.works());
+        for (Advice.Way way : advice.ways()) {
+            ServicePlan followed = Planner.plan(way.change().appliedTo(plan.request()));
+            assertThat(followed.bottles())
+                    .filteredOn(
+                            bottle -> way.bottleIds().contains(bottle.order().id()))
+                    .as(way.toString())
+                    .hasSameSizeAs(way.bottleIds())
+                    .allMatch(bottle -> bottle.verdict().inRange());
+        }
     }
 
     @Test
