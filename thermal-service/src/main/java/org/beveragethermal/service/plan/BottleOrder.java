@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.service.airing.Airing;
 import org.beveragethermal.service.target.ServingTarget;
 
 /**
@@ -24,7 +26,7 @@ import org.beveragethermal.service.target.ServingTarget;
  * @param finishedAfter how long it is drunk, > 0, at most a day
  * @param pourings the rounds of glasses, in order of time, from when it is served to when it is finished; none if they are not
  *     known: then it is to be in range all the time
- * @param airing how it is decanted before it is served, if it is
+ * @param airing how it is decanted, or opened to stand, before it is served, if it is
  */
 public record BottleOrder(
         String id,
@@ -96,7 +98,7 @@ public record BottleOrder(
     }
 
     /**
-     * A bottle that is in range all the time while it is drunk, whenever glasses are poured, and is not decanted.
+     * A bottle that is in range all the time while it is drunk, whenever glasses are poured, and is not given air.
      *
      * @param id its id, not blank
      * @param name what people call it
@@ -156,7 +158,7 @@ public record BottleOrder(
     }
 
     /**
-     * The same bottle decanted.
+     * The same bottle decanted, or opened to stand.
      *
      * @param newAiring how
      * @return a new order
@@ -213,6 +215,12 @@ public record BottleOrder(
                 finishedAfter,
                 pourings,
                 airing);
+    }
+
+    /** What it is decanted into with all of it there, as warm as the bottle; empty if it is not given air. */
+    Optional<FilledVessel> carafe() {
+        return airing.filter(Airing::decanted)
+                .map(airs -> airs.vesselFor(bottle, SiValues.celsiusOf(bottle.temperatureK())));
     }
 
     /** The same order with a bottle that stands elsewhere. */

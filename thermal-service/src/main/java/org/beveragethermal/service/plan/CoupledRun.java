@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.beveragethermal.core.prediction.Prediction;
@@ -17,6 +18,8 @@ import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.service.airing.Airing;
 
 /** Bottles that share gear which remembers, on their routes in one scene: what becomes of them, and of the gear. */
 final class CoupledRun {
@@ -111,7 +114,7 @@ final class CoupledRun {
         routes.forEach((order, route) -> {
             route.legs().forEach(leg -> used.add(leg.where()));
             used.add(order.servedIn());
-            order.airing().ifPresent(airing -> used.add(airing.where()));
+            order.airing().ifPresent(airing -> used.add(airing.placeId()));
         });
         for (String id : used) {
             scene.gear(id, site.surroundings(id), Site.duration(filledS.getOrDefault(id, 0.0)));
@@ -127,20 +130,21 @@ final class CoupledRun {
         String bottle = order.id();
         String drink = bottle;
         scene.vessel(bottle, order.bottle(), legs.get(0).where());
-        if (order.airing().isPresent()) {
-            Airing airing = order.airing().get();
+        Optional<FilledVessel> carafe = order.carafe();
+        if (carafe.isPresent()) {
+            Airing airing = order.airing().orElseThrow();
             double decantedS = servedS - Site.seconds(airing.before());
             drink = CARAFE + bottle;
             scene.emptyVessel(
                             drink,
-                            airing.carafe(),
-                            Measures.kelvins(site.airK(airing.where(), decantedS)),
-                            airing.where())
+                            carafe.get().vessel(),
+                            Measures.kelvins(site.airK(airing.placeId(), decantedS)),
+                            airing.placeId())
                     .pourAll(bottle, Site.duration(decantedS), drink);
         }
         for (Leg leg : legs) {
             String moved = leg.fromS() >= servedS ? drink : bottle;
-            boolean inCarafe = order.airing().isPresent()
+            boolean inCarafe = carafe.isPresent()
                     && leg.fromS()
                             >= servedS
                                     - Site.seconds(order.airing().orElseThrow().before())
@@ -173,7 +177,7 @@ final class CoupledRun {
     }
 
     private Outcome outcome(BottleOrder order) {
-        Prediction drink = run.vessel(order.airing().isPresent() ? CARAFE + order.id() : order.id());
+        Prediction drink = run.vessel(order.carafe().isPresent() ? CARAFE + order.id() : order.id());
         List<Double> pours = new ArrayList<>();
         order.pourTimes().forEach(time -> pours.add(kelvins(drink, justBefore(order, time))));
         double coldest = Double.POSITIVE_INFINITY;
@@ -220,7 +224,7 @@ final class CoupledRun {
         List<String> notes = new ArrayList<>();
         for (BottleOrder order : routes.keySet()) {
             notes.addAll(run.vessel(order.id()).limits());
-            if (order.airing().isPresent()) {
+            if (order.carafe().isPresent()) {
                 notes.addAll(run.vessel(CARAFE + order.id()).limits());
             }
         }
@@ -250,6 +254,7 @@ final class CoupledRun {
     /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */
     double drinkK(BottleOrder order, double timeS) {
         double decantedS = order.airing()
+                .filter(Airing::decanted)
                 .map(airing -> site.seconds(order.servedAt().minus(airing.before())))
                 .orElse(Double.POSITIVE_INFINITY);
         return kelvins(run.vessel(timeS >= decantedS ? CARAFE + order.id() : order.id()), timeS);

@@ -88,7 +88,7 @@ final class EarlierRoutes implements Earlier {
                 begins.put(Math.max(0, from + shiftS), stay.where());
             }
         }
-        order.airing().ifPresent(airing -> begins.put(readyS, airing.where()));
+        order.airing().ifPresent(airing -> begins.put(readyS, airing.placeId()));
         begins.put(0.0, order.startsIn());
         return route(begins.headMap(site.seconds(order.finishedAt())), order);
     }

@@ -65,6 +65,8 @@ final class Forecaster {
             for (int i = 0; i < endsK.length; i++) {
                 Leg leg = route.legs().get(i);
                 double stretch = leg.fromS() < task.readyS() ? before : after;
+                boolean decanted = task.isDecanted() && leg.fromS() >= task.readyS() && !isReady(route, i - 1, task);
+                here = decanted ? task.decantedK(here, site.airK(leg.where(), leg.fromS())) : here;
                 DoubleUnaryOperator course = inLeg(task, leg, here);
                 while (pour < poursK.length && task.pourS(pour) <= leg.toS()) {
                     poursK[pour] = course.applyAsDouble(stretch * (task.pourS(pour) - leg.fromS()));
@@ -77,6 +79,10 @@ final class Forecaster {
                 }
                 here = endsK[i];
             }
+        }
+
+        private static boolean isReady(Route route, int leg, Task task) {
+            return leg >= 0 && route.legs().get(leg).fromS() >= task.readyS();
         }
 
         private static double heatCapacity(FilledVessel bottle, double kelvins) {

@@ -42,6 +42,8 @@ public record Instruction(
         MOVE,
         /** Pour a bottle into its carafe. */
         DECANT,
+        /** Open a bottle and let it stand. */
+        OPEN,
         /** Open a bottle and pour the first glass. */
         SERVE,
         /** Pour another round. */

@@ -85,8 +85,8 @@ final class InstructionWriter {
                         instruction(
                                 order,
                                 plan,
-                                new Stay(airing.where(), order.servedAt().minus(airing.before()), order.servedAt()),
-                                Instruction.Action.DECANT,
+                                new Stay(airing.placeId(), order.servedAt().minus(airing.before()), order.servedAt()),
+                                airing.decanted() ? Instruction.Action.DECANT : Instruction.Action.OPEN,
                                 plan.means(),
                                 Reason.of(Reason.Code.AIRED, new Argument.Span(airing.before())))));
         Stay kept = new Stay(plan.keptIn(), order.servedAt(), order.finishedAt());

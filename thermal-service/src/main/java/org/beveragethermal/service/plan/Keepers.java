@@ -3,6 +3,7 @@ package org.beveragethermal.service.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.beveragethermal.service.airing.Airing;
 
 /** Where a bottle can be kept while it is drunk. */
 final class Keepers {
@@ -38,7 +39,7 @@ final class Keepers {
     /** The leg from decanting to serving; without length if it is not decanted. */
     Leg airing() {
         String where =
-                task.order().airing().map(Airing::where).orElse(task.order().servedIn());
+                task.order().airing().map(Airing::placeId).orElse(task.order().servedIn());
         return new Leg(where, task.readyS(), task.servedS());
     }
 

@@ -39,9 +39,7 @@ final class Kinds {
     Kinds(List<BottleOrder> orders) {
         List<FilledVessel> models = new ArrayList<>();
         orders.stream()
-                .flatMap(order -> Stream.concat(
-                        Stream.of(order.bottle()),
-                        order.airing().map(airing -> Decanting.filled(airing, order.bottle())).stream()))
+                .flatMap(order -> Stream.concat(Stream.of(order.bottle()), order.carafe().stream()))
                 .map(Kinds::compared)
                 .distinct()
                 .sorted(Comparator.comparingDouble(Kinds::capacity).thenComparing(FilledVessel::toString))

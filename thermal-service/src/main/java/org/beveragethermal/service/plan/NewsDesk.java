@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.service.airing.Airing;
 
 /** Works news into a request that is resumed, and remembers which news concerns which bottle. Used inside one call. */
 final class NewsDesk {

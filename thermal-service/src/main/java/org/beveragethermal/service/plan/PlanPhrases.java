@@ -45,6 +45,7 @@ public final class PlanPhrases {
                         where(instruction.where()));
             case MOVE -> Phrase.of(Sentence.MOVE, bottles(instruction), where(instruction.where()));
             case DECANT -> Phrase.of(Sentence.DECANT, bottles(instruction), where(instruction.where()));
+            case OPEN -> Phrase.of(Sentence.OPEN, bottles(instruction), where(instruction.where()));
             case SERVE -> serve(instruction);
             case POUR -> Phrase.of(Sentence.POUR, bottles(instruction), where(servedIn(instruction)));
         };

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.beveragethermal.service.airing.Airing;
 
 /**
  * What is at hand and what is wanted. Immutable.
@@ -111,7 +112,7 @@ public final class PlanRequest {
          * Adds a bottle.
          *
          * @param bottle its id not used before; it starts in a known place or in gear that is there at the start (a bath is
-         *     filled then), is aired and served in known places, decanted after the start of the plan and finished within seven days
+         *     filled then), is aired and served in known places, decanted or opened after the start of the plan and finished within seven days
          * @return this builder
          * @throws IllegalArgumentException if a condition is broken
          */
@@ -213,13 +214,13 @@ public final class PlanRequest {
                 return;
             }
             Airing airing = bottle.airing().get();
-            if (!places.containsKey(airing.where())) {
-                throw new IllegalArgumentException("bottle " + bottle.id() + " aired in " + airing.where()
+            if (!places.containsKey(airing.placeId())) {
+                throw new IllegalArgumentException("bottle " + bottle.id() + " aired in " + airing.placeId()
                         + ": expected one of " + places.keySet());
             }
             Instant decanted = bottle.servedAt().minus(airing.before());
             if (!decanted.isAfter(startsAt)) {
-                throw new IllegalArgumentException("bottle " + bottle.id() + " decanted at " + decanted
+                throw new IllegalArgumentException("bottle " + bottle.id() + " decanted or opened at " + decanted
                         + ": expected a time after the start " + startsAt);
             }
         }

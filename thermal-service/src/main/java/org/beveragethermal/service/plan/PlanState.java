@@ -64,8 +64,7 @@ final class PlanState {
     /** What is left of a bottle, or of its carafe, as warm as it is. */
     FilledVessel drink(BottlePlan bottle) {
         BottleOrder order = bottle.order();
-        FilledVessel full =
-                isDecanted(order) ? Decanting.filled(order.airing().orElseThrow(), order.bottle()) : order.bottle();
+        FilledVessel full = isAired(order) ? order.carafe().orElse(order.bottle()) : order.bottle();
         double left = full.liquidVolumeM3();
         for (Pouring pouring : order.pourings()) {
             left -= site.seconds(pouring.at()) <= atS ? pouring.volumeM3() : 0;
@@ -76,7 +75,8 @@ final class PlanState {
                 : full.atTemperature(kelvins(temperatureK));
     }
 
-    boolean isDecanted(BottleOrder order) {
+    /** Whether it has been decanted or opened to stand. */
+    boolean isAired(BottleOrder order) {
         return order.airing()
                 .map(airing -> site.seconds(order.servedAt().minus(airing.before())) <= atS)
                 .orElse(false);

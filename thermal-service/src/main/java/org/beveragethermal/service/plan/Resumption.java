@@ -82,7 +82,7 @@ final class Resumption {
                 order.servedIn(),
                 left.compareTo(NEXT_GLASS) < 0 ? NEXT_GLASS : left,
                 ahead,
-                state.isDecanted(order) ? Optional.empty() : order.airing()));
+                state.isAired(order) ? Optional.empty() : order.airing()));
     }
 
     /**

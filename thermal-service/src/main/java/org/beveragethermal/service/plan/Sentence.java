@@ -41,6 +41,8 @@ public enum Sentence {
     MOVE(2),
     /** Bottles are decanted: bottles, where. */
     DECANT(2),
+    /** Bottles are opened to stand: bottles, where. */
+    OPEN(2),
     /** Bottles are opened and poured first: bottles, place. */
     SERVE(2),
     /** The same, kept elsewhere between pours: bottles, place, where they are kept. */

@@ -3,13 +3,18 @@ package org.beveragethermal.service.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.beveragethermal.materials.units.SiValues;
+import org.beveragethermal.materials.vessel.FilledVessel;
 
 /** What is asked of one bottle, on the plan's clock, and how it fares where it starts. Alike bottles share one. Immutable. */
 final class Task {
 
+    private static final double WALL_DIFFERENCE_K = 1;
+
     private final BottleOrder order;
     private final Kinds.Kind kind;
     private final Optional<Kinds.Kind> carafe;
+    private final double wallShare;
     private final double readyS;
     private final double servedS;
     private final double finishedS;
@@ -27,7 +32,9 @@ final class Task {
         this.readyS = servedS
                 - order.airing().map(airing -> Site.seconds(airing.before())).orElse(0.0);
         this.kind = tables.kind(order.bottle());
-        this.carafe = order.airing().map(airing -> tables.kind(Decanting.filled(airing, order.bottle())));
+        Optional<FilledVessel> filled = order.carafe();
+        this.carafe = filled.map(tables::kind);
+        this.wallShare = filled.isPresent() ? wallShare(order) : 0;
         this.startLimitS = site.windowsS(order.startsIn()).stream()
                 .filter(window -> window[0] <= 0)
                 .mapToDouble(window -> window[1])
@@ -38,6 +45,19 @@ final class Task {
         this.start = tables.start(order.bottle(), order.startsIn())
                 .orElseThrow(() -> new IllegalArgumentException(
                         "bottle " + order.id() + " starts in " + order.startsIn() + ": it cannot stand there"));
+    }
+
+    /** By which part of the difference to it the wall of an empty carafe changes the drink; by the same for any difference. */
+    private static double wallShare(BottleOrder order) {
+        FilledVessel bottle = order.bottle();
+        double cold = bottle.temperatureK();
+        double warmer = cold + WALL_DIFFERENCE_K;
+        return order.airing()
+                                .orElseThrow()
+                                .vesselFor(bottle, SiValues.celsiusOf(cold), SiValues.celsiusOf(warmer))
+                                .temperatureK()
+                        / WALL_DIFFERENCE_K
+                - cold / WALL_DIFFERENCE_K;
     }
 
     /** What alike bottles have in common; for all of them the same candidates are good. */
@@ -66,6 +86,11 @@ final class Task {
 
     boolean isDecanted() {
         return carafe.isPresent();
+    }
+
+    /** Temperature of a drink once it has been decanted into a vessel of another. */
+    double decantedK(double drinkK, double emptyK) {
+        return drinkK + wallShare * (emptyK - drinkK);
     }
 
     /** When it must be as wanted: when it is served, or decanted before. */

@@ -21,7 +21,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.WaterBath;
-import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.airing.Airing;
 import org.junit.jupiter.api.Test;
 
 /** Windows, ice, hands, pourings, airing, limits: each is kept, and refused where it contradicts itself. */
@@ -201,7 +201,7 @@ class PlanConditionsTest {
     @Test
     void anAiredWineIsServedFromItsCarafe() {
         BottleOrder red = Evenings.order("red", "red-full", 14, "room", 120, "room")
-                .aired(new Airing(Duration.ofMinutes(40), "room", Vessels.highShouldered750()));
+                .aired(Airing.carafe(Duration.ofMinutes(40), "room"));
         ServicePlan plan = Planner.plan(Evenings.request(List.of(Evenings.refrigerator("cold", 12, 2)), List.of(red)));
         assertThat(plan.instructions())
                 .filteredOn(instruction -> instruction.action() == Instruction.Action.DECANT)
@@ -210,6 +210,21 @@ class PlanConditionsTest {
         assertThat(plan.bottles().get(0).pours())
                 .hasSize(5)
                 .allMatch(pour -> Double.isFinite(pour.expected().meanK()));
+    }
+
+    @Test
+    void anOpenedWineStandsWhereItIsOpened() {
+        BottleOrder red = Evenings.order("red", "red-full", 14, "room", 120, "room")
+                .aired(Airing.opened(Duration.ofMinutes(40), "room"));
+        ServicePlan plan = Planner.plan(Evenings.request(List.of(Evenings.refrigerator("cold", 12, 2)), List.of(red)));
+        assertThat(plan.instructions())
+                .filteredOn(instruction -> instruction.action() == Instruction.Action.OPEN)
+                .singleElement()
+                .matches(instruction -> instruction.at().equals(after(80)));
+        BottleOrder begun = new Resumption(plan, after(100)).request().bottles().get(0);
+        assertThat(begun.airing()).isEmpty();
+        assertThat(begun.bottle().vessel().name())
+                .isEqualTo(red.bottle().vessel().name());
     }
 
     /** Common practice, no source: on a hot terrace a white goes into the bucket and out of it between glasses. */

@@ -15,7 +15,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import org.beveragethermal.core.surroundings.IceWaterBath;
-import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.airing.Airing;
 import org.junit.jupiter.api.Test;
 
 /** A plan as a request that begins in its middle: nothing of ice, wine or time is lost or counted twice. */
@@ -93,7 +93,7 @@ class ResumptionTest {
 
     @Test
     void whatWasDecantedIsInItsCarafe() {
-        Airing airing = new Airing(Duration.ofMinutes(40), "room", Vessels.magnum());
+        Airing airing = Airing.carafe(Duration.ofMinutes(40), "room");
         ServicePlan plan = Planner.plan(room().gear(refrigerator())
                 .bottle(white("white", 12, "room", 120).aired(airing))
                 .build());
