@@ -18,6 +18,9 @@ import org.beveragethermal.service.target.ServingTarget;
  * was found, and it has been planned. First changes are looked for that help all bottles at once; if none does, such as help one
  * bottle and those that are alike.
  *
+ * <p>More ice, an earlier start and a wider range are tried at their most first, for less of them does not help where the most does not: 20 kg,
+ * two hours, 6 K.
+ *
  * <p>A change only counts if no other bottle is worse off with it. Stateless and thread-safe; the same plan gives the same advice
  * unless time runs out.
  */
