@@ -54,6 +54,11 @@ public final class Main {
      * @return {@link #DONE} or {@link #REFUSED}
      */
     public static int run(String[] args, PrintStream out, PrintStream err) {
+        return run(args, out, err, FOR_ADVICE);
+    }
+
+    /** The same with so much time for advice. */
+    static int run(String[] args, PrintStream out, PrintStream err, Duration forAdvice) {
         if (args.length != 1) {
             err.println(USAGE);
             return REFUSED;
@@ -64,7 +69,7 @@ public final class Main {
         }
         try {
             Scenario scenario = ScenarioReader.read(Path.of(args[0]));
-            return plan(scenario, out, err);
+            return plan(scenario, out, err, forAdvice);
         } catch (ScenarioException e) {
             err.println(e.getMessage());
             return REFUSED;
@@ -74,7 +79,7 @@ public final class Main {
         }
     }
 
-    private static int plan(Scenario scenario, PrintStream out, PrintStream err) {
+    private static int plan(Scenario scenario, PrintStream out, PrintStream err, Duration forAdvice) {
         PlanRequest request;
         try {
             request = PlanRequests.from(scenario);
@@ -83,7 +88,7 @@ public final class Main {
             return REFUSED;
         }
         ServicePlan plan = Planner.plan(request);
-        Advice advice = Adviser.advise(plan, PlanLimits.within(FOR_ADVICE), PlanMonitor.NONE);
+        Advice advice = Adviser.advise(plan, PlanLimits.within(forAdvice), PlanMonitor.NONE);
         out.print(ServiceSheet.text(scenario, plan, advice));
         out.flush();
         return DONE;

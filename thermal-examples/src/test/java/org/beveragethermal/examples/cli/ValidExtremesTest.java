@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,8 @@ class ValidExtremesTest {
         int status = Main.run(
                 new String[] {file.toString()},
                 new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                Duration.ofMillis(100));
         return new Outcome(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
