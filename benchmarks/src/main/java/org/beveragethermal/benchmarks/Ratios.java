@@ -22,12 +22,12 @@ public final class Ratios {
     /**
      * Runs and prints.
      *
-     * @param arguments any of {@code properties}, {@code solver}, {@code questions} and {@code plans}, or nothing for all
+     * @param arguments any of {@code properties}, {@code solver}, {@code questions}, {@code plans} and {@code tracking}, or nothing for all
      * @throws RunnerException if the harness fails
      */
     public static void main(String[] arguments) throws RunnerException {
         List<String> wanted =
-                arguments.length == 0 ? List.of("properties", "solver", "questions", "plans") : List.of(arguments);
+                arguments.length == 0 ? List.of("properties", "solver", "questions", "plans", "tracking") : List.of(arguments);
         if (wanted.contains("properties")) {
             properties(run(PropertyBenchmark.class));
         }
@@ -39,6 +39,9 @@ public final class Ratios {
         }
         if (wanted.contains("plans")) {
             beside(run(PlanBenchmark.class), "Plan", PlanBenchmark.REFERENCE);
+        }
+        if (wanted.contains("tracking")) {
+            tracking(run(TrackingBenchmark.class));
         }
     }
 
@@ -84,6 +87,30 @@ public final class Ratios {
                     score(result) / reference,
                     score(result) / 1000));
         }
+    }
+
+    private static void tracking(Collection<RunResult> results) {
+        double reference = results.stream()
+                .filter(result -> result.getPrimaryResult().getLabel().equals("prediction"))
+                .mapToDouble(Ratios::score)
+                .findFirst()
+                .orElseThrow();
+        print(
+                "| Events for 10 000 vessels | Events per second | Time of one prediction ÷ time of one event | Bytes per event |");
+        print("|---|---|---|---|");
+        for (RunResult result : results) {
+            if (result.getPrimaryResult().getLabel().equals("batch")) {
+                double seconds = score(result) / 1e6 / TrackingBenchmark.BATCH;
+                print(String.format(
+                        Locale.ROOT,
+                        "| %s | %.0f | %.0f | %.0f |",
+                        parameter(result, "news"),
+                        1 / seconds,
+                        reference / 1e6 / seconds,
+                        bytes(result) / TrackingBenchmark.BATCH));
+            }
+        }
+        print(String.format(Locale.ROOT, "Bytes per tracked vessel: %.0f", TrackingBenchmark.bytesPerVessel()));
     }
 
     private static void solver(Collection<RunResult> results) {

@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.tracking;
+
+/**
+ * Why an event was not used.
+ *
+ * @param eventId which event
+ * @param vesselId of which vessel
+ * @param code why
+ * @param detail what was given and what is allowed, in English; may be empty
+ */
+public record Note(String eventId, String vesselId, Code code, String detail) {
+
+    /** Reasons. */
+    public enum Code {
+        /** It is known already. */
+        DUPLICATE,
+        /** It is from before what is kept for late ones. */
+        TOO_LATE,
+        /** The reading is no temperature that the sensor could read. */
+        NOT_A_READING,
+        /** The reading is too far from what was expected to be used, until others agree. */
+        STRAY_READING,
+        /** The vessel has not been placed. */
+        UNKNOWN_VESSEL,
+        /** There is no such kind of vessel. */
+        UNKNOWN_MODEL,
+        /** The model knows no such medium. */
+        UNKNOWN_MEDIUM,
+        /** The vessel is tracked already. */
+        ALREADY_PLACED,
+        /** The vessel was finished before. */
+        FINISHED
+    }
+}

@@ -1,0 +1,330 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.tracking;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.materials.units.Measures.celsius;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** What is said, when, and how often; what is refused and why. */
+class TrackerTest {
+
+    private static final double ZERO = Truth.ZERO;
+    private static final String ID = "bottle-1";
+    private static final Tracker TRACKER = Tracker.of(List.of(Truth.MODEL), TrackingRules.usual());
+    private static final TrackingEvent.Goal GOAL = TrackingEvent.Goal.between(celsius(8), celsius(10));
+
+    /** One vessel in a simulated evening: minutes, events and everything that was said. */
+    private static final class Evening {
+        private final Fleet fleet = Fleet.of(TRACKER);
+        private final Truth noise = new Truth(new SplittableRandom(20_261_210), Truth.MODEL, ZERO, 0);
+        private final List<Alert> alerts = new ArrayList<>();
+        private final List<Instruction> instructions = new ArrayList<>();
+        private final List<Note> notes = new ArrayList<>();
+        private MediumLaw law = Truth.COLD;
+        private double mediumK = Truth.COLD.mediumK();
+        private double drinkK = ZERO + 20;
+        private int minute;
+
+        Evening() {
+            tell(new TrackingEvent.Placed("placed", Truth.START, ID, "bottle", "cold", drinkK, 0.5));
+        }
+
+        Evening tell(TrackingEvent event) {
+            Fleet.Report report = fleet.apply(List.of(event));
+            alerts.addAll(report.alerts());
+            instructions.addAll(report.instructions());
+            notes.addAll(report.notes());
+            return this;
+        }
+
+        Instant now() {
+            return Truth.after(60.0 * minute);
+        }
+
+        /** What happens whether it is told or not. */
+        Evening really(MediumLaw newLaw) {
+            law = newLaw;
+            mediumK = newLaw.mediumK();
+            return this;
+        }
+
+        Evening minutes(int count) {
+            for (int i = 0; i < count; i++) {
+                minute++;
+                drinkK = mediumK + law.excessAfter(drinkK - mediumK, 60);
+                double reading = drinkK + Truth.SENSOR.sdK() * noise.normal();
+                tell(new TrackingEvent.Reading("r" + minute, now(), ID, Math.rint(reading * 10) / 10));
+            }
+            return this;
+        }
+
+        Evening silentMinutes(int count) {
+            for (int i = 0; i < count; i++) {
+                minute++;
+                drinkK = mediumK + law.excessAfter(drinkK - mediumK, 60);
+                tell(new TrackingEvent.TimePassed("t" + minute, now(), ID));
+            }
+            return this;
+        }
+
+        Estimate estimate() {
+            return fleet.vessel(ID).orElseThrow().estimate();
+        }
+
+        List<Alert.Code> codes() {
+            return alerts.stream().map(Alert::code).toList();
+        }
+
+        List<Instruction.Code> asked() {
+            return instructions.stream().map(Instruction::code).toList();
+        }
+    }
+
+    @Test
+    void eveningGoesAsItShould() {
+        Evening evening = new Evening().tell(new TrackingEvent.Ordered("order", Truth.START, ID, GOAL));
+        evening.minutes(112);
+        assertThat(evening.codes())
+                .containsExactly(Alert.Code.SOON_AT_TARGET, Alert.Code.AT_TARGET, Alert.Code.LEAVING_RANGE);
+        assertThat(evening.asked()).containsExactly(Instruction.Code.POUR_NOW, Instruction.Code.TAKE_OUT);
+        assertThat(evening.instructions.get(1).facts().destinationId()).contains("room");
+        evening.really(Truth.ROOM).tell(new TrackingEvent.Moved("moved", evening.now(), ID, "room"));
+        evening.minutes(40);
+        assertThat(evening.asked())
+                .containsExactly(Instruction.Code.POUR_NOW, Instruction.Code.TAKE_OUT, Instruction.Code.PUT_BACK);
+        assertThat(evening.instructions.get(2).facts().destinationId()).contains("cold");
+        assertThat(evening.estimate().temperatureK()).isCloseTo(evening.drinkK, within(0.6));
+        Alert soon = evening.alerts.get(0);
+        Duration ahead = Duration.between(soon.at(), soon.facts().expectedAt().orElseThrow());
+        assertThat(ahead).isBetween(Duration.ofMinutes(6), TrackingRules.usual().lead());
+        evening.tell(new TrackingEvent.Finished("finished", evening.now().plusSeconds(1), ID));
+        int said = evening.alerts.size();
+        evening.minutes(60);
+        assertThat(evening.alerts).hasSize(said);
+        assertThat(evening.notes).allMatch(note -> note.code() == Note.Code.FINISHED);
+    }
+
+    @Test
+    void noiseAtAnEdgeIsSaidOnce() {
+        Evening evening = new Evening();
+        evening.drinkK = ZERO + 10.4;
+        evening.really(MediumLaw.newton("cold", 1e6, ZERO + 4, 0, 0));
+        evening.tell(new TrackingEvent.GearChanged("set", Truth.START, ID, ZERO + 9.7, 1));
+        evening.minutes(20);
+        evening.tell(new TrackingEvent.Ordered("order", evening.now(), ID, GOAL));
+        evening.drinkK = ZERO + 10;
+        evening.minutes(200);
+        assertThat(evening.codes().stream().filter(code -> code == Alert.Code.AT_TARGET))
+                .hasSizeLessThanOrEqualTo(2);
+    }
+
+    @Test
+    void oneStrayReadingIsNotUsedAndManyAreBelieved() {
+        Evening evening = new Evening().minutes(30);
+        Estimate before = evening.estimate();
+        evening.tell(new TrackingEvent.Reading("stray", evening.now().plusSeconds(10), ID, ZERO + 45));
+        assertThat(evening.notes).extracting(Note::code).containsExactly(Note.Code.STRAY_READING);
+        assertThat(evening.estimate().temperatureK()).isCloseTo(before.temperatureK(), within(0.1));
+        evening.minutes(5);
+        assertThat(evening.codes()).isEmpty();
+        for (int i = 1; i <= 8; i++) {
+            evening.tell(new TrackingEvent.Reading("hot" + i, evening.now().plusSeconds(10 + i), ID, ZERO + 45));
+        }
+        assertThat(evening.codes()).contains(Alert.Code.UNEXPECTEDLY_WARM);
+        assertThat(evening.estimate().temperatureK()).isCloseTo(ZERO + 45, within(1.0));
+    }
+
+    /** Nobody says that the bottle was taken out; its readings do, and the medium is learned anew. */
+    @Test
+    void bottleTakenOutIsNoticed() {
+        Evening evening = new Evening().minutes(90);
+        assertThat(evening.codes()).isEmpty();
+        int taken = evening.minute;
+        evening.really(Truth.ROOM).minutes(45);
+        assertThat(evening.codes()).contains(Alert.Code.UNEXPECTEDLY_WARM);
+        assertThat(evening.alerts.get(0).at()).isBefore(Truth.after(60.0 * (taken + 20)));
+        assertThat(evening.estimate().temperatureK()).isCloseTo(evening.drinkK, within(0.6));
+        assertThat(evening.estimate().mediumK()).isGreaterThan(ZERO + 12);
+    }
+
+    @Test
+    void silenceAndFaultAreSaidAndPass() {
+        Evening evening = new Evening().minutes(10).silentMinutes(40);
+        assertThat(evening.codes()).containsExactly(Alert.Code.SENSOR_SILENT);
+        double sd = evening.estimate().sdK();
+        evening.minutes(2).silentMinutes(40);
+        assertThat(evening.codes()).containsExactly(Alert.Code.SENSOR_SILENT, Alert.Code.SENSOR_SILENT);
+        assertThat(evening.estimate().sdK()).isPositive();
+        assertThat(sd).isGreaterThan(0.1);
+        evening.minutes(1);
+        for (double absurdC : new double[] {85, -127, 999, Double.NaN, 300}) {
+            evening.minute++;
+            evening.tell(new TrackingEvent.Reading("x" + absurdC, evening.now(), ID, ZERO + absurdC));
+        }
+        assertThat(evening.notes).extracting(Note::code).containsOnly(Note.Code.NOT_A_READING);
+        assertThat(evening.notes).hasSize(5);
+        assertThat(evening.notes.get(0).detail()).contains("85.00 °C: expected -40.0 to 105.0 °C");
+        assertThat(evening.codes())
+                .containsExactly(Alert.Code.SENSOR_SILENT, Alert.Code.SENSOR_SILENT, Alert.Code.SENSOR_FAULTY);
+    }
+
+    @Test
+    void goalOutOfReachAndTooLateAreSaid() {
+        Evening never = new Evening()
+                .tell(new TrackingEvent.Ordered(
+                        "order", Truth.START, ID, TrackingEvent.Goal.between(celsius(1), celsius(2))));
+        assertThat(never.codes()).containsExactly(Alert.Code.WILL_NOT_REACH);
+        Evening late =
+                new Evening().tell(new TrackingEvent.Ordered("order", Truth.START, ID, GOAL.at(Truth.after(1800))));
+        assertThat(late.codes()).containsExactly(Alert.Code.NOT_IN_TIME);
+        late.minutes(20);
+        assertThat(late.codes()).containsExactly(Alert.Code.NOT_IN_TIME);
+    }
+
+    /** A later order counts, whichever comes first. */
+    @Test
+    void orderThatComesLateDoesNotUndoALaterOne() {
+        TrackingEvent.Goal other = TrackingEvent.Goal.between(celsius(14), celsius(16));
+        Evening evening = new Evening()
+                .tell(new TrackingEvent.Ordered("b", Truth.after(100), ID, GOAL))
+                .tell(new TrackingEvent.Ordered("a", Truth.after(50), ID, other));
+        assertThat(evening.fleet.vessel(ID).orElseThrow().goal()).contains(GOAL);
+        assertThat(evening.notes).extracting(Note::code).containsExactly(Note.Code.TOO_LATE);
+    }
+
+    @Test
+    void lateReadingIsPutInItsPlaceAndOneTooLateIsNot() {
+        Evening evening = new Evening().minutes(40);
+        Estimate before = evening.estimate();
+        evening.tell(new TrackingEvent.Reading("late", Truth.after(35.5 * 60), ID, ZERO + 14));
+        assertThat(evening.notes).isEmpty();
+        assertThat(evening.estimate().at()).isEqualTo(before.at());
+        assertThat(evening.estimate().temperatureK()).isNotEqualTo(before.temperatureK());
+        Estimate kept = evening.estimate();
+        evening.tell(new TrackingEvent.Reading("too-late", Truth.after(10.5 * 60), ID, ZERO + 14));
+        assertThat(evening.notes).extracting(Note::code).containsExactly(Note.Code.TOO_LATE);
+        assertThat(evening.notes.get(0).detail()).contains("expected it to be after 2027-06-18T15:");
+        assertThat(evening.estimate()).isEqualTo(kept);
+    }
+
+    @Test
+    void whatIsUnknownIsRefusedWithAReason() {
+        Fleet fleet = Fleet.of(TRACKER);
+        Fleet.Report report = fleet.apply(List.of(
+                new TrackingEvent.Reading("r", Truth.START, "nobody", 280),
+                new TrackingEvent.Placed("p1", Truth.START, "v", "keg", "cold", 290, 1),
+                new TrackingEvent.Placed("p2", Truth.START, "v", "bottle", "cellar", 290, 1),
+                new TrackingEvent.Placed("p3", Truth.START, "v", "bottle", "cold", 290, 1),
+                new TrackingEvent.Placed("p3", Truth.START, "v", "bottle", "cold", 290, 1),
+                new TrackingEvent.Placed("p4", Truth.START, "v", "bottle", "cold", 290, 1),
+                new TrackingEvent.Moved("m", Truth.after(5), "v", "moon")));
+        assertThat(report.notes())
+                .extracting(Note::code)
+                .containsExactly(
+                        Note.Code.UNKNOWN_VESSEL,
+                        Note.Code.UNKNOWN_MODEL,
+                        Note.Code.UNKNOWN_MEDIUM,
+                        Note.Code.DUPLICATE,
+                        Note.Code.ALREADY_PLACED,
+                        Note.Code.UNKNOWN_MEDIUM);
+        assertThat(report.notes().get(1).detail()).isEqualTo("keg: expected one of [bottle]");
+        assertThat(report.notes().get(5).detail()).isEqualTo("moon: expected one of [cold, room]");
+        assertThat(fleet.in("cold")).containsExactly("v");
+    }
+
+    @Test
+    void nonsenseIsRefusedWhereItEnters() {
+        assertThatThrownBy(() -> new TrackingEvent.Reading(" ", Truth.START, ID, 280))
+                .hasMessageContaining("event ' '");
+        assertThatThrownBy(() -> new TrackingEvent.Opened("e", Instant.EPOCH.minusSeconds(4_000_000_000L), ID))
+                .hasMessageContaining("expected a time from 1900");
+        assertThatThrownBy(() -> new TrackingEvent.Poured("e", Truth.START, ID, 0))
+                .hasMessageContaining("part left");
+        assertThatThrownBy(() -> new TrackingEvent.Placed("e", Truth.START, ID, "bottle", "cold", Double.NaN, 1))
+                .hasMessageContaining("temperature in event e NaN");
+        assertThatThrownBy(() -> TrackingEvent.Goal.between(celsius(10), celsius(8)))
+                .hasMessageContaining("highest temperature wanted");
+        assertThatThrownBy(() -> Tracker.of(List.of(), TrackingRules.usual())).hasMessageContaining("no model");
+        assertThatThrownBy(() -> Tracker.of(List.of(Truth.MODEL, Truth.MODEL), TrackingRules.usual()))
+                .hasMessageContaining("two models are named bottle");
+        assertThatThrownBy(() -> TrackingRules.usual().withKept(0)).hasMessageContaining("events kept");
+        assertThatThrownBy(() -> TrackingRules.usual().withLead(Duration.ZERO)).hasMessageContaining("lead");
+        TrackedVessel vessel = new Evening().fleet.vessel(ID).orElseThrow();
+        assertThatThrownBy(
+                        () -> TRACKER.apply(Optional.of(vessel), new TrackingEvent.Opened("e", Truth.START, "another")))
+                .hasMessageContaining("event e is about vessel another: expected bottle-1");
+        assertThatThrownBy(() -> vessel.timeTo(280, Truth.START, 1)).hasMessageContaining("level of the interval");
+    }
+
+    @Test
+    void snapshotThatDoesNotFitIsRefused() {
+        TrackedSnapshot good = new Evening().minutes(20).fleet.snapshots().get(0);
+        assertThat(good.restore(TRACKER).snapshot()).isEqualTo(good);
+        Tracker other = Tracker.of(
+                List.of(TrackedModel.of("bottle", List.of(Truth.ROOM), Truth.SENSOR)), TrackingRules.usual());
+        assertThatThrownBy(() -> good.restore(other)).hasMessageContaining("media [cold, room] of model bottle");
+        assertThatThrownBy(() -> new TrackedSnapshot(
+                        2,
+                        good.vesselId(),
+                        good.modelName(),
+                        good.media(),
+                        good.folded(),
+                        good.placedIdHash(),
+                        good.before(),
+                        good.kept(),
+                        good.said()))
+                .hasMessageContaining("in format 2: expected format 1");
+        assertThatThrownBy(() -> Fleet.restore(TRACKER, List.of(good, good))).hasMessageContaining("two snapshots");
+    }
+
+    /**
+     * Logs in local time across both changes of the clock: converted with their offsets they give what the same logs in universal time
+     * give, whatever the zone.
+     */
+    @Test
+    void changesOfTheClockDoNotMatter() {
+        for (String day : List.of("2027-03-28T00:30", "2027-10-31T00:30")) {
+            ZonedDateTime start = LocalDateTime.parse(day).atZone(ZoneId.of("Europe/Vienna"));
+            List<TrackingEvent> universal = new ArrayList<>();
+            List<TrackingEvent> local = new ArrayList<>();
+            universal.add(placed(start.toInstant()));
+            local.add(placed(start.toInstant()));
+            double drink = ZERO + 20;
+            for (int i = 1; i <= 20; i++) {
+                Instant at = start.toInstant().plus(Duration.ofMinutes(15L * i));
+                drink = Truth.COLD.mediumK() + Truth.COLD.excessAfter(drink - Truth.COLD.mediumK(), 900);
+                // The clock on the wall, with its offset: one hour is missing in March and there are two in October.
+                String wall =
+                        at.atZone(ZoneId.of("Europe/Vienna")).toOffsetDateTime().toString();
+                universal.add(new TrackingEvent.Reading("r" + i, at, ID, drink));
+                local.add(new TrackingEvent.Reading(
+                        "r" + i, OffsetDateTime.parse(wall).toInstant(), ID, drink));
+            }
+            Fleet one = Fleet.of(TRACKER);
+            Fleet other = Fleet.of(TRACKER);
+            one.apply(universal);
+            other.apply(local);
+            assertThat(other.snapshots()).isEqualTo(one.snapshots());
+            Estimate estimate = one.vessel(ID).orElseThrow().estimate();
+            assertThat(estimate.at()).isEqualTo(start.toInstant().plus(Duration.ofHours(5)));
+            assertThat(estimate.temperatureK()).isCloseTo(drink, within(0.3));
+        }
+    }
+
+    private static TrackingEvent placed(Instant at) {
+        return new TrackingEvent.Placed("placed", at, ID, "bottle", "cold", ZERO + 20, 0.5);
+    }
+}
