@@ -102,7 +102,9 @@ final class Watch {
         leaving(goal, inside, leadS);
         boolean served =
                 goal.serveAt().map(at -> Checks.micros(at) <= now.atMicros).orElse(true);
-        instruct(Instruction.Code.POUR_NOW, inside && served, edgeOf(goal), 0, Optional.empty());
+        // What may hold ice is not to be opened, whatever range was wanted.
+        boolean pour = inside && served && !stands(Alert.Code.FREEZING);
+        instruct(Instruction.Code.POUR_NOW, pour, edgeOf(goal), 0, Optional.empty());
     }
 
     private boolean isLate(Goal goal, double toEdgeS, double leadS) {

@@ -3,7 +3,7 @@
  * Follows vessels live: from events and readings to the temperature now, the time until it is right, alerts and instructions.
  *
  * <p><b>Problem.</b> A till, a shelf or a sensor tells what happens to bottles, late, twice, in any order, with gaps and with values that
- * are none. How warm is each bottle now, how sure is that, when will it be ready or spoiled, and did something happen that nobody told?
+ * are none. How warm is each bottle now, how sure is that, when will it be ready, when no longer, and did something happen that nobody told?
  *
  * <p><b>Use.</b> Describe each kind of vessel once as a {@link org.beveragethermal.service.tracking.TrackedModel}, fitted to the full
  * model in the media that it may be put into; hand events to a {@link org.beveragethermal.service.tracking.Fleet}:

@@ -128,4 +128,29 @@ class RealCourseTest {
         Estimate alone = placed("freezer").vessel("b").orElseThrow().estimateAt(Truth.after(300 * 60));
         assertThat(alone.temperatureK()).isCloseTo(course.meanTemperatureK(300 * 60), within(3.0));
     }
+
+    @Test
+    void whatMayHoldIceIsNotPoured() {
+        Fleet fleet = placed("freezer");
+        fleet.apply(List.of(new TrackingEvent.Ordered(
+                "o", Truth.START, "b", TrackingEvent.Goal.between(celsius(-9), celsius(8)))));
+        boolean poured = false;
+        boolean frozen = false;
+        for (int minute = 2; minute <= 300; minute += 2) {
+            Fleet.Report report =
+                    fleet.apply(List.of(new TrackingEvent.TimePassed("t" + minute, Truth.after(60.0 * minute), "b")));
+            frozen |= report.alerts().stream().anyMatch(alert -> alert.code() == Alert.Code.FREEZING);
+            boolean pour =
+                    report.instructions().stream().anyMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+            assertThat(pour && frozen).isFalse();
+            poured |= pour;
+        }
+        assertThat(poured && frozen).isTrue();
+        // Wanted only when it is frozen already: alert first, and nobody is told to open it.
+        fleet.apply(List.of(new TrackingEvent.Ordered(
+                "o2", Truth.after(18_001), "b", TrackingEvent.Goal.between(celsius(8), celsius(10)))));
+        Fleet.Report again = fleet.apply(List.of(new TrackingEvent.Ordered(
+                "o3", Truth.after(18_002), "b", TrackingEvent.Goal.between(celsius(-17), celsius(8)))));
+        assertThat(again.instructions()).noneMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+    }
 }
