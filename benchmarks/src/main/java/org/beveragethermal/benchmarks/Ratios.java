@@ -26,8 +26,9 @@ public final class Ratios {
      * @throws RunnerException if the harness fails
      */
     public static void main(String[] arguments) throws RunnerException {
-        List<String> wanted =
-                arguments.length == 0 ? List.of("properties", "solver", "questions", "plans", "tracking") : List.of(arguments);
+        List<String> wanted = arguments.length == 0
+                ? List.of("properties", "solver", "questions", "plans", "tracking")
+                : List.of(arguments);
         if (wanted.contains("properties")) {
             properties(run(PropertyBenchmark.class));
         }
