@@ -33,9 +33,10 @@ final class HeatRules {
         return found;
     }
 
+    /** It scalds from the lower limit on and until it is below that again; how hot it comes to says how gravely. */
     private static Optional<Caution> scald(Course course, double highestK) {
         boolean inSeconds = highestK >= CautionLimits.SCALDS_IN_SECONDS.value() - INCLUDED_K;
-        double limitK = (inSeconds ? CautionLimits.SCALDS_IN_SECONDS : CautionLimits.SCALDS_IN_MINUTES).value();
+        double limitK = CautionLimits.SCALDS_IN_MINUTES.value();
         return course.beyond(Part.WARMEST, limitK - INCLUDED_K, 1)
                 .map(span -> Draft.of(CautionRule.SCALD, inSeconds ? SignalWord.WARNING : SignalWord.CAUTION)
                         .limit(limitK, CELSIUS)

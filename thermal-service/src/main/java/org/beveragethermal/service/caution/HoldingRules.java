@@ -72,6 +72,7 @@ final class HoldingRules {
         }
         HoldingTime.Within within = (HoldingTime.Within) answer;
         return draft(subject, SignalWord.DANGER, within.counted().plus(within.left()), within.counted())
+                .argument("left", Times.seconds(within.left()), MINUTES)
                 .kept();
     }
 

@@ -101,6 +101,13 @@ class HeatAndHandlingCautionsTest {
         assertThat(found(Cautions.of(log(0, 60.1, 60, 30), tea), CautionRule.SCALD)
                         .signal())
                 .isEqualTo(SignalWord.WARNING);
+        // Told until it is below the lower limit, however hot it was.
+        assertThat(found(Cautions.of(log(0, 69, 60, 29), tea), CautionRule.SCALD)
+                        .crossing())
+                .isInstanceOfSatisfying(
+                        Crossing.Already.class,
+                        hot -> assertThat(hot.until().orElseThrow())
+                                .isCloseTo(Duration.ofMinutes(30), Duration.ofSeconds(1)));
         // At a limit it scalds; five seconds at 60 °C, ten minutes at 49 °C.
         for (double celsius : new double[] {49, 60}) {
             FilledVessel mug = TEA.atTemperature(celsius(celsius));
@@ -200,6 +207,14 @@ class HeatAndHandlingCautionsTest {
         Caution kept = business.findKept(CautionRule.HOLDING_TIME_OVER).orElseThrow();
         assertThat(kept.limit().getAsDouble()).isEqualTo(6 * 3600);
         assertThat(kept.margin().getAsDouble()).isBetween(1.4 * 3600, 1.6 * 3600);
+
+        assertThat(kept.text(Locale.ENGLISH)).contains("min are gone and 92 min are left");
+        // One stay and no second: nothing is left of the four hours.
+        assertThat(Cautions.of(log(0, 4, 10, 15, 60, 15, 70, 4), milk.in(Jurisdiction.ENGLAND))
+                        .findKept(CautionRule.HOLDING_TIME_OVER)
+                        .orElseThrow()
+                        .text(Locale.ENGLISH))
+                .endsWith("and 0 min are left.");
 
         CautionReport household = Cautions.of(jug, milk.in(Jurisdiction.US_HOUSEHOLD));
         assertThat(found(household, CautionRule.HOLDING_TIME_OVER).isDanger()).isTrue();

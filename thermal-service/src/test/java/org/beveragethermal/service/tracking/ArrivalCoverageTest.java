@@ -86,7 +86,11 @@ class ArrivalCoverageTest {
             Truth truth = new Truth(seeds.split(), model, Truth.ZERO + 20, 0.5);
             counts.merge(where(truth, model, readings, lowC, highC), 1, Integer::sum);
         }
-        check("true times inside the 90 % interval, " + what, counts.getOrDefault(Where.INSIDE, 0), LEVEL, highC < NO_END_C ? NO_END : 0);
+        check(
+                "true times inside the 90 % interval, " + what,
+                counts.getOrDefault(Where.INSIDE, 0),
+                LEVEL,
+                highC < NO_END_C ? NO_END : 0);
         // The belief is normal and cannot be skewed as the truth is after few readings: each side is held to one and a
         // half per cent.
         double side = (1 - LEVEL) / 2;

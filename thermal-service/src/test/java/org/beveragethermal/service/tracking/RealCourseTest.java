@@ -132,16 +132,15 @@ class RealCourseTest {
     @Test
     void whatMayHoldIceIsNotPoured() {
         Fleet fleet = placed("freezer");
-        fleet.apply(List.of(new TrackingEvent.Ordered(
-                "o", Truth.START, "b", TrackingEvent.Goal.between(celsius(-9), celsius(8)))));
+        fleet.apply(List.of(
+                new TrackingEvent.Ordered("o", Truth.START, "b", TrackingEvent.Goal.between(celsius(-9), celsius(8)))));
         boolean poured = false;
         boolean frozen = false;
         for (int minute = 2; minute <= 300; minute += 2) {
             Fleet.Report report =
                     fleet.apply(List.of(new TrackingEvent.TimePassed("t" + minute, Truth.after(60.0 * minute), "b")));
             frozen |= report.alerts().stream().anyMatch(alert -> alert.code() == Alert.Code.FREEZING);
-            boolean pour =
-                    report.instructions().stream().anyMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+            boolean pour = report.instructions().stream().anyMatch(to -> to.code() == Instruction.Code.POUR_NOW);
             assertThat(pour && frozen).isFalse();
             poured |= pour;
         }
