@@ -52,7 +52,7 @@
  * <p><b>Limits.</b> One temperature per vessel: a layered drink is a mean and a residual. A medium keeps its temperature but for a slow
  * wandering: ice that is gone is a change that the readings must show, a cycling refrigerator is its mean. Learned factors are not kept
  * from one stay to the next. Alerts of freezing are judged on the cold side of the 90 % interval; they help whoever watches and replace
- * nobody: bottles that may freeze are taken out in time, frozen ones handled with gloves and eye protection and not opened.
+ * nobody: bottles that may freeze are taken out in time, frozen ones handled with gloves and eye protection and not opened. What is wanted above 65 °C is poured with a warning.
  */
 @NullMarked
 package org.beveragethermal.service.tracking;

@@ -4,9 +4,11 @@ package org.beveragethermal.service.tracking;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.beveragethermal.core.prediction.Prediction;
@@ -17,6 +19,7 @@ import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
 
@@ -151,5 +154,35 @@ class RealCourseTest {
         Fleet.Report again = fleet.apply(List.of(new TrackingEvent.Ordered(
                 "o3", Truth.after(18_002), "b", TrackingEvent.Goal.between(celsius(-17), celsius(8)))));
         assertThat(again.instructions()).noneMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+    }
+
+    /** IARC Monographs 116: very hot above 65 °C. */
+    @Test
+    void whatIsPouredVeryHotIsWarnedOf() {
+        FilledVessel mug =
+                Vessels.of(VesselShape.MUG, millilitres(250)).filledWith(Beverage.tea(), millilitres(200), celsius(85));
+        TrackedModel model = TrackedModel.from("mug", mug).medium("room", ROOM).build();
+        Fleet fleet = Fleet.of(Tracker.of(List.of(model), TrackingRules.usual()));
+        List<Alert> hot = new ArrayList<>();
+        fleet.apply(List.of(
+                new TrackingEvent.Placed("p", Truth.START, "c", "mug", "room", ZERO + 85, 0.5),
+                new TrackingEvent.Ordered(
+                        "o", Truth.START, "c", TrackingEvent.Goal.between(celsius(50), celsius(75)))));
+        boolean poured = false;
+        for (int minute = 1; minute <= 60; minute++) {
+            Fleet.Report report =
+                    fleet.apply(List.of(new TrackingEvent.TimePassed("t" + minute, Truth.after(60.0 * minute), "c")));
+            report.alerts().stream()
+                    .filter(alert -> alert.code() == Alert.Code.VERY_HOT)
+                    .forEach(hot::add);
+            boolean pour = report.instructions().stream().anyMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+            assertThat(!pour || hot.size() == 1).isTrue();
+            poured |= pour;
+        }
+        assertThat(poured).isTrue();
+        assertThat(hot).singleElement().satisfies(alert -> {
+            assertThat(alert.code().level()).isEqualTo(Alert.Level.WARNING);
+            assertThat(alert.facts().limitK()).isEqualTo(338.15);
+        });
     }
 }
