@@ -35,6 +35,7 @@ final class ClockRun {
         for (int i = 1; i < timesS.length && !isOver(); i++) {
             if (timesS[i] - timesS[i - 1] > longestS) {
                 gap(timesS[i - 1], timesS[i]);
+                seen(timesS[i], temperaturesK[i]);
             } else {
                 line(timesS[i - 1], temperaturesK[i - 1], timesS[i], temperaturesK[i]);
             }
@@ -73,6 +74,8 @@ final class ClockRun {
         if (!held || started) {
             // Nobody saw it leave: the allowance is the least that could be meant.
             allowanceS = Math.min(allowanceFrom(true), allowanceFrom(false));
+            boolean warm = !held && temperatureK > rule.warmerK();
+            allowanceS = warm ? Math.min(allowanceS, rule.warmS()) : allowanceS;
             started = true;
             outside = !held;
             overS = countS >= allowanceS ? timeS : overS;
@@ -92,6 +95,13 @@ final class ClockRun {
             pass(fromS, toS);
         } else if (rule.counting() == HoldingRule.Counting.SINCE_FIRST_LEAVING) {
             pass(fromS, toS);
+        }
+    }
+
+    /** A reading after a gap: whatever was before, that it is outside or held now is certain. */
+    private void seen(double timeS, double temperatureK) {
+        if (!gapsCount && !isOver()) {
+            piece(timeS, timeS, temperatureK);
         }
     }
 

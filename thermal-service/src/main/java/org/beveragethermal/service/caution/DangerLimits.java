@@ -61,19 +61,21 @@ public final class DangerLimits {
      * The first danger limit that a course crosses.
      *
      * @param timesS one or more times in ascending order [s], not modified
-     * @param meanK mean temperature of the drink at each [K], not modified
      * @param coldestK temperature of its coldest part at each [K], not modified
+     * @param meanK mean temperature of the drink at each [K], not modified
+     * @param warmestK temperature of its warmest part at each [K], not modified
      * @return the first breach; empty if all limits are kept
      * @throws IllegalArgumentException if there are no times, lengths differ, times descend, or a number is not finite or not above
      *     absolute zero
      */
-    public Optional<Breach> firstBreach(double[] timesS, double[] meanK, double[] coldestK) {
-        Courses.require(timesS, meanK);
+    public Optional<Breach> firstBreach(double[] timesS, double[] coldestK, double[] meanK, double[] warmestK) {
         Courses.require(timesS, coldestK);
+        Courses.require(timesS, meanK);
+        Courses.require(timesS, warmestK);
         Optional<Breach> first = breach(CautionRule.BURSTS_BY_ICE, this.coldestK, timesS, coldestK, -1, timesS[0]);
         first = earlier(first, breach(CautionRule.FULL_OF_LIQUID, fullK, timesS, meanK, 1, timesS[0]));
-        first = earlier(first, veryHot(timesS, meanK));
-        return earlier(first, held(timesS, meanK));
+        first = earlier(first, veryHot(timesS, warmestK));
+        return earlier(first, held(timesS, warmestK));
     }
 
     /**
@@ -82,10 +84,10 @@ public final class DangerLimits {
      * @param timesS one or more times in ascending order [s], not modified
      * @param temperaturesK temperature of the whole drink at each [K], not modified
      * @return the first breach; empty if all limits are kept
-     * @throws IllegalArgumentException as {@link #firstBreach(double[], double[], double[])}
+     * @throws IllegalArgumentException as {@link #firstBreach(double[], double[], double[], double[])}
      */
     public Optional<Breach> firstBreach(double[] timesS, double[] temperaturesK) {
-        return firstBreach(timesS, temperaturesK, temperaturesK);
+        return firstBreach(timesS, temperaturesK, temperaturesK, temperaturesK);
     }
 
     /**
@@ -117,21 +119,21 @@ public final class DangerLimits {
         return fullK;
     }
 
-    private Optional<Breach> veryHot(double[] timesS, double[] meanK) {
+    private Optional<Breach> veryHot(double[] timesS, double[] warmestK) {
         return drunkFromS.isPresent() && drunkFromS.getAsDouble() <= timesS[timesS.length - 1]
                 ? breach(
                         CautionRule.VERY_HOT_DRINK,
                         OptionalDouble.of(CautionLimits.VERY_HOT.value()),
                         timesS,
-                        meanK,
+                        warmestK,
                         1,
                         drunkFromS.getAsDouble())
                 : Optional.empty();
     }
 
-    private Optional<Breach> held(double[] timesS, double[] meanK) {
+    private Optional<Breach> held(double[] timesS, double[] warmestK) {
         OptionalDouble over =
-                clock.map(known -> known.overAtChecked(timesS, meanK)).orElseGet(OptionalDouble::empty);
+                clock.map(known -> known.overAtChecked(timesS, warmestK)).orElseGet(OptionalDouble::empty);
         return over.isPresent()
                 ? Optional.of(new Breach(CautionRule.HOLDING_TIME_OVER, over.getAsDouble(), over.getAsDouble()))
                 : Optional.empty();

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.caution;
 
+import java.util.Locale;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 
@@ -14,7 +15,7 @@ public enum GlassKind {
     BOROSILICATE(CautionLimits.BOROSILICATE_RATIO.value()),
     /** Glass of which nothing is known: taken as soda-lime. */
     UNKNOWN(1),
-    /** Metal, plastic or another wall that does not crack. */
+    /** Metal, plastic, or stoneware and the like, of which no limit is known here. */
     NOT_GLASS(Double.POSITIVE_INFINITY);
 
     private final double ratio;
@@ -27,7 +28,7 @@ public enum GlassKind {
      * The kind of a wall.
      *
      * @param wall what the wall is of
-     * @return the kind; {@link #NOT_GLASS} for solids that are none of the known glasses
+     * @return the kind; {@link #UNKNOWN} for other solids with glass or crystal in their name, {@link #NOT_GLASS} for all the rest
      */
     public static GlassKind of(Solid wall) {
         if (wall.name().equals(Solids.sodaLimeGlass().name())) {
@@ -36,7 +37,11 @@ public enum GlassKind {
         if (wall.name().equals(Solids.leadCrystal().name())) {
             return LEAD_CRYSTAL;
         }
-        return wall.name().equals(Solids.borosilicateGlass().name()) ? BOROSILICATE : NOT_GLASS;
+        if (wall.name().equals(Solids.borosilicateGlass().name())) {
+            return BOROSILICATE;
+        }
+        String name = wall.name().toLowerCase(Locale.ROOT);
+        return name.contains("glass") || name.contains("crystal") ? UNKNOWN : NOT_GLASS;
     }
 
     /**

@@ -17,6 +17,9 @@ final class HeatRules {
     /** What stands for "not known" where the text has a choice [s]. */
     private static final double NOT_KNOWN_S = -60;
 
+    /** What is at a limit scalds, though courses count only what is above by more than rounding [K]. */
+    private static final double INCLUDED_K = 1e-4;
+
     private HeatRules() {}
 
     static List<Caution> of(CautionSubject subject, Course course) {
@@ -30,10 +33,11 @@ final class HeatRules {
         return found;
     }
 
+    /** It scalds from the lower limit on and until it is below that again; how hot it comes to says how gravely. */
     private static Optional<Caution> scald(Course course, double highestK) {
-        boolean inSeconds = highestK >= CautionLimits.SCALDS_IN_SECONDS.value();
-        double limitK = (inSeconds ? CautionLimits.SCALDS_IN_SECONDS : CautionLimits.SCALDS_IN_MINUTES).value();
-        return course.beyond(Part.WARMEST, limitK, 1)
+        boolean inSeconds = highestK >= CautionLimits.SCALDS_IN_SECONDS.value() - INCLUDED_K;
+        double limitK = CautionLimits.SCALDS_IN_MINUTES.value();
+        return course.beyond(Part.WARMEST, limitK - INCLUDED_K, 1)
                 .map(span -> Draft.of(CautionRule.SCALD, inSeconds ? SignalWord.WARNING : SignalWord.CAUTION)
                         .limit(limitK, CELSIUS)
                         .value(highestK, CELSIUS)

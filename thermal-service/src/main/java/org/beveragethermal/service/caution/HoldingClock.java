@@ -12,9 +12,9 @@ import org.beveragethermal.core.storage.TemperatureHistory;
  *
  * <p>The temperature is that of the drink, of its warmest part where that is known; air tells less. Between readings it follows straight
  * lines. While nothing was read for longer than {@linkplain #readWithin a time between readings}, it may have been anywhere: two clocks
- * run, one that counts such gaps as outside and one that does not, and the answer says which of them has run out. A drink that is outside at
- * the first reading is taken to have left then, with the least allowance that could be meant; {@link #alreadyOut} adds what is known from
- * before.
+ * run, one that counts such gaps as outside and one that does not, and the answer says which of them has run out. A reading outside is certain
+ * for both, whatever gaps are around it. A drink that is outside at the first reading is taken to have left then, with the least allowance
+ * that could be meant; {@link #alreadyOut} adds what is known from before.
  *
  * <pre>{@code
  * HoldingClock clock = HoldingClock.of(Jurisdiction.US_FOOD_CODE);

@@ -14,8 +14,6 @@ import org.beveragethermal.core.prediction.Part;
 /** Drinks that spoil: held cold or hot, and for how long not. */
 final class HoldingRules {
 
-    private static final double SECONDS_PER_HOUR = 3600;
-
     private HoldingRules() {}
 
     /** What holds without a course. */
@@ -28,7 +26,8 @@ final class HoldingRules {
                 .map(rule -> Draft.of(CautionRule.HELD_COLD_OR_HOT, SignalWord.NOTICE)
                         .limit(rule.coldK(), CELSIUS)
                         .argument("hot", rule.hotK(), CELSIUS)
-                        .argument("allowed", rule.coolHours() * SECONDS_PER_HOUR, HOURS)
+                        .argument("least", Math.min(rule.warmS(), rule.fromHotS()), HOURS)
+                        .argument("most", rule.coolS(), HOURS)
                         .source(where.source())
                         .always())
                 .orElseGet(() -> Draft.of(CautionRule.HOLDING_WITHOUT_FIGURE, SignalWord.NOTICE)
@@ -48,7 +47,8 @@ final class HoldingRules {
     }
 
     private static Caution outside(CautionSubject subject, HoldingRule rule, Course course) {
-        boolean wasCold = course.beyond(Part.WARMEST, rule.coldK(), 1)
+        // What is nearer to the cold limit at the beginning is meant to be cold.
+        boolean wasCold = course.beyond(Part.WARMEST, 0.5 * (rule.coldK() + rule.hotK()), 1)
                 .map(span -> !span.from().isZero())
                 .orElse(true);
         Optional<Course.Span> warm = course.beyond(Part.WARMEST, rule.coldK(), 1);
@@ -72,6 +72,7 @@ final class HoldingRules {
         }
         HoldingTime.Within within = (HoldingTime.Within) answer;
         return draft(subject, SignalWord.DANGER, within.counted().plus(within.left()), within.counted())
+                .argument("left", Times.seconds(within.left()), MINUTES)
                 .kept();
     }
 

@@ -5,9 +5,11 @@ import static org.beveragethermal.service.caution.Argument.Shown.BAR;
 import static org.beveragethermal.service.caution.Argument.Shown.CELSIUS;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.beveragethermal.core.hazard.ClosedVessel;
 import org.beveragethermal.core.hazard.HeadspacePressure;
 import org.beveragethermal.core.prediction.Part;
@@ -15,6 +17,17 @@ import org.beveragethermal.materials.liquid.Beverage;
 
 /** Pressure under a closure: liquid that expands, carbon dioxide, and opening. */
 final class PressureRules {
+
+    /** Carbonated, these come under corks too, with or without alcohol; common practice, no source. */
+    private static final Set<Beverage.Kind> UNDER_CORK = EnumSet.of(
+            Beverage.Kind.SPARKLING_WINE,
+            Beverage.Kind.WINE,
+            Beverage.Kind.SWEET_WINE,
+            Beverage.Kind.FORTIFIED_WINE,
+            Beverage.Kind.VERMOUTH,
+            Beverage.Kind.LOW_ALCOHOL_WINE,
+            Beverage.Kind.CIDER,
+            Beverage.Kind.SAKE);
 
     private PressureRules() {}
 
@@ -73,9 +86,8 @@ final class PressureRules {
         if (!subject.isUnderPressure()) {
             return Optional.empty();
         }
-        boolean cork = subject.drink()
-                .map(drink -> drink.kind() == Beverage.Kind.SPARKLING_WINE)
-                .orElse(false);
+        boolean cork =
+                subject.drink().map(drink -> UNDER_CORK.contains(drink.kind())).orElse(false);
         double limitK = CautionLimits.OPENING.value();
         Draft grave = Draft.of(CautionRule.OPENING_UNDER_PRESSURE, cork ? SignalWord.WARNING : SignalWord.CAUTION)
                 .limit(limitK, CELSIUS);

@@ -20,7 +20,7 @@
  * CautionReport glass = Cautions.ofPlunge(CautionSubject.of(tea).withGlass(GlassKind.SODA_LIME), celsius(5), celsius(90));
  *
  * DangerLimits limits = DangerLimits.of(subject);                  // once for each drink
- * boolean allowed = limits.firstBreach(timesS, meanK, coldestK).isEmpty();   // for each course that is tried
+ * boolean allowed = limits.firstBreach(timesS, coldestK, meanK, warmestK).isEmpty();   // each course
  * }</pre>
  *
  * <p><b>Method.</b> Signal words are those of ANSI Z535.4 and ISO 3864-2. {@link

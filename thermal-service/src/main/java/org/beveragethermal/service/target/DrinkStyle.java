@@ -48,7 +48,8 @@ public record DrinkStyle(
 
     /**
      * The drink of this style: what it is made of follows from its family, its strength, and what is usually dissolved in
-     * it (from memory). A drink whose analysis is known is better made by {@link Beverage}.
+     * it (from memory). A drink whose analysis is known is better made by {@link Beverage}. What is poured into it, such as the
+     * milk of a coffee, is left out: cautions have to be told of it.
      *
      * @param strength alcoholic strength; 0 for a drink without alcohol
      * @return the drink

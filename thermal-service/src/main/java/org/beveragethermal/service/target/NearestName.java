@@ -18,8 +18,9 @@ final class NearestName {
     private NearestName() {}
 
     /**
-     * What to say about an unknown name: the nearest known one if there is one near; else those that hold its words, such
-     * as all lagers for "lager"; else all of them, or how they begin if they are many.
+     * What to say about an unknown name: the nearest known one if there is one near; else those that hold all its words, such
+     * as all lagers for "lager"; else those that hold one of them, such as all reds for "red wine"; else all names, or how
+     * they begin if they are many.
      */
     static String advice(String given, List<String> known) {
         return nearest(given, known)
@@ -44,14 +45,19 @@ final class NearestName {
                 + known.stream().map(name -> words(name)[0]).distinct().collect(Collectors.joining(", "));
     }
 
-    /** The known names that hold every word of the given one, with one letter in four wrong at most. */
+    /** The known names that hold every word of the given one, or else one of them, with one letter in four wrong at most. */
     private static List<String> holding(String given, List<String> known) {
         if (given.isBlank() || given.length() > LONGEST_COMPARED) {
             return List.of();
         }
-        return known.stream()
+        List<String> all = known.stream()
                 .filter(name -> Arrays.stream(words(given)).allMatch(word -> holds(name, word)))
                 .toList();
+        return all.isEmpty()
+                ? known.stream()
+                        .filter(name -> Arrays.stream(words(given)).anyMatch(word -> holds(name, word)))
+                        .toList()
+                : all;
     }
 
     private static boolean holds(String name, String word) {

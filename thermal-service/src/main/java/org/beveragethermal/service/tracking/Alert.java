@@ -48,7 +48,9 @@ public record Alert(String vesselId, Instant at, Code code, Facts facts) {
         /** No reading has come for long. */
         SENSOR_SILENT(Level.CAUTION, 10),
         /** Several readings in a row were no temperatures. */
-        SENSOR_FAULTY(Level.CAUTION, 11);
+        SENSOR_FAULTY(Level.CAUTION, 11),
+        /** It is to be poured and may be very hot to drink, judged on the warm side of what is believed. */
+        VERY_HOT(Level.WARNING, 12);
 
         private final Level level;
         private final int bit;

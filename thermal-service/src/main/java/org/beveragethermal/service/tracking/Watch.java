@@ -4,6 +4,7 @@ package org.beveragethermal.service.tracking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.beveragethermal.service.caution.CautionLimits;
 import org.beveragethermal.service.tracking.TrackingEvent.Goal;
 import org.jspecify.annotations.Nullable;
 
@@ -102,7 +103,12 @@ final class Watch {
         leaving(goal, inside, leadS);
         boolean served =
                 goal.serveAt().map(at -> Checks.micros(at) <= now.atMicros).orElse(true);
-        instruct(Instruction.Code.POUR_NOW, inside && served, edgeOf(goal), 0, Optional.empty());
+        // What may hold ice is not to be opened, whatever range was wanted.
+        boolean pour = inside && served && !stands(Alert.Code.FREEZING);
+        double veryHotK = CautionLimits.VERY_HOT.value();
+        double warmest = now.t + Estimate.Z90 * now.sdK() + (stands(Alert.Code.VERY_HOT) ? rules.backK() : 0);
+        set(Alert.Code.VERY_HOT, pour && warmest > veryHotK, veryHotK, Double.POSITIVE_INFINITY);
+        instruct(Instruction.Code.POUR_NOW, pour, edgeOf(goal), 0, Optional.empty());
     }
 
     private boolean isLate(Goal goal, double toEdgeS, double leadS) {

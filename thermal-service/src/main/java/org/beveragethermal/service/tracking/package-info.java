@@ -3,7 +3,7 @@
  * Follows vessels live: from events and readings to the temperature now, the time until it is right, alerts and instructions.
  *
  * <p><b>Problem.</b> A till, a shelf or a sensor tells what happens to bottles, late, twice, in any order, with gaps and with values that
- * are none. How warm is each bottle now, how sure is that, when will it be ready or spoiled, and did something happen that nobody told?
+ * are none. How warm is each bottle now, how sure is that, when will it be ready, when no longer, and did something happen that nobody told?
  *
  * <p><b>Use.</b> Describe each kind of vessel once as a {@link org.beveragethermal.service.tracking.TrackedModel}, fitted to the full
  * model in the media that it may be put into; hand events to a {@link org.beveragethermal.service.tracking.Fleet}:
@@ -52,7 +52,7 @@
  * <p><b>Limits.</b> One temperature per vessel: a layered drink is a mean and a residual. A medium keeps its temperature but for a slow
  * wandering: ice that is gone is a change that the readings must show, a cycling refrigerator is its mean. Learned factors are not kept
  * from one stay to the next. Alerts of freezing are judged on the cold side of the 90 % interval; they help whoever watches and replace
- * nobody: bottles that may freeze are taken out in time, frozen ones handled with gloves and eye protection and not opened.
+ * nobody: bottles that may freeze are taken out in time, frozen ones handled with gloves and eye protection and not opened. What is wanted above 65 °C is poured with a warning.
  */
 @NullMarked
 package org.beveragethermal.service.tracking;

@@ -26,6 +26,7 @@ import org.beveragethermal.core.storage.TemperatureHistory;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.Water;
+import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.solid.Solids;
 import org.beveragethermal.materials.vessel.Closure;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -168,6 +169,20 @@ class CautionsTest {
                                 CautionRule.OPENING_UNDER_PRESSURE)
                         .signal())
                 .isEqualTo(SignalWord.WARNING);
+        // Corks are on more than sparkling wine; no cork on beer.
+        Beverage free =
+                Beverage.lowAlcoholWine(percentByVolume(0.5), gramsPerLitre(40)).withCarbonDioxide(gramsPerLitre(8));
+        assertThat(found(
+                                Cautions.of(CautionSubject.of(free).with(Circumstance.SHAKEN)),
+                                CautionRule.OPENING_UNDER_PRESSURE)
+                        .signal())
+                .isEqualTo(SignalWord.WARNING);
+        assertThat(found(
+                                Cautions.of(CautionSubject.of(Beverage.beer(percentByVolume(5)))
+                                        .with(Circumstance.SHAKEN)),
+                                CautionRule.OPENING_UNDER_PRESSURE)
+                        .signal())
+                .isEqualTo(SignalWord.CAUTION);
         assertThat(Cautions.of(CautionSubject.of(BOTTLE)).find(CautionRule.OPENING_UNDER_PRESSURE))
                 .isEmpty();
         assertThat(Cautions.of(subject.with(Circumstance.OPENED)).find(CautionRule.OPENING_UNDER_PRESSURE))
@@ -233,6 +248,14 @@ class CautionsTest {
         assertThat(GlassKind.of(Solids.sodaLimeGlass())).isEqualTo(GlassKind.SODA_LIME);
         assertThat(GlassKind.of(Solids.leadCrystal())).isEqualTo(GlassKind.LEAD_CRYSTAL);
         assertThat(GlassKind.of(Solids.borosilicateGlass())).isEqualTo(GlassKind.BOROSILICATE);
+        Solid known = Solids.sodaLimeGlass();
+        Solid green = new Solid(
+                "green glass",
+                known.density(),
+                known.thermalConductivity(),
+                known.specificHeatCapacity(),
+                known.emissivity());
+        assertThat(GlassKind.of(green)).isEqualTo(GlassKind.UNKNOWN);
         assertThat(GlassKind.of(Solids.stainlessSteel()).isGlass()).isFalse();
     }
 

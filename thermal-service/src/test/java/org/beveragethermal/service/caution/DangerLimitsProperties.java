@@ -57,7 +57,7 @@ class DangerLimitsProperties {
                 IntStream.range(0, celsius.size()).mapToDouble(i -> 900.0 * i).toArray();
         double[] kelvins = celsius.stream().mapToDouble(c -> c + 273.15).toArray();
         CautionReport report = Cautions.of(TemperatureHistory.of(times, kelvins), subject);
-        requireNoLater(report, subject, times, kelvins, kelvins);
+        requireNoLater(report, subject, times, kelvins, kelvins, kelvins);
     }
 
     @Property(tries = 20, seed = "20322")
@@ -76,16 +76,24 @@ class DangerLimitsProperties {
         double[] coldest = IntStream.rangeClosed(0, 600)
                 .mapToDouble(i -> run.temperatureK(Part.COLDEST, 60.0 * i))
                 .toArray();
-        requireNoLater(Cautions.of(run, subject), subject, times, run.meanTemperaturesK(times), coldest);
+        double[] warmest = IntStream.rangeClosed(0, 600)
+                .mapToDouble(i -> run.temperatureK(Part.WARMEST, 60.0 * i))
+                .toArray();
+        requireNoLater(Cautions.of(run, subject), subject, times, coldest, run.meanTemperaturesK(times), warmest);
     }
 
     private static void requireNoLater(
-            CautionReport report, CautionSubject subject, double[] times, double[] mean, double[] coldest) {
+            CautionReport report,
+            CautionSubject subject,
+            double[] times,
+            double[] coldest,
+            double[] mean,
+            double[] warmest) {
         DangerLimits limits = DangerLimits.of(subject);
         report.cautions().stream()
                 .filter(Caution::isDanger)
                 .filter(caution -> caution.rule() != CautionRule.THERMAL_SHOCK)
-                .forEach(danger -> assertThat(limits.firstBreach(times, mean, coldest))
+                .forEach(danger -> assertThat(limits.firstBreach(times, coldest, mean, warmest))
                         .as("%s", danger)
                         .isPresent()
                         .get()

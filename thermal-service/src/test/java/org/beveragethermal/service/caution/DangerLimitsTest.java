@@ -27,10 +27,10 @@ class DangerLimitsTest {
         DangerLimits limits = DangerLimits.of(CautionSubject.of(BOTTLE));
         double freezingK = WINE.freezingOnsetK();
         double[] mean = {293.15, 280, 275};
-        assertThat(limits.firstBreach(HOURS, mean, new double[] {293.15, 280, freezingK + 0.01}))
+        assertThat(limits.firstBreach(HOURS, new double[] {293.15, 280, freezingK + 0.01}, mean, mean))
                 .isEmpty();
         DangerLimits.Breach breach = limits.firstBreach(
-                        HOURS, mean, new double[] {293.15, freezingK + 1, freezingK - 1})
+                        HOURS, new double[] {293.15, freezingK + 1, freezingK - 1}, mean, mean)
                 .orElseThrow();
         assertThat(breach.rule()).isEqualTo(CautionRule.BURSTS_BY_ICE);
         assertThat(breach.afterS()).isCloseTo(5400, within(1e-6));
@@ -71,6 +71,24 @@ class DangerLimitsTest {
                 .isEmpty();
         assertThat(DangerLimits.of(tea.drunkFrom(Duration.ofHours(9))).firstBreach(HOURS, cooling))
                 .isEmpty();
+    }
+
+    @Test
+    void theWarmestPartIsDrunkAndSpoils() {
+        double[] mean = {335.15, 334.15, 333.15};
+        double[] warmest = {340.15, 339.15, 338.15};
+        assertThat(DangerLimits.of(CautionSubject.of(Beverage.tea()).drunkFrom(Duration.ofMinutes(5)))
+                        .firstBreach(HOURS, mean, mean, warmest))
+                .get()
+                .satisfies(breach -> assertThat(breach.rule()).isEqualTo(CautionRule.VERY_HOT_DRINK));
+        double[] cold = {277.15, 277.15, 277.15};
+        double[] out = {277.15, 285.15, 285.15};
+        assertThat(DangerLimits.of(CautionSubject.of(Beverage.milk(percent(3.5)))
+                                .in(Jurisdiction.US_HOUSEHOLD)
+                                .alreadyOut(Duration.ofMinutes(60)))
+                        .firstBreach(HOURS, cold, cold, out))
+                .get()
+                .satisfies(breach -> assertThat(breach.rule()).isEqualTo(CautionRule.HOLDING_TIME_OVER));
     }
 
     @Test

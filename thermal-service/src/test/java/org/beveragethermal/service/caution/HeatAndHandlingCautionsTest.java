@@ -101,6 +101,24 @@ class HeatAndHandlingCautionsTest {
         assertThat(found(Cautions.of(log(0, 60.1, 60, 30), tea), CautionRule.SCALD)
                         .signal())
                 .isEqualTo(SignalWord.WARNING);
+        // Told until it is below the lower limit, however hot it was.
+        assertThat(found(Cautions.of(log(0, 69, 60, 29), tea), CautionRule.SCALD)
+                        .crossing())
+                .isInstanceOfSatisfying(
+                        Crossing.Already.class,
+                        hot -> assertThat(hot.until().orElseThrow())
+                                .isCloseTo(Duration.ofMinutes(30), Duration.ofSeconds(1)));
+        // At a limit it scalds; five seconds at 60 °C, ten minutes at 49 °C.
+        for (double celsius : new double[] {49, 60}) {
+            FilledVessel mug = TEA.atTemperature(celsius(celsius));
+            SignalWord signal = celsius < 60 ? SignalWord.CAUTION : SignalWord.WARNING;
+            assertThat(found(Cautions.of(log(0, celsius, 60, 30), tea), CautionRule.SCALD)
+                            .signal())
+                    .isEqualTo(signal);
+            assertThat(found(Cautions.of(inAir(mug, 22, 60), CautionSubject.of(mug)), CautionRule.SCALD)
+                            .signal())
+                    .isEqualTo(signal);
+        }
         assertThat(Cautions.of(log(0, 64.9, 60, 30), tea).find(CautionRule.VERY_HOT_DRINK))
                 .isEmpty();
         assertThat(Cautions.of(log(0, 65.1, 60, 30), tea).find(CautionRule.VERY_HOT_DRINK))
@@ -171,32 +189,41 @@ class HeatAndHandlingCautionsTest {
     @Test
     void milkHasItsClockByJurisdiction() {
         CautionSubject milk = CautionSubject.of(Beverage.milk(percent(3.5)));
-        TemperatureHistory picnic = log(0, 4, 30, 20, 270, 20);
+        TemperatureHistory jug = log(0, 4, 30, 20, 270, 20);
 
-        assertThat(found(Cautions.of(picnic, milk), CautionRule.HOLDING_WITHOUT_FIGURE)
+        assertThat(found(Cautions.of(jug, milk), CautionRule.HOLDING_WITHOUT_FIGURE)
                         .source()
                         .citation())
                 .contains("852/2004");
-        assertThat(Cautions.of(picnic, milk).find(CautionRule.OUT_OF_HOLDING)).isEmpty();
+        assertThat(Cautions.of(jug, milk).find(CautionRule.OUT_OF_HOLDING)).isEmpty();
 
-        CautionReport business = Cautions.of(picnic, milk.in(Jurisdiction.US_FOOD_CODE));
+        CautionReport business = Cautions.of(jug, milk.in(Jurisdiction.US_FOOD_CODE));
         assertThat(business.isDanger()).isFalse();
         assertThat(found(business, CautionRule.OUT_OF_HOLDING).crossing().time().orElseThrow())
                 .isCloseTo(Duration.ofSeconds(1800 / 16), Duration.ofSeconds(2));
-        assertThat(found(business, CautionRule.HELD_COLD_OR_HOT).limit().getAsDouble())
-                .isEqualTo(278.15);
+        Caution held = found(business, CautionRule.HELD_COLD_OR_HOT);
+        assertThat(held.limit().getAsDouble()).isEqualTo(278.15);
+        assertThat(held.text(Locale.ENGLISH)).contains("for 4 h at most, only under conditions of the code for 6 h");
         Caution kept = business.findKept(CautionRule.HOLDING_TIME_OVER).orElseThrow();
         assertThat(kept.limit().getAsDouble()).isEqualTo(6 * 3600);
         assertThat(kept.margin().getAsDouble()).isBetween(1.4 * 3600, 1.6 * 3600);
 
-        CautionReport household = Cautions.of(picnic, milk.in(Jurisdiction.US_HOUSEHOLD));
+        assertThat(kept.text(Locale.ENGLISH)).contains("min are gone and 92 min are left");
+        // One stay and no second: nothing is left of the four hours.
+        assertThat(Cautions.of(log(0, 4, 10, 15, 60, 15, 70, 4), milk.in(Jurisdiction.ENGLAND))
+                        .findKept(CautionRule.HOLDING_TIME_OVER)
+                        .orElseThrow()
+                        .text(Locale.ENGLISH))
+                .endsWith("and 0 min are left.");
+
+        CautionReport household = Cautions.of(jug, milk.in(Jurisdiction.US_HOUSEHOLD));
         assertThat(found(household, CautionRule.HOLDING_TIME_OVER).isDanger()).isTrue();
-        CautionReport england = Cautions.of(picnic, milk.in(Jurisdiction.ENGLAND));
+        CautionReport england = Cautions.of(jug, milk.in(Jurisdiction.ENGLAND));
         assertThat(found(england, CautionRule.HOLDING_TIME_OVER).isDanger()).isTrue();
         assertThat(after(found(england, CautionRule.HOLDING_TIME_OVER)))
                 .isCloseTo(Duration.ofSeconds(4 * 3600 + 1800 * 4 / 16), Duration.ofSeconds(2));
 
-        assertThat(Cautions.of(picnic, milk.in(Jurisdiction.ENGLAND).with(Circumstance.SHELF_STABLE))
+        assertThat(Cautions.of(jug, milk.in(Jurisdiction.ENGLAND).with(Circumstance.SHELF_STABLE))
                         .cautions())
                 .isEmpty();
         assertThat(CautionSubject.of(Beverage.coffee()).spoils()).isFalse();
@@ -215,8 +242,10 @@ class HeatAndHandlingCautionsTest {
         Caution out = found(Cautions.of(log(0, 60, 60, 54), milk), CautionRule.OUT_OF_HOLDING);
         assertThat(out.limit().getAsDouble()).isEqualTo(330.15);
         assertThat(after(out)).isCloseTo(Duration.ofMinutes(30), Duration.ofSeconds(1));
-        assertThat(after(found(Cautions.of(log(0, 15, 60, 10), milk), CautionRule.OUT_OF_HOLDING)))
-                .isZero();
+        Caution cool = found(Cautions.of(log(0, 15, 60, 10), milk), CautionRule.OUT_OF_HOLDING);
+        assertThat(after(cool)).isZero();
+        assertThat(cool.limit().getAsDouble()).isEqualTo(278.15);
+        assertThat(cool.value().getAsDouble()).isEqualTo(288.15);
     }
 
     @Test

@@ -138,6 +138,20 @@ class HoldingClockTest {
         assertThat(perhaps).isInstanceOf(HoldingTime.MayBeOver.class);
     }
 
+    // A reading is certain though nothing was read for an hour before it.
+    @Test
+    void readingsBetweenGapsAreCertain() {
+        double[] warm = {0, 4, 60, 20, 120, 20, 180, 20, 240, 20, 300, 20, 360, 20, 420, 20, 480, 20};
+        assertThat(over(BUSINESS.read(asTheyAre(warm)))).isEqualTo(Duration.ofHours(1 + 6));
+        double[] warmer = {0, 4, 60, 24, 120, 24, 180, 24, 240, 24, 300, 24, 360, 24};
+        assertThat(over(BUSINESS.read(asTheyAre(warmer)))).isEqualTo(Duration.ofHours(1 + 4));
+        // Out, in and out again is a second stay, whatever was between.
+        assertThat(over(ENGLAND.read(asTheyAre(0, 4, 60, 12, 120, 4, 180, 12)))).isEqualTo(Duration.ofHours(3));
+        // A household may have cooled it between any two readings.
+        assertThat(HOUSEHOLD.read(asTheyAre(warm))).isInstanceOf(HoldingTime.MayBeOver.class);
+        assertThat(BUSINESS.read(asTheyAre(0, 4, 60, 4, 120, 4))).isInstanceOf(HoldingTime.Within.class);
+    }
+
     @Test
     void logsWithInstantsAreReadLikeNumbers() {
         Instant noon = Instant.parse("2031-03-30T00:30:00Z");
@@ -159,6 +173,8 @@ class HoldingClockTest {
         assertThat(over(ENGLAND.alreadyOut(Duration.ofHours(1)).read(everyTenMinutes(0, 4, 10, 4, 20, 12, 60, 12))))
                 .isCloseTo(Duration.ofMinutes(15), Duration.ofSeconds(1));
         // Not seen leaving: the least allowance that could be meant.
+        assertThat(over(HOUSEHOLD.read(everyTenMinutes(0, 33, 600, 33)))).isEqualTo(Duration.ofHours(1));
+        assertThat(over(HOUSEHOLD.read(everyTenMinutes(0, 31, 600, 31)))).isEqualTo(Duration.ofHours(2));
         assertThat(over(BUSINESS.read(everyTenMinutes(0, 12, 600, 12)))).isEqualTo(Duration.ofHours(4));
     }
 

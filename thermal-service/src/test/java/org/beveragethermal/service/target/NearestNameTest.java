@@ -42,4 +42,13 @@ class NearestNameTest {
                 .isEmpty();
         assertThat(NearestName.nearest("", List.of("red-full", "white"))).isEmpty();
     }
+
+    @Test
+    void oneWordThatIsKnownBringsAllThatHoldIt() {
+        List<String> known = List.of("red-full", "red-light", "white-full", "mulled-wine");
+        assertThat(NearestName.advice("red wine", known))
+                .isEqualTo("did you mean one of red-full, red-light, mulled-wine?");
+        assertThat(NearestName.advice("my full", known)).isEqualTo("did you mean one of red-full, white-full?");
+        assertThat(NearestName.advice("lemonade", known)).startsWith("expected one of ");
+    }
 }

@@ -4,9 +4,11 @@ package org.beveragethermal.service.tracking;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.millilitres;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.beveragethermal.core.prediction.Prediction;
@@ -17,6 +19,7 @@ import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
 
@@ -127,5 +130,59 @@ class RealCourseTest {
         // Alone, without readings, it stays within some kelvins of the real course while it freezes.
         Estimate alone = placed("freezer").vessel("b").orElseThrow().estimateAt(Truth.after(300 * 60));
         assertThat(alone.temperatureK()).isCloseTo(course.meanTemperatureK(300 * 60), within(3.0));
+    }
+
+    @Test
+    void whatMayHoldIceIsNotPoured() {
+        Fleet fleet = placed("freezer");
+        fleet.apply(List.of(
+                new TrackingEvent.Ordered("o", Truth.START, "b", TrackingEvent.Goal.between(celsius(-9), celsius(8)))));
+        boolean poured = false;
+        boolean frozen = false;
+        for (int minute = 2; minute <= 300; minute += 2) {
+            Fleet.Report report =
+                    fleet.apply(List.of(new TrackingEvent.TimePassed("t" + minute, Truth.after(60.0 * minute), "b")));
+            frozen |= report.alerts().stream().anyMatch(alert -> alert.code() == Alert.Code.FREEZING);
+            boolean pour = report.instructions().stream().anyMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+            assertThat(pour && frozen).isFalse();
+            poured |= pour;
+        }
+        assertThat(poured && frozen).isTrue();
+        // Wanted only when it is frozen already: alert first, and nobody is told to open it.
+        fleet.apply(List.of(new TrackingEvent.Ordered(
+                "o2", Truth.after(18_001), "b", TrackingEvent.Goal.between(celsius(8), celsius(10)))));
+        Fleet.Report again = fleet.apply(List.of(new TrackingEvent.Ordered(
+                "o3", Truth.after(18_002), "b", TrackingEvent.Goal.between(celsius(-17), celsius(8)))));
+        assertThat(again.instructions()).noneMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+    }
+
+    /** IARC Monographs 116: very hot above 65 °C. */
+    @Test
+    void whatIsPouredVeryHotIsWarnedOf() {
+        FilledVessel mug =
+                Vessels.of(VesselShape.MUG, millilitres(250)).filledWith(Beverage.tea(), millilitres(200), celsius(85));
+        TrackedModel model = TrackedModel.from("mug", mug).medium("room", ROOM).build();
+        Fleet fleet = Fleet.of(Tracker.of(List.of(model), TrackingRules.usual()));
+        List<Alert> hot = new ArrayList<>();
+        fleet.apply(List.of(
+                new TrackingEvent.Placed("p", Truth.START, "c", "mug", "room", ZERO + 85, 0.5),
+                new TrackingEvent.Ordered(
+                        "o", Truth.START, "c", TrackingEvent.Goal.between(celsius(50), celsius(75)))));
+        boolean poured = false;
+        for (int minute = 1; minute <= 60; minute++) {
+            Fleet.Report report =
+                    fleet.apply(List.of(new TrackingEvent.TimePassed("t" + minute, Truth.after(60.0 * minute), "c")));
+            report.alerts().stream()
+                    .filter(alert -> alert.code() == Alert.Code.VERY_HOT)
+                    .forEach(hot::add);
+            boolean pour = report.instructions().stream().anyMatch(to -> to.code() == Instruction.Code.POUR_NOW);
+            assertThat(!pour || hot.size() == 1).isTrue();
+            poured |= pour;
+        }
+        assertThat(poured).isTrue();
+        assertThat(hot).singleElement().satisfies(alert -> {
+            assertThat(alert.code().level()).isEqualTo(Alert.Level.WARNING);
+            assertThat(alert.facts().limitK()).isEqualTo(338.15);
+        });
     }
 }
