@@ -20,6 +20,7 @@ import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.service.airing.Airing;
+import org.beveragethermal.service.caution.DangerLimits;
 
 /** Bottles that share gear which remembers, on their routes in one scene: what becomes of them, and of the gear. */
 final class CoupledRun {
@@ -250,6 +251,25 @@ final class CoupledRun {
             }
         }
         return false;
+    }
+
+    /** The bottles, in the order of the routes. */
+    List<BottleOrder> orders() {
+        return List.copyOf(routes.keySet());
+    }
+
+    /** The first danger limit that a drink oversteps for which its whole course counts. */
+    Optional<DangerLimits.Breach> breach(BottleOrder order) {
+        return Danger.watched(site, order).flatMap(limits -> {
+            int looks = (int) Math.ceil(site.seconds(order.finishedAt()) / FREEZING_LOOK_S);
+            double[] times = new double[looks + 1];
+            double[] kelvins = new double[looks + 1];
+            for (int i = 0; i <= looks; i++) {
+                times[i] = Math.min(i * FREEZING_LOOK_S, site.seconds(order.finishedAt()));
+                kelvins[i] = drinkK(order, times[i]);
+            }
+            return limits.firstBreach(times, kelvins);
+        });
     }
 
     /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */

@@ -1,16 +1,20 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
+import java.util.Optional;
 import org.beveragethermal.core.hazard.ThermalShock;
 import org.beveragethermal.core.hazard.WallMargin;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.service.caution.CautionSubject;
+import org.beveragethermal.service.caution.DangerLimits;
 
 /**
  * Routes that are never taken, whatever they would bring: a drink that begins to freeze, one that fills its bottle to the brim by warmth,
- * glass that is plunged into a bath more than 42 K colder or warmer than it is.
+ * glass that is plunged into a bath more than 42 K colder or warmer than it is, a drink that spoils and is out of its holding temperatures
+ * for too long, one that is very hot when it is poured.
  */
 final class Danger {
 
@@ -18,6 +22,9 @@ final class Danger {
 
     /** Glass that may break is plunged through less than this only [K]; common practice, no source. */
     private static final double PLUNGE_STOP_K = 42;
+
+    /** Drinks that were or may be as warm as this are watched [K]: a little below what is very hot. */
+    private static final double HOT_K = 333.15;
 
     private final Site site;
 
@@ -38,7 +45,19 @@ final class Danger {
                 return true;
             }
         }
-        return false;
+        return task.watched().flatMap(forecast::firstBreach).isPresent();
+    }
+
+    /**
+     * Limits for which the whole course of a drink counts: for drinks that spoil and such as may be drunk very hot; empty for all
+     * others, whose dangers the ends of a route's legs show.
+     */
+    static Optional<DangerLimits> watched(Site site, BottleOrder order) {
+        CautionSubject subject = CautionSubject.of(order.bottle())
+                .in(site.jurisdiction())
+                .drunkFrom(Site.duration(Math.max(0, site.seconds(order.servedAt()))));
+        boolean hot = Math.max(order.bottle().temperatureK(), order.target().highK()) >= HOT_K;
+        return subject.spoils() || hot ? Optional.of(DangerLimits.of(subject)) : Optional.empty();
     }
 
     /** Below this ice forms in a drink; −∞ where that is not known. */

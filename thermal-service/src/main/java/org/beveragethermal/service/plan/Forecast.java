@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
+import java.util.Optional;
+import org.beveragethermal.service.caution.DangerLimits;
+
 /** Temperatures of a bottle on a route, alone in its gear, as the flow tables give them. Immutable. */
 final class Forecast {
 
@@ -12,6 +15,8 @@ final class Forecast {
     private final double[] endsK;
     private final boolean fromAbove;
     private final double iceKg;
+    private final double[] courseS;
+    private final double[] courseK;
 
     /**
      * A forecast.
@@ -21,13 +26,24 @@ final class Forecast {
      * @param endsK temperature at the end of each leg [K], kept
      * @param fromAbove whether it was warmer than when poured first
      * @param iceKg ice that its heat melts [kg]
+     * @param courseS times of its course, if it is watched [s], kept
+     * @param courseK temperatures of its course [K], kept
      */
-    Forecast(double[] poursK, double[] sigmasK, double[] endsK, boolean fromAbove, double iceKg) {
+    Forecast(
+            double[] poursK,
+            double[] sigmasK,
+            double[] endsK,
+            boolean fromAbove,
+            double iceKg,
+            double[] courseS,
+            double[] courseK) {
         this.poursK = poursK;
         this.sigmasK = sigmasK;
         this.endsK = endsK;
         this.fromAbove = fromAbove;
         this.iceKg = iceKg;
+        this.courseS = courseS;
+        this.courseK = courseK;
     }
 
     double pouredK() {
@@ -52,6 +68,11 @@ final class Forecast {
 
     double iceKg() {
         return iceKg;
+    }
+
+    /** The first danger limit that its course oversteps; none where it is not watched. */
+    Optional<DangerLimits.Breach> firstBreach(DangerLimits limits) {
+        return courseS.length == 0 ? Optional.empty() : limits.firstBreach(courseS, courseK);
     }
 
     /** How many pours are outside a range. */

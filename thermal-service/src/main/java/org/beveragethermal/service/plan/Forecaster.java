@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -14,6 +16,9 @@ final class Forecaster {
     static final double SPEED_SIGMA = 0.15;
 
     private static final double HEAT_OF_FUSION = 333_400;
+
+    /** Drinks for which the whole course counts are looked at this often [s]. */
+    private static final double WATCHED_EVERY_S = 600;
 
     private final Site site;
     private final FlowTables tables;
@@ -38,7 +43,14 @@ final class Forecaster {
             sigmas[i] = Math.hypot(slower[i] - pours[i], later[i] - pours[i]);
             pours[i] += correctionK;
         }
-        return new Forecast(pours, sigmas, walk.endsK, task.stayingK(0) > pours[0], walk.iceKg);
+        return new Forecast(
+                pours,
+                sigmas,
+                walk.endsK,
+                task.stayingK(0) > pours[0],
+                walk.iceKg,
+                walk.times.stream().mapToDouble(t -> t).toArray(),
+                walk.kelvins.stream().mapToDouble(t -> t).toArray());
     }
 
     /** How the temperature of a bottle goes on in a place after it has come there at a time with a temperature. */
@@ -56,6 +68,8 @@ final class Forecaster {
         private final double[] poursK;
         private final double[] endsK;
         private double iceKg;
+        private final List<Double> times = new ArrayList<>();
+        private final List<Double> kelvins = new ArrayList<>();
 
         Walk(Task task, Route route, double before, double after) {
             poursK = new double[task.pours()];
@@ -72,12 +86,30 @@ final class Forecaster {
                     poursK[pour] = course.applyAsDouble(stretch * (task.pourS(pour) - leg.fromS()));
                     pour++;
                 }
+                if (task.watched().isPresent()) {
+                    watch(leg, course);
+                }
                 endsK[i] = course.applyAsDouble(stretch * (leg.toS() - leg.fromS()));
                 if (site.isIceBath(leg.where())) {
                     iceKg +=
                             Math.max(0, heatCapacity(task.order().bottle(), here) * (here - endsK[i])) / HEAT_OF_FUSION;
                 }
                 here = endsK[i];
+            }
+        }
+
+        private void watch(Leg leg, DoubleUnaryOperator course) {
+            for (double time = leg.fromS(); time < leg.toS(); time += WATCHED_EVERY_S) {
+                see(time, course.applyAsDouble(time - leg.fromS()));
+            }
+            see(leg.toS(), course.applyAsDouble(leg.toS() - leg.fromS()));
+        }
+
+        /** Times rise: what one leg ends with the next begins with. */
+        private void see(double time, double temperatureK) {
+            if (times.isEmpty() || time > times.get(times.size() - 1)) {
+                times.add(time);
+                kelvins.add(temperatureK);
             }
         }
 

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.service.airing.Airing;
+import org.beveragethermal.service.caution.Jurisdiction;
 
 /**
  * What is at hand and what is wanted. Immutable.
@@ -30,6 +31,7 @@ public final class PlanRequest {
     private final List<BottleOrder> bottles;
     private final Optional<IceStock> ice;
     private final OptionalInt movesPerMinute;
+    private final Jurisdiction jurisdiction;
     private final Map<String, Double> filledIceKg;
 
     private PlanRequest(Builder builder) {
@@ -40,6 +42,7 @@ public final class PlanRequest {
         this.bottles = List.copyOf(builder.bottles);
         this.ice = builder.ice;
         this.movesPerMinute = builder.movesPerMinute;
+        this.jurisdiction = builder.jurisdiction;
         this.filledIceKg = Map.copyOf(builder.filledIceKg);
     }
 
@@ -64,6 +67,7 @@ public final class PlanRequest {
         private final Set<String> ids = new HashSet<>();
         private Optional<IceStock> ice = Optional.empty();
         private OptionalInt movesPerMinute = OptionalInt.empty();
+        private Jurisdiction jurisdiction = Jurisdiction.EUROPEAN_UNION;
         private final Map<String, Double> filledIceKg = new LinkedHashMap<>();
 
         private Builder(Instant startsAt) {
@@ -195,6 +199,18 @@ public final class PlanRequest {
         }
 
         /**
+         * Whose limits hold for drinks that spoil: no bottle goes a way on which they are overstepped. Time is counted from the start of
+         * the plan; what was out before has less left than the plan knows. Unless it is said, the European Union, which states no figure.
+         *
+         * @param newJurisdiction the jurisdiction; local codes go before it
+         * @return this builder
+         */
+        public Builder jurisdiction(Jurisdiction newJurisdiction) {
+            jurisdiction = Objects.requireNonNull(newJurisdiction, "jurisdiction");
+            return this;
+        }
+
+        /**
          * Makes the request.
          *
          * @return the request
@@ -307,6 +323,15 @@ public final class PlanRequest {
      */
     public OptionalInt movesPerMinute() {
         return movesPerMinute;
+    }
+
+    /**
+     * Whose limits hold for drinks that spoil.
+     *
+     * @return the jurisdiction
+     */
+    public Jurisdiction jurisdiction() {
+        return jurisdiction;
     }
 
     /**

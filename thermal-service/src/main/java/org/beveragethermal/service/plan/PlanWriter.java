@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.service.caution.CautionRule;
+import org.beveragethermal.service.caution.DangerLimits;
 
 /** Writes down what was chosen and what comes of it. */
 final class PlanWriter {
@@ -153,6 +155,18 @@ final class PlanWriter {
         return gear.surroundings() instanceof WaterBath bath ? bath.waterKg() : 0;
     }
 
+    private static String overstepped(BottleOrder order, DangerLimits.Breach breach) {
+        String what = breach.rule() == CautionRule.HOLDING_TIME_OVER
+                ? "has been out of its holding temperatures too long: throw it away; local codes go before this"
+                : "is hot enough to scald when it is drunk: let it cool";
+        return String.format(
+                Locale.ROOT,
+                "%s, %d min after the start, %s",
+                order.name(),
+                (long) Math.floor(breach.afterS() / 60),
+                what);
+    }
+
     private List<String> notes() {
         Set<String> notes = new LinkedHashSet<>();
         for (CoupledRun run : best.together().runs()) {
@@ -164,6 +178,7 @@ final class PlanWriter {
                         order.name(),
                         Danger.freezingK(order.bottle()) - ZERO_CELSIUS_K));
             }
+            run.orders().forEach(order -> run.breach(order).ifPresent(breach -> notes.add(overstepped(order, breach))));
         }
         return List.copyOf(notes);
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import org.beveragethermal.service.caution.Jurisdiction;
 
 /** A request that is being changed; used inside one call, never shared. */
 final class RequestDraft {
@@ -15,6 +16,7 @@ final class RequestDraft {
     Instant weatherSince;
     Optional<IceStock> ice;
     final OptionalInt movesPerMinute;
+    final Jurisdiction jurisdiction;
     /** Baths that are filled, with the ice they were filled with [kg]. */
     final Map<String, Double> filledIceKg = new LinkedHashMap<>();
 
@@ -27,6 +29,7 @@ final class RequestDraft {
         weatherSince = request.weatherSince();
         ice = request.ice();
         movesPerMinute = request.movesPerMinute();
+        jurisdiction = request.jurisdiction();
         request.filled().forEach(id -> filledIceKg.put(id, request.fullIceKg(id)));
         places = request.places();
         gear = request.gear();
@@ -56,6 +59,7 @@ final class RequestDraft {
         bottles.values().forEach(builder::bottle);
         ice.ifPresent(builder::ice);
         movesPerMinute.ifPresent(builder::hands);
+        builder.jurisdiction(jurisdiction);
         return builder.build();
     }
 }

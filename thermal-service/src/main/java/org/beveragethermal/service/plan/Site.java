@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.beveragethermal.core.surroundings.Surroundings;
+import org.beveragethermal.service.caution.Jurisdiction;
 
 /** The places and the gear of a request by their ids, and the plan's clock [s since its start]. */
 final class Site {
@@ -103,6 +104,10 @@ final class Site {
 
     boolean isThere(String id, double fromS, double toS) {
         return windowsS(id).stream().anyMatch(window -> window[0] <= fromS && toS <= window[1]);
+    }
+
+    Jurisdiction jurisdiction() {
+        return request.jurisdiction();
     }
 
     double seconds(Instant instant) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
+import org.beveragethermal.service.caution.DangerLimits;
 
 /** What is asked of one bottle, on the plan's clock, and how it fares where it starts. Alike bottles share one. Immutable. */
 final class Task {
@@ -23,6 +24,7 @@ final class Task {
     private final double freezingK;
     private final double brimfulK;
     private final Strand start;
+    private final Optional<DangerLimits> watched;
 
     Task(Site site, FlowTables tables, BottleOrder order) {
         this.order = order;
@@ -35,6 +37,7 @@ final class Task {
         Optional<FilledVessel> filled = order.carafe();
         this.carafe = filled.map(tables::kind);
         this.wallShare = filled.isPresent() ? wallShare(order) : 0;
+        this.watched = Danger.watched(site, order);
         this.startLimitS = site.windowsS(order.startsIn()).stream()
                 .filter(window -> window[0] <= 0)
                 .mapToDouble(window -> window[1])
@@ -130,6 +133,11 @@ final class Task {
     /** Above this it fills its vessel; ∞ if it never does. */
     double brimfulK() {
         return brimfulK;
+    }
+
+    /** Limits for which its whole course counts. */
+    Optional<DangerLimits> watched() {
+        return watched;
     }
 
     /** How long it may stay where it starts. */

@@ -4,6 +4,7 @@ package org.beveragethermal.service.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.litres;
+import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
@@ -11,6 +12,9 @@ import java.util.List;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.caution.Jurisdiction;
+import org.beveragethermal.service.target.RangePolicy;
+import org.beveragethermal.service.target.Targets;
 import org.junit.jupiter.api.Test;
 
 /** What is never done, whatever it would bring. */
@@ -58,5 +62,51 @@ class DangerTest {
         assertThat(plan.bottles().get(0).stays()).extracting(Stay::where).doesNotContain("bucket");
         assertThat(plan.bottles().get(0).reasons())
                 .contains(Reason.of(Reason.Code.HAZARD, new Argument.Where("bucket")));
+    }
+
+    /**
+     * FDA Food Code 3-501.19: out of 5 °C for at most 4 h where it has been above 21 °C. On a table of 23 °C a milk that is drunk over six
+     * hours is out for too long, whatever range is wanted; in the refrigerator it is not.
+     */
+    @Test
+    void milkIsKeptWhereItsTimeDoesNotRunOut() {
+        BottlePlan anywhere = milk(Jurisdiction.EUROPEAN_UNION).bottles().get(0);
+        ServicePlan plan = milk(Jurisdiction.US_FOOD_CODE);
+        assertThat(anywhere.keptIn()).isEqualTo("room");
+        assertThat(plan.bottles().get(0).keptIn()).isEqualTo("cold");
+        assertThat(plan.notes()).noneMatch(note -> note.contains("too long"));
+    }
+
+    @Test
+    void milkThatCannotBeKeptIsSaidToBeOver() {
+        ServicePlan plan = Planner.plan(PlanRequest.startingAt(Evenings.START)
+                .place(new Place("room", "room", Evenings.ROOM))
+                .jurisdiction(Jurisdiction.US_FOOD_CODE)
+                .bottle(milk("room", 23))
+                .build());
+        // It has been out since the start: four hours.
+        assertThat(plan.notes()).anyMatch(note -> note.startsWith("milk, 240 min after the start, has been out"));
+    }
+
+    private static ServicePlan milk(Jurisdiction jurisdiction) {
+        return Planner.plan(PlanRequest.startingAt(Evenings.START)
+                .place(new Place("room", "room", Evenings.ROOM))
+                .gear(Evenings.refrigerator("cold", 4, 2))
+                .jurisdiction(jurisdiction)
+                .bottle(milk("cold", 4))
+                .build());
+    }
+
+    private static BottleOrder milk(String startsIn, double celsius) {
+        return new BottleOrder(
+                "milk",
+                "milk",
+                Vessels.highShouldered750().filledWith(Beverage.milk(percent(3.5)), celsius(celsius)),
+                startsIn,
+                1,
+                Targets.of(Targets.style("milk-cold"), RangePolicy.own(celsius(2), celsius(25))),
+                Evenings.START.plus(Duration.ofMinutes(60)),
+                "room",
+                Duration.ofHours(6));
     }
 }
