@@ -50,6 +50,19 @@ final class Forecaster {
         return after -> flow.after(leg.fromS(), startK, after);
     }
 
+    /** Drink and carafe, which was as warm as the air, once they are as warm as one another. */
+    private double decantedK(Task task, double drinkK) {
+        Airing airing = task.order().airing().orElseThrow();
+        double glass = airing.carafe().emptyMassKg()
+                * airing.carafe().wall().specificHeatCapacity().value();
+        double drink = heatCapacity(task.order().bottle(), drinkK);
+        return (drink * drinkK + glass * site.airK(airing.where(), task.readyS())) / (drink + glass);
+    }
+
+    private static double heatCapacity(FilledVessel bottle, double kelvins) {
+        return bottle.liquidMassKg() * bottle.liquid().specificHeatCapacity(kelvins);
+    }
+
     /** One way along a route, with time stretched before and after the bottle is ready. */
     private final class Walk {
 
@@ -64,8 +77,15 @@ final class Forecaster {
             int pour = 0;
             for (int i = 0; i < endsK.length; i++) {
                 Leg leg = route.legs().get(i);
-                double stretch = leg.fromS() < task.readyS() ? before : after;
-                DoubleUnaryOperator course = inLeg(task, leg, here);
+                double decantedS = task.readyS();
+                double leftK = here;
+                if (task.isDecanted() && leg.fromS() < decantedS && decantedS < leg.toS()) {
+                    leftK = inLeg(task, leg, here).applyAsDouble(before * (decantedS - leg.fromS()));
+                    leg = new Leg(leg.where(), decantedS, leg.toS());
+                }
+                double beginsK = task.isDecanted() && leg.fromS() == decantedS ? decantedK(task, leftK) : leftK;
+                double stretch = leg.fromS() < decantedS ? before : after;
+                DoubleUnaryOperator course = inLeg(task, leg, beginsK);
                 while (pour < poursK.length && task.pourS(pour) <= leg.toS()) {
                     poursK[pour] = course.applyAsDouble(stretch * (task.pourS(pour) - leg.fromS()));
                     pour++;
@@ -77,10 +97,6 @@ final class Forecaster {
                 }
                 here = endsK[i];
             }
-        }
-
-        private static double heatCapacity(FilledVessel bottle, double kelvins) {
-            return bottle.liquidMassKg() * bottle.liquid().specificHeatCapacity(kelvins);
         }
     }
 }

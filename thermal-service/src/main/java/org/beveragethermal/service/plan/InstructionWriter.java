@@ -44,7 +44,9 @@ final class InstructionWriter {
                 use.filledAt(),
                 site.instant(Objects.requireNonNull(round.together().baths().get(use.gearId()))
                         .firstS(use.gearId())));
-        Reason inTime = Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
+        Reason inTime = Site.seconds(before) < Site.FILLED_BEFORE_S
+                ? Reason.of(Reason.Code.FILLED_LATE)
+                : Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
         tend(use.gearId(), use.filledAt(), Instruction.Action.FILL, inTime);
         for (TopUp topUp : Objects.requireNonNull(round.together().baths().get(use.gearId()))
                 .topUps(use.gearId())) {
