@@ -127,8 +127,8 @@ final class PlanWriter {
 
     private static boolean isInRange(Task task, Forecast forecast, Forecast planned, Outcome outcome) {
         for (int i = 0; i < forecast.pours(); i++) {
-            double more = outcome.poursK().get(i) - planned.pourK(i);
-            if (!Outcome.inRange(task.order(), forecast.pourK(i) + more)) {
+            double kelvins = forecast.pourK(i) + outcome.poursK().get(i) - planned.pourK(i);
+            if (kelvins < task.lowK() || kelvins > task.highK()) {
                 return false;
             }
         }
