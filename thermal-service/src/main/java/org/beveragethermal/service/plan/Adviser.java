@@ -18,6 +18,9 @@ import org.beveragethermal.service.target.ServingTarget;
  * was found, and it has been planned. First changes are looked for that help all bottles at once; if none does, such as help one
  * bottle and those that are alike.
  *
+ * <p>More ice, an earlier start and a wider range are tried at their most first, for less of them does not help where the most does not: 20 kg,
+ * two hours, 6 K.
+ *
  * <p>A change only counts if no other bottle is worse off with it. Stateless and thread-safe; the same plan gives the same advice
  * unless time runs out.
  */
@@ -106,14 +109,20 @@ public final class Adviser {
     }
 
     private Optional<PlanAdvice> moreIce(Set<String> bottleIds) {
-        boolean used = plan.request().gear().values().stream().anyMatch(gear -> gear.kind() == GearKind.ICE_BATH);
-        return plan.request().ice().isPresent() && used
+        // Where the most does not help, less does not.
+        boolean may = plan.request().ice().isPresent()
+                && plan.request().gear().values().stream().anyMatch(gear -> gear.kind() == GearKind.ICE_BATH)
+                && trials.helps(bottleIds, new PlanAdvice.MoreIce(ICE_STEP_KG * ICE_STEPS));
+        return may
                 ? trials.least(ICE_STEPS, bottleIds, steps -> new PlanAdvice.MoreIce(ICE_STEP_KG * steps))
                 : Optional.empty();
     }
 
     private Optional<PlanAdvice> earlierStart(Set<String> bottleIds) {
-        return trials.least(TIME_STEPS, bottleIds, steps -> new PlanAdvice.EarlierStart(TIME_STEP.multipliedBy(steps)));
+        return trials.helps(bottleIds, new PlanAdvice.EarlierStart(TIME_STEP.multipliedBy(TIME_STEPS)))
+                ? trials.least(
+                        TIME_STEPS, bottleIds, steps -> new PlanAdvice.EarlierStart(TIME_STEP.multipliedBy(steps)))
+                : Optional.empty();
     }
 
     /** One piece of gear of each kind is multiplied, the one that holds most. */
@@ -136,7 +145,13 @@ public final class Adviser {
                 .filter(bottle -> bottleIds.contains(bottle.order().id()))
                 .filter(bottle -> !bottle.verdict().inRange())
                 .toList();
-        for (int steps = 0; !out.isEmpty() && steps <= RANGE_STEPS && !trials.timeUp(); steps++) {
+        boolean may = !out.isEmpty()
+                && out.stream().map(bottle -> widened(bottle, 0)).allMatch(Adviser::isServable)
+                && trials.helps(
+                        bottleIds,
+                        new PlanAdvice.WiderRange(
+                                out.stream().map(Adviser::widest).toList()));
+        for (int steps = 0; may && steps <= RANGE_STEPS && !trials.timeUp(); steps++) {
             double further = RANGE_STEP_K * steps;
             List<PlanAdvice.Widened> wider =
                     out.stream().map(bottle -> widened(bottle, further)).toList();
@@ -155,6 +170,12 @@ public final class Adviser {
         return warm
                 ? new PlanAdvice.Widened(id, target.highK(), stepAbove(bottle.warmestK()) + furtherK)
                 : new PlanAdvice.Widened(id, target.lowK(), stepBelow(bottle.coldestK()) - furtherK);
+    }
+
+    private static PlanAdvice.Widened widest(BottlePlan bottle) {
+        PlanAdvice.Widened wider = widened(bottle, 0);
+        double most = Math.copySign(RANGE_STEP_K * RANGE_STEPS, wider.toK() - wider.fromK());
+        return new PlanAdvice.Widened(wider.bottleId(), wider.fromK(), wider.fromK() + most);
     }
 
     private static double stepAbove(double temperatureK) {

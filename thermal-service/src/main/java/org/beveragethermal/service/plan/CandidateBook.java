@@ -58,6 +58,30 @@ final class CandidateBook {
         return candidates;
     }
 
+    /** What the earlier plan would do, for each bottle alone; empty if it has nothing for one, or what cannot be or would be dangerous by now. */
+    Optional<Map<BottleOrder, List<Candidate>>> earlier() {
+        Map<BottleOrder, List<Candidate>> candidates = new LinkedHashMap<>();
+        for (BottleOrder order : request.bottles()) {
+            Optional<Route> route = earlier.route(order);
+            if (route.isEmpty()) {
+                return Optional.empty();
+            }
+            Assessor assessor = assessor(order);
+            Candidate candidate = assessor.assess(route.get());
+            if (!isThere(route.get()) || assessor.isDangerous(candidate)) {
+                return Optional.empty();
+            }
+            candidates.put(order, List.of(candidate));
+        }
+        return Optional.of(candidates);
+    }
+
+    private boolean isThere(Route route) {
+        return route.legs().stream()
+                .allMatch(leg ->
+                        ice.readyS(leg.where()) <= leg.fromS() && site.isThere(leg.where(), leg.fromS(), leg.toS()));
+    }
+
     private Wanted wanted(BottleOrder order) {
         return new Wanted(Task.likeness(order), corrections.of(order), earlier.route(order));
     }

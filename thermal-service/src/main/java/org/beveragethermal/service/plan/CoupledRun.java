@@ -79,6 +79,7 @@ final class CoupledRun {
                 TopUp.of(
                                 id,
                                 bath,
+                                site.fullIceKg(id),
                                 time -> filledOnce.iceKg(id, Site.duration(time)),
                                 time -> ice.spareKg(time) / ice.baths(),
                                 fromS,

@@ -22,6 +22,11 @@ interface Earlier {
         public double forgivenK(BottleOrder order, Route route) {
             return 0;
         }
+
+        @Override
+        public double leastMarginK(BottleOrder order) {
+            return Double.POSITIVE_INFINITY;
+        }
     };
 
     /** The route that it had for a bottle, on the clock of the new plan; it is a candidate again. */
@@ -32,4 +37,7 @@ interface Earlier {
 
     /** How much a route's margins may lack without counting, because it is the one it had [K]. */
     double forgivenK(BottleOrder order, Route route);
+
+    /** The margin that a bottle must have for the plan to stay as it was [K]. */
+    double leastMarginK(BottleOrder order);
 }

@@ -23,6 +23,7 @@ final class EarlierRoutes implements Earlier {
     private final Site site;
     private final GearPools pools;
     private final Map<String, Route> routes = new HashMap<>();
+    private final Map<String, Double> marginsK = new HashMap<>();
 
     EarlierRoutes(ServicePlan plan, PlanRequest request) {
         this.site = new Site(request);
@@ -33,6 +34,7 @@ final class EarlierRoutes implements Earlier {
             BottlePlan bottle = old.get(order.id());
             if (bottle != null) {
                 route(bottle, order).ifPresent(route -> routes.put(order.id(), route));
+                marginsK.put(order.id(), marginK(bottle));
             }
         }
     }
@@ -66,6 +68,23 @@ final class EarlierRoutes implements Earlier {
     @Override
     public double forgivenK(BottleOrder order, Route route) {
         return routes.containsKey(order.id()) && changes(order, route) == 0 ? FORGIVEN_K : 0;
+    }
+
+    @Override
+    public double leastMarginK(BottleOrder order) {
+        return marginsK.getOrDefault(order.id(), Double.POSITIVE_INFINITY) - FORGIVEN_K;
+    }
+
+    /** Distance of the pour ahead that is nearest to an end of the range. */
+    private double marginK(BottlePlan bottle) {
+        double lowK = bottle.order().target().lowK();
+        double highK = bottle.order().target().highK();
+        return bottle.pours().stream()
+                .filter(pour -> site.seconds(pour.at()) > 0)
+                .mapToDouble(pour -> pour.expected().meanK())
+                .map(kelvins -> Math.min(kelvins - lowK, highK - kelvins))
+                .min()
+                .orElse(Double.NEGATIVE_INFINITY);
     }
 
     private String pool(Leg leg, int number) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 
 /**
@@ -26,17 +27,19 @@ final class IceSupply {
     private final Optional<IceStock> stock;
     private final Map<String, Double> readyS = new LinkedHashMap<>();
     private final Map<String, Double> fillKg = new LinkedHashMap<>();
+    private final Set<String> filled;
     private final double allKg;
 
     IceSupply(PlanRequest request) {
         this.stock = request.ice();
+        this.filled = request.filled();
         double taken = 0;
         for (Gear item : request.gear().values()) {
             if (item.surroundings() instanceof IceWaterBath bath) {
-                boolean filled = request.filled().contains(item.id());
-                taken += filled ? 0 : bath.iceKg();
+                boolean standing = filled.contains(item.id());
+                taken += standing ? 0 : bath.iceKg();
                 fillKg.put(item.id(), bath.iceKg());
-                readyS.put(item.id(), stock.isPresent() && !filled ? whenS(stock.get(), taken) : 0);
+                readyS.put(item.id(), stock.isPresent() && !standing ? whenS(stock.get(), taken) : 0);
             }
         }
         this.allKg = taken;
@@ -67,7 +70,10 @@ final class IceSupply {
     /** Ice that bottles may melt in a bath by a time, a fair part of what is left in the stock added [kg]. */
     double meltableKg(String gearId, double timeS) {
         double fill = Objects.requireNonNullElse(fillKg.get(gearId), 0.0);
-        return readyS(gearId) <= timeS ? (1 - WORKING_PART) * fill + spareKg(timeS) / fillKg.size() : 0;
+        // What stands there filled was found enough when it was filled; it is not to be found too little because some
+        // has melted.
+        double part = filled.contains(gearId) ? 1 : 1 - WORKING_PART;
+        return readyS(gearId) <= timeS ? part * fill + spareKg(timeS) / fillKg.size() : 0;
     }
 
     /** Ice left in the stock when all baths have been filled [kg]. */

@@ -37,19 +37,15 @@ final class InstructionWriter {
     }
 
     private void fill(GearUse use) {
-        if (site.isFilledAtStart(use.gearId())) {
-            return;
+        CoupledRun bath = Objects.requireNonNull(round.together().baths().get(use.gearId()));
+        if (!site.isFilledAtStart(use.gearId())) {
+            Duration before = Duration.between(use.filledAt(), site.instant(bath.firstS(use.gearId())));
+            Reason inTime = Site.seconds(before) < Site.FILLED_BEFORE_S
+                    ? Reason.of(Reason.Code.FILLED_LATE)
+                    : Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
+            tend(use.gearId(), use.filledAt(), Instruction.Action.FILL, inTime);
         }
-        Duration before = Duration.between(
-                use.filledAt(),
-                site.instant(Objects.requireNonNull(round.together().baths().get(use.gearId()))
-                        .firstS(use.gearId())));
-        Reason inTime = Site.seconds(before) < Site.FILLED_BEFORE_S
-                ? Reason.of(Reason.Code.FILLED_LATE)
-                : Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
-        tend(use.gearId(), use.filledAt(), Instruction.Action.FILL, inTime);
-        for (TopUp topUp : Objects.requireNonNull(round.together().baths().get(use.gearId()))
-                .topUps(use.gearId())) {
+        for (TopUp topUp : bath.topUps(use.gearId())) {
             Reason gone = Reason.of(Reason.Code.ICE_RUNS_OUT, new Argument.Moment(site.instant(topUp.goneS())));
             tend(use.gearId(), site.instant(topUp.atS()), Instruction.Action.ADD_ICE, gone);
         }

@@ -26,6 +26,15 @@ record Outcome(List<Double> poursK, double coldestK, double warmestK, OptionalDo
         return leavesS.isEmpty();
     }
 
+    /** Distance of the pour that is nearest to an end of the range, negative outside [K]. */
+    double marginK(BottleOrder order) {
+        return poursK.stream()
+                .mapToDouble(kelvins ->
+                        Math.min(kelvins - order.target().lowK(), order.target().highK() - kelvins))
+                .min()
+                .orElseThrow();
+    }
+
     /** How many pours are out of range. */
     long outside(BottleOrder order) {
         return poursK.stream().filter(kelvins -> !inRange(order, kelvins)).count();

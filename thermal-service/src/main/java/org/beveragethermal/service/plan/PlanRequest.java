@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.beveragethermal.core.surroundings.IceWaterBath;
 
 /**
  * What is at hand and what is wanted. Immutable.
@@ -28,7 +29,7 @@ public final class PlanRequest {
     private final List<BottleOrder> bottles;
     private final Optional<IceStock> ice;
     private final OptionalInt movesPerMinute;
-    private final Set<String> filled;
+    private final Map<String, Double> filledIceKg;
 
     private PlanRequest(Builder builder) {
         this.startsAt = builder.startsAt;
@@ -38,7 +39,7 @@ public final class PlanRequest {
         this.bottles = List.copyOf(builder.bottles);
         this.ice = builder.ice;
         this.movesPerMinute = builder.movesPerMinute;
-        this.filled = Set.copyOf(builder.filled);
+        this.filledIceKg = Map.copyOf(builder.filledIceKg);
     }
 
     /**
@@ -62,7 +63,7 @@ public final class PlanRequest {
         private final Set<String> ids = new HashSet<>();
         private Optional<IceStock> ice = Optional.empty();
         private OptionalInt movesPerMinute = OptionalInt.empty();
-        private final Set<String> filled = new HashSet<>();
+        private final Map<String, Double> filledIceKg = new LinkedHashMap<>();
 
         private Builder(Instant startsAt) {
             this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
@@ -168,7 +169,12 @@ public final class PlanRequest {
                 throw new IllegalArgumentException(
                         "bath " + gearId + " filled at the start: expected a bath of " + gear.keySet());
             }
-            filled.add(gearId);
+            return filled(gearId, bath.surroundings() instanceof IceWaterBath ice ? ice.iceKg() : 0);
+        }
+
+        /** The same for a bath that was filled with more ice than is in it now [kg]. */
+        Builder filled(String gearId, double iceKg) {
+            filledIceKg.put(gearId, iceKg);
             return this;
         }
 
@@ -308,7 +314,14 @@ public final class PlanRequest {
      * @return their ids, unmodifiable
      */
     public Set<String> filled() {
-        return filled;
+        return filledIceKg.keySet();
+    }
+
+    /** Ice that a bath is filled with, or was when it was filled [kg]; 0 for other gear. */
+    double fullIceKg(String gearId) {
+        Gear item = gear.get(gearId);
+        double now = item != null && item.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0;
+        return filledIceKg.getOrDefault(gearId, now);
     }
 
     static void requireId(String id) {

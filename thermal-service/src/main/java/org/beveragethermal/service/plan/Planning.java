@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.LongSupplier;
 import org.beveragethermal.service.choice.ChoiceAnswer;
@@ -32,6 +33,7 @@ final class Planning {
     private final Site site;
     private final GearPools pools;
     private final IceSupply ice;
+    private final Earlier earlier;
     private final CandidateBook book;
     private final Corrections corrections;
     private final RouteChoice choice;
@@ -48,6 +50,7 @@ final class Planning {
         this.site = new Site(request);
         this.pools = new GearPools(request);
         this.ice = new IceSupply(request);
+        this.earlier = earlier;
         this.corrections = new Corrections(site, pools);
         this.book = new CandidateBook(request, site, pools, ice, earlier, corrections);
         this.choice = new RouteChoice(site, pools, ice, request.movesPerMinute());
@@ -103,6 +106,21 @@ final class Planning {
     }
 
     ServicePlan plan() {
+        Optional<Round> kept = kept();
+        return kept.isPresent() ? written(kept.get(), kept.get(), 1) : chosen();
+    }
+
+    /** The earlier plan as it was, if with it every bottle is still in range and has not lost what counts of its margin. */
+    private Optional<Round> kept() {
+        return book.earlier()
+                .map(candidates -> round(1, candidates, nanoClock.getAsLong()))
+                .filter(round -> round.answer().found().isPresent())
+                .filter(round -> round.chosen().keySet().stream()
+                        .allMatch(order -> round.outcome(order).isInRange()
+                                && round.outcome(order).marginK(order) >= earlier.leastMarginK(order)));
+    }
+
+    private ServicePlan chosen() {
         Round first = round(1);
         Round best = first;
         Round last = first;
@@ -111,7 +129,11 @@ final class Planning {
             last = round(last.number() + 1);
             best = BETTER.compare(last, best) < 0 ? last : best;
         }
-        return new PlanWriter(request, site, pools, book, first, best, last.number()).plan();
+        return written(first, best, last.number());
+    }
+
+    private ServicePlan written(Round first, Round best, int rounds) {
+        return new PlanWriter(request, site, pools, book, first, best, rounds).plan();
     }
 
     private static final Comparator<Round> BETTER =
@@ -126,6 +148,10 @@ final class Planning {
         tell(number == 1 ? PlanMonitor.Stage.TABLES : PlanMonitor.Stage.CANDIDATES, 0);
         Map<BottleOrder, List<Candidate>> candidates = book.candidates();
         tell(PlanMonitor.Stage.CANDIDATES, 1);
+        return round(number, candidates, beganNs);
+    }
+
+    private Round round(int number, Map<BottleOrder, List<Candidate>> candidates, long beganNs) {
         ChoiceProblem problem = choice.problem(candidates);
         long readyNs = nanoClock.getAsLong();
         workNs = number == 1 ? readyNs - beganNs : workNs;

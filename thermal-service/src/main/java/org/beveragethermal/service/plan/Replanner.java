@@ -16,7 +16,9 @@ import java.util.Set;
  * they are and as warm as the plan's coupled run predicts them, or as a reading and the prediction say together; baths go on with the
  * ice that is left in them, their water mixed.
  *
- * <p>Few changes are wanted. What the old plan would do with a bottle is a candidate of the new one; it is given up only if the drink
+ * <p>Few changes are wanted. The old plan is kept whole if with it every bottle is still in range in the coupled run and has lost no more
+ * than {@value EarlierRoutes#FORGIVEN_K} K of its margin; then its choice is the only one its certificate speaks of. If not, what the
+ * old plan would do with a bottle is a candidate of the new one; it is given up only if the drink
  * is served better by it: a pour more in range, or more margin where {@value EarlierRoutes#FORGIVEN_K} K of it are lacking. Among
  * routes that serve the drinks equally well the least changed are taken, before fewer moves, less ice and a later start. A change of
  * time counts 1, another way through places and gear 2. Without news the plan stays the plan.

@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /** A request that is being changed; used inside one call, never shared. */
@@ -17,7 +15,9 @@ final class RequestDraft {
     Instant weatherSince;
     Optional<IceStock> ice;
     final OptionalInt movesPerMinute;
-    final Set<String> filled;
+    /** Baths that are filled, with the ice they were filled with [kg]. */
+    final Map<String, Double> filledIceKg = new LinkedHashMap<>();
+
     final Map<String, Place> places;
     final Map<String, Gear> gear;
     final Map<String, BottleOrder> bottles = new LinkedHashMap<>();
@@ -27,7 +27,7 @@ final class RequestDraft {
         weatherSince = request.weatherSince();
         ice = request.ice();
         movesPerMinute = request.movesPerMinute();
-        filled = new TreeSet<>(request.filled());
+        request.filled().forEach(id -> filledIceKg.put(id, request.fullIceKg(id)));
         places = request.places();
         gear = request.gear();
         request.bottles().forEach(bottle -> bottles.put(bottle.id(), bottle));
@@ -48,7 +48,11 @@ final class RequestDraft {
         PlanRequest.Builder builder = PlanRequest.startingAt(startsAt).weatherSince(weatherSince);
         places.values().forEach(builder::place);
         gear.values().forEach(builder::gear);
-        filled.stream().filter(gear::containsKey).forEach(builder::filled);
+        filledIceKg.forEach((id, kg) -> {
+            if (gear.containsKey(id)) {
+                builder.filled(id, kg);
+            }
+        });
         bottles.values().forEach(builder::bottle);
         ice.ifPresent(builder::ice);
         movesPerMinute.ifPresent(builder::hands);

@@ -31,7 +31,11 @@ final class Resumption {
         draft.bottles.clear();
         plan.bottles().forEach(bottle -> remaining(bottle).ifPresent(order -> draft.bottles.put(order.id(), order)));
         draft.gear.replaceAll((id, gear) -> state.isFilled(id) ? state.bath(gear) : gear);
-        draft.gear.keySet().stream().filter(state::isFilled).forEach(draft.filled::add);
+        for (String id : draft.gear.keySet()) {
+            if (state.isFilled(id)) {
+                draft.filledIceKg.putIfAbsent(id, plan.request().fullIceKg(id));
+            }
+        }
     }
 
     PlanState state() {

@@ -72,6 +72,11 @@ final class Site {
         return request.filled().contains(id);
     }
 
+    /** Ice that a bath is filled with, or was when it was filled [kg]. */
+    double fullIceKg(String id) {
+        return request.fullIceKg(id);
+    }
+
     boolean isIceBath(String id) {
         return gear(id).filter(item -> item.kind() == GearKind.ICE_BATH).isPresent();
     }

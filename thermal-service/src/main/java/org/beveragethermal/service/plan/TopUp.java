@@ -27,6 +27,7 @@ record TopUp(String gearId, double atS, double iceKg, double goneS) {
     /**
      * What is to be added to a bath.
      *
+     * @param fullKg ice that it was filled with [kg]
      * @param iceKg ice left at a time without it [kg]
      * @param spareKg ice that the stock gives for this bath at a time [kg]
      * @param fromS when it is filled [s]
@@ -36,6 +37,7 @@ record TopUp(String gearId, double atS, double iceKg, double goneS) {
     static Optional<TopUp> of(
             String gearId,
             IceWaterBath bath,
+            double fullKg,
             DoubleUnaryOperator iceKg,
             DoubleUnaryOperator spareKg,
             double fromS,
@@ -43,10 +45,9 @@ record TopUp(String gearId, double atS, double iceKg, double goneS) {
             double goneS) {
         for (double time = StartTimes.wholeAfter(fromS + 1); time < lastS; time += StartTimes.MINUTE_S) {
             double left = iceKg.applyAsDouble(time);
-            if (left < WORKING_PART * bath.iceKg()) {
-                double melted = bath.iceKg() - left;
-                double water = MOST_POURED_PART * (bath.waterKg() + melted);
-                double kg = Math.min(Math.min(melted, water), spareKg.applyAsDouble(time));
+            if (left < WORKING_PART * fullKg) {
+                double water = MOST_POURED_PART * (bath.waterKg() + bath.iceKg() - left);
+                double kg = Math.min(Math.min(fullKg - left, water), spareKg.applyAsDouble(time));
                 return kg < LEAST_KG ? Optional.empty() : Optional.of(new TopUp(gearId, time, kg, goneS));
             }
         }

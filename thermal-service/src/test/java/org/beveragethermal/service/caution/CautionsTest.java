@@ -94,6 +94,13 @@ class CautionsTest {
     }
 
     @Test
+    void aLittleBelowTheLimitIsBelow() {
+        CautionReport report = Cautions.of(inFreezer(BOTTLE, -4.6, 96), CautionSubject.of(BOTTLE));
+        assertThat(found(report, CautionRule.FREEZING_BEGINS).margin().getAsDouble())
+                .isBetween(-0.3, 0.0);
+    }
+
+    @Test
     void anOpenedBottleFreezesButDoesNotBurst() {
         CautionReport report = Cautions.of(
                 inFreezer(BOTTLE, -18, 12), CautionSubject.of(BOTTLE).with(Circumstance.OPENED));

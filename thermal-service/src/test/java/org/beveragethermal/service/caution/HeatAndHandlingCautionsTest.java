@@ -78,6 +78,16 @@ class HeatAndHandlingCautionsTest {
     }
 
     @Test
+    void aPredictionIsVeryHotAboveTheLimitOnly() {
+        for (double celsius : new double[] {64.9, 65.1}) {
+            FilledVessel tea = TEA.atTemperature(celsius(celsius));
+            CautionReport report = Cautions.of(inAir(tea, 22, 60), CautionSubject.of(tea));
+            assertThat(report.find(CautionRule.VERY_HOT_DRINK).isPresent()).isEqualTo(celsius > 65);
+            assertThat(report.findKept(CautionRule.VERY_HOT_DRINK).isPresent()).isEqualTo(celsius < 65);
+        }
+    }
+
+    @Test
     void scaldsHaveTwoLimits() {
         CautionSubject tea = CautionSubject.of(Beverage.tea());
         assertThat(Cautions.of(log(0, 48.9, 60, 30), tea).find(CautionRule.SCALD))

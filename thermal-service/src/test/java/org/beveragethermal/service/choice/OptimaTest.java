@@ -6,9 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,28 +19,31 @@ import org.junit.jupiter.api.Test;
 class OptimaTest {
     @Test
     void findsTheOptimaOfAnIndependentSolver() throws IOException {
-        List<String> rows = rows();
-        assertThat(rows).hasSize(200);
-        for (String row : rows) {
+        int agreeing = 0;
+        for (String row : rows()) {
             String[] fields = row.split(",", -1);
             int seed = Integer.parseInt(fields[0]);
             ChoiceProblem problem = DrawnProblems.shared(seed);
             ChoiceAnswer answer = RouteChooser.choose(problem);
-            if (fields[1].equals("infeasible")) {
-                assertThat(answer).as("seed %d", seed).isInstanceOf(ChoiceAnswer.Infeasible.class);
-            } else {
-                List<Long> costs = Arrays.stream(fields[1].split(" ", -1))
-                        .map(Long::valueOf)
-                        .toList();
-                assertThat(answer).as("seed %d", seed).isInstanceOf(ChoiceAnswer.Proven.class);
-                assertThat(answer.found().map(Choice::costByLevel))
-                        .as("seed %d", seed)
-                        .contains(costs);
-            }
+            assertThat(said(answer)).as("seed %d", seed).isEqualTo(fields[1]);
             assertThat(CertificateCheck.fault(problem, answer))
                     .as("seed %d", seed)
                     .isEmpty();
+            agreeing++;
         }
+        OutsideChecks.referenceLibrary("choice-optima", "OR-Tools 9.15.6755, CP-SAT, each level proven optimal")
+                .what("problems of 12 to 30 items, 4 or 5 gear and 48 slots with the same least costs in all levels")
+                .unit("1")
+                .expected(200)
+                .within(0)
+                .check(agreeing);
+    }
+
+    private static String said(ChoiceAnswer answer) {
+        if (answer instanceof ChoiceAnswer.Proven proven) {
+            return proven.choice().costByLevel().stream().map(String::valueOf).collect(Collectors.joining(" "));
+        }
+        return answer instanceof ChoiceAnswer.Infeasible ? "infeasible" : "not proven";
     }
 
     private static List<String> rows() throws IOException {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicLong;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.WaterBath;
@@ -257,21 +258,40 @@ class PlanConditionsTest {
         assertThat(white.verdict()).isEqualTo(Verdict.VERIFIED);
     }
 
-    /** Four bottles warm a small bath of water more than one: the first choice fails and is put right. */
-    @Test
-    void theCoupledRunPutsTheChoiceRight() {
+    private static PlanRequest fourInASmallBath() {
         WaterBath water =
                 WaterBath.of(Bucket.of(millimetres(260), millimetres(330)), litres(8), celsius(4), Evenings.ROOM);
         PlanRequest.Builder request = Evenings.places().gear(new Gear("bath", "bath", GearKind.WATER_BATH, water, 4));
         for (int i = 0; i < 4; i++) {
             request.bottle(Evenings.order("white " + i, "white-light", 22, "room", 60, "room"));
         }
-        ServicePlan plan = Planner.plan(request.build());
+        return request.build();
+    }
+
+    /** Four bottles warm a small bath of water more than one: the first choice fails and is put right. */
+    @Test
+    void theCoupledRunPutsTheChoiceRight() {
+        ServicePlan plan = Planner.plan(fourInASmallBath());
         assertThat(plan.chosen().rounds()).isGreaterThan(1);
         assertThat(plan.bottles()).extracting(BottlePlan::verdict).containsOnly(Verdict.REPAIRED);
         assertThat(plan.bottles())
                 .allMatch(
                         bottle -> bottle.reasons().stream().anyMatch(reason -> reason.code() == Reason.Code.REPAIRED));
+    }
+
+    /** On a clock on which every look takes a second of three, nothing is put right any more, and the verdict says so. */
+    @Test
+    void whereTimeIsUpTheFirstChoiceStands() {
+        AtomicLong clock = new AtomicLong();
+        ServicePlan plan = new Planning(
+                        fourInASmallBath(),
+                        PlanLimits.within(Duration.ofSeconds(3)),
+                        PlanMonitor.NONE,
+                        Earlier.NONE,
+                        () -> clock.addAndGet(1_000_000_000))
+                .plan();
+        assertThat(plan.chosen().rounds()).isEqualTo(1);
+        assertThat(plan.bottles()).extracting(BottlePlan::verdict).doesNotContain(Verdict.VERIFIED, Verdict.REPAIRED);
     }
 
     @Test

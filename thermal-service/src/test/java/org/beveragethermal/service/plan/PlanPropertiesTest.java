@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
 import org.beveragethermal.service.choice.CandidateRoute;
+import org.beveragethermal.service.choice.CertificateCheck;
 import org.beveragethermal.service.choice.Choice;
 import org.beveragethermal.service.choice.ChoiceAnswer;
 import org.beveragethermal.service.choice.ChoiceItem;
@@ -34,6 +35,8 @@ class PlanPropertiesTest {
 
     private static List<Long> provenCost(ServicePlan plan) {
         assertThat(plan.chosen().answer()).isInstanceOf(ChoiceAnswer.Proven.class);
+        assertThat(CertificateCheck.fault(plan.chosen().problem(), plan.chosen().answer()))
+                .isEmpty();
         return ((ChoiceAnswer.Proven) plan.chosen().answer()).choice().costByLevel();
     }
 
@@ -233,7 +236,7 @@ class PlanPropertiesTest {
             bottles.add(Evenings.order("white " + i, "white-light", 22, "room", 60 + 5 * (i % 24), "room"));
         }
         ServicePlan plan = Planner.planWithin(
-                Evenings.request(List.of(Evenings.bucket("bucket", 4, 2)), bottles), Duration.ofSeconds(4));
+                Evenings.request(List.of(Evenings.bucket("bucket", 4, 2)), bottles), Duration.ofSeconds(2));
         requireCapacity(plan);
         assertThat(plan.works()).isFalse();
         assertThat(plan.bottles()).anyMatch(bottle -> bottle.verdict().inRange());
