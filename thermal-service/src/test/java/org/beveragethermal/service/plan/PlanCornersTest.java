@@ -17,6 +17,7 @@ import static org.beveragethermal.service.plan.ReplanEvenings.white;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import org.beveragethermal.core.prediction.Prediction;
@@ -167,5 +168,29 @@ class PlanCornersTest {
         assertThat(texts.clock(after(600))).isEqualTo("01:00");
         assertThat(texts.naming(request).clock(after(60))).isEqualTo("16:00");
         assertThat(texts.naming(request).clock(after(600))).isEqualTo("2027-06-19 01:00");
+    }
+
+    /** A host may say "always" by the first and the last of all instants. */
+    @Test
+    void aWindowWithoutEndsIsAsGoodAsNone() {
+        Gear always = refrigerator();
+        Gear windowed = new Gear(
+                always.id(),
+                always.name(),
+                always.kind(),
+                always.surroundings(),
+                always.capacity(),
+                List.of(new Window(Instant.MIN, Instant.MAX)));
+        BottleOrder order = white("white", 22, "room", 240);
+        assertThat(Planner.plan(room().gear(windowed).bottle(order).build()).instructions())
+                .isEqualTo(
+                        Planner.plan(room().gear(always).bottle(order).build()).instructions());
+    }
+
+    @Test
+    void aTimeLimitThatCannotBeCountedIsRefused() {
+        assertThatThrownBy(() -> PlanLimits.within(ChronoUnit.FOREVER.getDuration()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("at most a day");
     }
 }
