@@ -100,7 +100,7 @@ final class CandidateBook {
                 forecaster,
                 danger,
                 earlier,
-                route -> correctionsK.getOrDefault(corrections.source(route), 0.0));
+                route -> correctionsK.getOrDefault(corrections.source(order, route), 0.0));
     }
 
     Task task(BottleOrder order) {

@@ -14,22 +14,28 @@ final class Corrections {
     /** Differences below this are those of the flow tables [K]. */
     private static final double NOTABLE_K = 0.02;
 
+    private final Site site;
     private final GearPools pools;
     private final Map<BottleOrder, Map<String, Double>> kelvins = new HashMap<>();
 
-    Corrections(GearPools pools) {
+    Corrections(Site site, GearPools pools) {
+        this.site = site;
         this.pools = pools;
     }
 
-    void learn(Planning.Round round) {
+    /** Learns from a round and says whether there was anything to learn. */
+    boolean learn(Planning.Round round) {
+        boolean[] learned = {false};
         round.chosen().forEach((order, candidate) -> {
             double more =
                     round.outcome(order).poursK().get(0) - candidate.forecast().pouredK();
             if (Math.abs(more) > NOTABLE_K) {
                 kelvins.computeIfAbsent(order, key -> new LinkedHashMap<>())
-                        .merge(source(candidate.route()), more, Double::sum);
+                        .merge(source(order, candidate.route()), more, Double::sum);
+                learned[0] = true;
             }
         });
+        return learned[0];
     }
 
     /** What a bottle's forecasts are to be shifted by, by where it has been last but for its table. */
@@ -37,11 +43,13 @@ final class Corrections {
         return Map.copyOf(kelvins.getOrDefault(order, Map.of()));
     }
 
-    /** What corrections are kept under: the last gear on a route, or the place where it begins. */
-    String source(Route route) {
+    /** What corrections are kept under: the last gear on a route before the bottle is served, or the place where it begins. */
+    String source(BottleOrder order, Route route) {
+        double servedS = site.seconds(order.servedAt());
         String source = pools.poolId(route.legs().get(0).where());
         for (Leg leg : route.legs()) {
-            source = pools.isGear(leg.where()) ? pools.poolId(leg.where()) : source;
+            boolean before = leg.fromS() < servedS;
+            source = before && pools.isGear(leg.where()) ? pools.poolId(leg.where()) : source;
         }
         return source;
     }

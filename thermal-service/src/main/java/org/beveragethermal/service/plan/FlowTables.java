@@ -66,9 +66,11 @@ final class FlowTables {
         }
     }
 
-    /** How a bottle goes on where it starts; empty if it cannot stand there. */
+    /** How a bottle goes on where it starts, also if it goes faster than predicted; empty if it cannot stand there. */
     Optional<Strand> start(FilledVessel bottle, String where) {
-        return starts.computeIfAbsent(new Start(bottle, where), key -> Strand.of(site, bottle, where, 0, 0, endS));
+        return starts.computeIfAbsent(
+                new Start(bottle, where),
+                key -> Strand.of(site, bottle, where, 0, 0, (1 + Forecaster.SPEED_SIGMA) * endS));
     }
 
     private boolean isSteady(String where) {

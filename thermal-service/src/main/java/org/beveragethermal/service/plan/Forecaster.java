@@ -62,6 +62,10 @@ final class Forecaster {
         return after -> flow.after(leg.fromS(), startK, after);
     }
 
+    private static double heatCapacity(FilledVessel bottle, double kelvins) {
+        return bottle.liquidMassKg() * bottle.liquid().specificHeatCapacity(kelvins);
+    }
+
     /** One way along a route, with time stretched before and after the bottle is ready. */
     private final class Walk {
 
@@ -78,10 +82,17 @@ final class Forecaster {
             int pour = 0;
             for (int i = 0; i < endsK.length; i++) {
                 Leg leg = route.legs().get(i);
-                double stretch = leg.fromS() < task.readyS() ? before : after;
-                boolean decanted = task.isDecanted() && leg.fromS() >= task.readyS() && !isReady(route, i - 1, task);
-                here = decanted ? task.decantedK(here, site.airK(leg.where(), leg.fromS())) : here;
-                DoubleUnaryOperator course = inLeg(task, leg, here);
+                double decantedS = task.readyS();
+                double leftK = here;
+                if (task.isDecanted() && leg.fromS() < decantedS && decantedS < leg.toS()) {
+                    leftK = inLeg(task, leg, here).applyAsDouble(before * (decantedS - leg.fromS()));
+                    leg = new Leg(leg.where(), decantedS, leg.toS());
+                }
+                double beginsK = task.isDecanted() && leg.fromS() == decantedS
+                        ? task.decantedK(leftK, site.airK(leg.where(), decantedS))
+                        : leftK;
+                double stretch = leg.fromS() < decantedS ? before : after;
+                DoubleUnaryOperator course = inLeg(task, leg, beginsK);
                 while (pour < poursK.length && task.pourS(pour) <= leg.toS()) {
                     poursK[pour] = course.applyAsDouble(stretch * (task.pourS(pour) - leg.fromS()));
                     pour++;
@@ -111,14 +122,6 @@ final class Forecaster {
                 times.add(time);
                 kelvins.add(temperatureK);
             }
-        }
-
-        private static boolean isReady(Route route, int leg, Task task) {
-            return leg >= 0 && route.legs().get(leg).fromS() >= task.readyS();
-        }
-
-        private static double heatCapacity(FilledVessel bottle, double kelvins) {
-            return bottle.liquidMassKg() * bottle.liquid().specificHeatCapacity(kelvins);
         }
     }
 }

@@ -40,7 +40,9 @@ final class InstructionWriter {
         CoupledRun bath = Objects.requireNonNull(round.together().baths().get(use.gearId()));
         if (!site.isFilledAtStart(use.gearId())) {
             Duration before = Duration.between(use.filledAt(), site.instant(bath.firstS(use.gearId())));
-            Reason inTime = Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
+            Reason inTime = Site.seconds(before) < Site.FILLED_BEFORE_S
+                    ? Reason.of(Reason.Code.FILLED_LATE)
+                    : Reason.of(Reason.Code.READY_IN_TIME, new Argument.Span(before));
             tend(use.gearId(), use.filledAt(), Instruction.Action.FILL, inTime);
         }
         for (TopUp topUp : bath.topUps(use.gearId())) {

@@ -3,6 +3,7 @@ package org.beveragethermal.service.plan;
 
 import java.text.MessageFormat;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.function.UnaryOperator;
 
@@ -35,12 +37,19 @@ public final class PlanTexts {
     private final Locale locale;
     private final DateTimeFormatter clock;
     private final UnaryOperator<String> names;
+    private final Optional<LocalDate> day;
 
-    private PlanTexts(ResourceBundle bundle, Locale locale, DateTimeFormatter clock, UnaryOperator<String> names) {
+    private PlanTexts(
+            ResourceBundle bundle,
+            Locale locale,
+            DateTimeFormatter clock,
+            UnaryOperator<String> names,
+            Optional<LocalDate> day) {
         this.bundle = bundle;
         this.locale = locale;
         this.clock = clock;
         this.names = names;
+        this.day = day;
     }
 
     /**
@@ -73,7 +82,8 @@ public final class PlanTexts {
                 Objects.requireNonNull(bundle, "bundle"),
                 locale,
                 DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone),
-                id -> id);
+                id -> id,
+                Optional.empty());
     }
 
     /**
@@ -88,10 +98,11 @@ public final class PlanTexts {
         request.places().values().forEach(place -> known.put(place.id(), place.name()));
         request.gear().values().forEach(gear -> known.put(gear.id(), gear.name()));
         request.bottles().forEach(bottle -> known.put(bottle.id(), bottle.name()));
-        return new PlanTexts(bundle, locale, clock, id -> {
+        UnaryOperator<String> naming = id -> {
             String name = known.get(id);
             return name == null ? names.apply(id) : name;
-        });
+        };
+        return new PlanTexts(bundle, locale, clock, naming, Optional.of(date(request.startsAt())));
     }
 
     /**
@@ -120,13 +131,18 @@ public final class PlanTexts {
     }
 
     /**
-     * A moment as time of day.
+     * A moment as time of day; of another day than that on which a named request begins, with its date.
      *
      * @param at the moment
-     * @return hours and minutes
+     * @return hours and minutes, the date before them if need be
      */
     public String clock(Instant at) {
-        return clock.format(at);
+        boolean sameDay = day.map(date(at)::equals).orElse(true);
+        return sameDay ? clock.format(at) : date(at) + " " + clock.format(at);
+    }
+
+    private LocalDate date(Instant at) {
+        return LocalDate.ofInstant(at, clock.getZone());
     }
 
     /**

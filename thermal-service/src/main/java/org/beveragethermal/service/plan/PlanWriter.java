@@ -81,7 +81,7 @@ final class PlanWriter {
                 route.legs().stream()
                         .map(leg -> new Stay(leg.where(), site.instant(leg.fromS()), site.instant(leg.toS())))
                         .toList(),
-                latest(assessor, chosen),
+                latest(assessor, chosen, outcome),
                 pours,
                 outcome.coldestK(),
                 outcome.warmestK(),
@@ -97,14 +97,18 @@ final class PlanWriter {
                                 repaired));
     }
 
-    /** Puts off the last thing before serving minute by minute as long as all pours stay in range. */
-    private Optional<Instant> latest(Assessor assessor, Candidate chosen) {
+    /**
+     * Puts off the last thing before serving minute by minute as long as all pours stay in range, each as much warmer or colder than its
+     * forecast as the coupled run has it.
+     */
+    private Optional<Instant> latest(Assessor assessor, Candidate chosen, Outcome outcome) {
         List<Leg> legs = chosen.route().legs();
         Leg last = chosen.route().endingAtOrAfter(assessor.task().readyS());
         int at = legs.indexOf(last);
-        if (at == 0 || chosen.costs().get(0) > 0) {
+        if (at == 0 || !outcome.isInRange()) {
             return Optional.empty();
         }
+        Forecast planned = assessor.assess(chosen.route()).forecast();
         double latest = last.fromS();
         double most = Math.min(last.toS(), latest + Site.seconds(MOST_PUT_OFF));
         for (double start = latest + StartTimes.MINUTE_S; start < most; start += StartTimes.MINUTE_S) {
@@ -113,16 +117,24 @@ final class PlanWriter {
             put.set(at, new Leg(last.where(), start, last.toS()));
             boolean gearStays =
                     site.isThere(legs.get(at - 1).where(), legs.get(at - 1).fromS(), start);
-            if (!gearStays
-                    || assessor.assess(new Route(chosen.route().kind(), put))
-                                    .costs()
-                                    .get(0)
-                            > 0) {
+            Forecast forecast =
+                    assessor.assess(new Route(chosen.route().kind(), put)).forecast();
+            if (!gearStays || !isInRange(assessor.task(), forecast, planned, outcome)) {
                 break;
             }
             latest = start;
         }
         return Optional.of(site.instant(latest));
+    }
+
+    private static boolean isInRange(Task task, Forecast forecast, Forecast planned, Outcome outcome) {
+        for (int i = 0; i < forecast.pours(); i++) {
+            double kelvins = forecast.pourK(i) + outcome.poursK().get(i) - planned.pourK(i);
+            if (kelvins < task.lowK() || kelvins > task.highK()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private List<GearUse> uses() {

@@ -51,7 +51,7 @@ final class Planning {
         this.pools = new GearPools(request);
         this.ice = new IceSupply(request);
         this.earlier = earlier;
-        this.corrections = new Corrections(pools);
+        this.corrections = new Corrections(site, pools);
         this.book = new CandidateBook(request, site, pools, ice, earlier, corrections);
         this.choice = new RouteChoice(site, pools, ice, request.movesPerMinute());
         this.runs = new CoupledRuns(site, ice);
@@ -124,8 +124,8 @@ final class Planning {
         Round first = round(1);
         Round best = first;
         Round last = first;
-        while (last.number() < MOST_ROUNDS && last.fails() && hasTime()) {
-            corrections.learn(last);
+        // Where nothing was learned another round would choose the same.
+        while (last.number() < MOST_ROUNDS && last.fails() && hasTime() && corrections.learn(last)) {
             last = round(last.number() + 1);
             best = BETTER.compare(last, best) < 0 ? last : best;
         }

@@ -35,12 +35,17 @@ public record Reason(Code code, List<Argument> arguments) {
         CLOSEST,
         /** Nothing does better than leaving it. Temperature when poured. */
         NOTHING_BETTER,
-        /** What bottles do to each other in shared gear. Temperature when poured alone, temperature when poured together. */
+        /**
+         * The run of the whole plan differs from the forecast: bottles share gear, a bath has stood for a while, less is left in the
+         * bottle. Temperature when poured as forecast for the bottle by itself, temperature when poured in the run.
+         */
         TOGETHER,
         /** The first choice failed when all ran together. Temperature when poured then. */
         REPAIRED,
-        /** A bath is filled so that its water is cold when the first bottle goes in. How long before. */
+        /** A bath is filled so that it has settled when the first bottle goes in. How long before. */
         READY_IN_TIME,
+        /** A bath is filled later than that, as there is no time. */
+        FILLED_LATE,
         /** Ice is added because it would be gone. Moment when it would be gone. */
         ICE_RUNS_OUT,
         /** The gear is there no longer. Where, until when. */

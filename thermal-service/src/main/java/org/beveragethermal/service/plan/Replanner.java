@@ -80,6 +80,10 @@ public final class Replanner {
     }
 
     private Replan replan(List<News> news, PlanLimits limits, PlanMonitor monitor) {
+        if (plan.bottles().stream().allMatch(bottle -> Resumption.isFinished(bottle.order(), from))) {
+            throw new IllegalArgumentException(
+                    "re-plan at " + from + ": expected a moment before the last bottle is finished");
+        }
         Resumption resumption = new Resumption(plan, from);
         NewsDesk desk = new NewsDesk(plan, from, resumption);
         news.forEach(desk::take);

@@ -130,7 +130,7 @@ public enum Sentence {
     NEWS_READ_COLDER(2),
     /** A place is not as forecast: which. */
     NEWS_PLACE_CHANGED(1),
-    /** Room had to be made: for which bottles. */
+    /** Nothing in the news names the bottle, but others that it shares places and gear with: which. */
     NEWS_OTHERS(1),
     /** Nothing in the news names the bottle: it goes better this way from now on. */
     NEWS_PRESENT(0),

@@ -18,6 +18,9 @@ final class Site {
     /** A bath is filled this long before its first bottle goes in, so that its water is cold by then. */
     static final double FILLED_BEFORE_S = 15 * 60;
 
+    /** Beyond a thousand years nobody counts milliseconds. */
+    private static final long MOST_COUNTED_S = 31_536_000_000L;
+
     private final PlanRequest request;
     private final Map<String, Place> places;
     private final Map<String, Gear> gear;
@@ -119,7 +122,9 @@ final class Site {
     }
 
     static double seconds(Duration duration) {
-        return duration.toMillis() / 1000.0;
+        // Windows may begin at the first of all instants and end at the last.
+        boolean counted = Math.abs(duration.toSeconds()) < MOST_COUNTED_S;
+        return counted ? duration.toMillis() / 1000.0 : (double) duration.toSeconds();
     }
 
     static Duration duration(double seconds) {

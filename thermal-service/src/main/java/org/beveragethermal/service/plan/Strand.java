@@ -43,7 +43,7 @@ final class Strand {
      * @return empty if it cannot begin at its temperature, or cannot stand there
      */
     static Optional<Strand> of(Site site, FilledVessel bottle, String where, double fromS, double ageS, double lastsS) {
-        double span = Math.max(lastsS, FINE_END_S);
+        double span = FINE_END_S + COARSE_S * Math.ceil(Math.max(0, lastsS - FINE_END_S) / COARSE_S);
         Scene.Builder scene = Scene.builder().startingAfter(site.weather(fromS));
         try {
             if (ageS > 0) {
