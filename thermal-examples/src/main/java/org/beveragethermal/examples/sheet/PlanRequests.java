@@ -79,6 +79,8 @@ public final class PlanRequests {
         for (Bucket bucket : scenario.buckets()) {
             request.gear(filled(scenario, bucket));
         }
+        scenario.iceStock()
+                .ifPresent(stock -> request.ice(org.beveragethermal.service.plan.IceStock.of(stock.massKg())));
         Map<String, Integer> served = new LinkedHashMap<>();
         for (Serving serving : scenario.servings()) {
             for (int i = 0; i < serving.bottles(); i++) {

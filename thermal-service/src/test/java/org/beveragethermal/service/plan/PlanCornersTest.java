@@ -27,6 +27,7 @@ import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.airing.Airing;
 import org.beveragethermal.service.target.RangePolicy;
 import org.beveragethermal.service.target.Targets;
 import org.junit.jupiter.api.Test;
@@ -122,8 +123,7 @@ class PlanCornersTest {
     /** A heavy carafe out of a warm room warms what is poured into it; the forecast reckons with it as the coupled run does. */
     @Test
     void theForecastKnowsOfTheCarafe() {
-        BottleOrder red =
-                wanted("red", 14, 12, 20, 120, 20).aired(new Airing(Duration.ofMinutes(45), "room", Vessels.magnum()));
+        BottleOrder red = wanted("red", 14, 12, 20, 120, 20).aired(Airing.carafe(Duration.ofMinutes(45), "room"));
         ServicePlan plan = Planner.plan(room().gear(refrigerator()).bottle(red).build());
         assertThat(plan.bottles().get(0).reasons())
                 .extracting(Reason::code)
