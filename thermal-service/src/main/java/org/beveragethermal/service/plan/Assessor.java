@@ -9,6 +9,7 @@ final class Assessor {
 
     /** What is to be least, the most important first; whole numbers. */
     static final List<String> LEVELS = List.of(
+            "drinks with a pour out of range",
             "pours out of range",
             "tenths of a kelvin that margins lack",
             "changes of the earlier plan",
@@ -50,11 +51,13 @@ final class Assessor {
         Forecast forecast = forecaster.of(task, route, correctionK.applyAsDouble(route));
         double lacksK = forecast.shortfallK(task.lowK(), task.highK(), MARGIN_DEVIATIONS)
                 - earlier.forgivenK(task.order(), route);
+        long outside = forecast.outside(task.lowK(), task.highK());
         return new Candidate(
                 route,
                 forecast,
                 List.of(
-                        forecast.outside(task.lowK(), task.highK()),
+                        Math.min(1, outside),
+                        outside,
                         (long) Math.ceil(PER_KELVIN * Math.max(0, lacksK) - 1e-6),
                         earlier.changes(task.order(), route),
                         moves(route),

@@ -16,9 +16,19 @@ record Candidate(Route route, Forecast forecast, List<Long> costs) {
         costs = List.copyOf(costs);
     }
 
+    /** In range at every pour. */
+    boolean isInRange() {
+        return costs.get(0) == 0;
+    }
+
+    /** Pours out of range. */
+    long poursOutside() {
+        return costs.get(1);
+    }
+
     /** In range at every pour with all the margin that is wanted. */
     boolean does() {
-        return costs.get(0) == 0 && costs.get(1) == 0;
+        return isInRange() && costs.get(2) == 0;
     }
 
     /** Whether it costs less, the most important level first. */
@@ -28,7 +38,7 @@ record Candidate(Route route, Forecast forecast, List<Long> costs) {
 
     /** Whether it serves the drink better, whatever the work. */
     boolean servesBetterThan(Candidate other) {
-        return compare(other, 2) < 0;
+        return compare(other, 3) < 0;
     }
 
     private int compare(Candidate other, int levels) {

@@ -27,6 +27,9 @@ final class CandidateBook {
     private final Forecaster forecaster;
     private final Danger danger;
     private final ConcurrentMap<Object, Task> tasks = new ConcurrentHashMap<>(ROOM);
+    /** Set between rounds only. */
+    private boolean wide;
+
     private final ConcurrentMap<Wanted, List<Candidate>> known = new ConcurrentHashMap<>(ROOM);
 
     /** All that candidates of a bottle depend on. */
@@ -43,6 +46,12 @@ final class CandidateBook {
         this.tables = new FlowTables(site, request.bottles());
         this.forecaster = new Forecaster(site, tables);
         this.danger = new Danger(site);
+    }
+
+    /** Looks for more routes from now on, such as free scarce gear early. */
+    void widen() {
+        wide = true;
+        known.clear();
     }
 
     /** Candidates by bottle, in the order of the request, the cheapest first. */
@@ -89,7 +98,7 @@ final class CandidateBook {
     private List<Candidate> search(BottleOrder order) {
         Assessor assessor = assessor(order);
         return new CandidateSearch(site, assessor, means(assessor.task()), pools, request.movesPerMinute())
-                .candidates(earlier.route(order));
+                .candidates(earlier.route(order), wide);
     }
 
     /** Puts costs on routes of a bottle with what is known by now. */

@@ -40,8 +40,12 @@ final class CandidateSearch {
         this.fewHands = movesPerMinute.isPresent();
     }
 
-    /** Candidates, the cheapest first, one at least; none that another outdoes. */
-    List<Candidate> candidates(Optional<Route> earlier) {
+    /**
+     * Candidates, the cheapest first, one at least; none that another outdoes.
+     *
+     * @param wide whether such are wanted too that free scarce gear early
+     */
+    List<Candidate> candidates(Optional<Route> earlier, boolean wide) {
         List<Candidate> all = new ArrayList<>();
         earlier.ifPresent(route -> all.add(assessor.assess(route)));
         Candidate stay = stays(all);
@@ -50,7 +54,11 @@ final class CandidateSearch {
                 all.addAll(oneMeans(id));
             }
         }
-        new TwoMeans(site, assessor, means, keepers).addTo(all);
+        TwoMeans two = new TwoMeans(site, assessor, means, keepers);
+        two.addTo(all);
+        if (wide) {
+            two.addHeldTo(all);
+        }
         new Turns(site, assessor, means).addTo(all);
         if (fewHands) {
             stagger(all);
@@ -124,7 +132,7 @@ final class CandidateSearch {
         out.add(best);
         Candidate later = best;
         for (Candidate candidate : tried) {
-            boolean sameLevel = candidate.costs().get(0).equals(best.costs().get(0));
+            boolean sameLevel = candidate.poursOutside() == best.poursOutside();
             if (sameLevel && start(candidate) > start(later) && best.servesBetterThan(candidate)) {
                 later = candidate;
             }

@@ -4,6 +4,7 @@ package org.beveragethermal.service.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -221,15 +222,20 @@ final class CoupledRun {
         return looks;
     }
 
-    /** What the model leaves out, bottle by bottle. */
+    /** What the model leaves out; bottles of one kind that are in the same places are asked once, as asking takes as long as running. */
     List<String> notes() {
         List<String> notes = new ArrayList<>();
-        for (BottleOrder order : routes.keySet()) {
-            notes.addAll(run.vessel(order.id()).limits());
-            if (order.carafe().isPresent()) {
-                notes.addAll(run.vessel(CARAFE + order.id()).limits());
+        Set<Object> asked = new HashSet<>();
+        routes.forEach((order, route) -> {
+            Set<String> places = new HashSet<>();
+            route.legs().forEach(leg -> places.add(leg.where()));
+            if (asked.add(List.of(order.bottle().vessel(), order.bottle().liquid(), places, order.airing()))) {
+                notes.addAll(run.vessel(order.id()).limits());
+                order.carafe()
+                        .ifPresent(carafe ->
+                                notes.addAll(run.vessel(CARAFE + order.id()).limits()));
             }
-        }
+        });
         return notes;
     }
 

@@ -97,10 +97,15 @@ final class Planning {
                     .sum();
         }
 
+        /** Whether the choice itself leaves a bottle out of range. */
+        boolean lacks() {
+            return chosen.values().stream().anyMatch(candidate -> !candidate.isInRange());
+        }
+
         /** Whether a bottle fails of which the choice promised otherwise. */
         boolean fails() {
             return chosen.entrySet().stream()
-                    .anyMatch(entry -> entry.getValue().costs().get(0) == 0
+                    .anyMatch(entry -> entry.getValue().isInRange()
                             && !outcome(entry.getKey()).isInRange());
         }
     }
@@ -125,6 +130,11 @@ final class Planning {
         Round best = first;
         Round last = first;
         // Where nothing was learned another round would choose the same.
+        if (first.lacks() && hasTime()) {
+            book.widen();
+            last = round(2);
+            best = BETTER.compare(last, first) < 0 ? last : first;
+        }
         while (last.number() < MOST_ROUNDS && last.fails() && hasTime() && corrections.learn(last)) {
             last = round(last.number() + 1);
             best = BETTER.compare(last, best) < 0 ? last : best;

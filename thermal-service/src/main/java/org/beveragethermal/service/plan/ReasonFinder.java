@@ -90,7 +90,7 @@ final class ReasonFinder {
         occupied.forEach(id -> reasons.add(Reason.of(Reason.Code.TAKEN, new Argument.Where(id))));
         for (String id : means) {
             boolean does = all.stream()
-                    .anyMatch(other -> other.costs().get(0) == 0
+                    .anyMatch(other -> other.isInRange()
                             && pools.poolId(meansOf(other.route())).equals(id));
             if (!does
                     && !id.equals(taken)

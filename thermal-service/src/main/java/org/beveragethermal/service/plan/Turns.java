@@ -34,8 +34,8 @@ final class Turns {
             return;
         }
         for (Candidate atTable : List.copyOf(all)) {
-            boolean leaves = atTable.costs().get(0) > 0
-                    && atTable.costs().get(0) < task.pours()
+            boolean leaves = atTable.poursOutside() > 0
+                    && atTable.poursOutside() < task.pours()
                     && keptIn(atTable).equals(task.order().servedIn());
             for (String id : means) {
                 if (leaves && site.gear(id).isPresent() && !keeps(all, atTable, id)) {
@@ -55,7 +55,7 @@ final class Turns {
     private boolean keeps(List<Candidate> all, Candidate atTable, String id) {
         String means = atTable.route().endingAtOrAfter(task.readyS()).where();
         return all.stream()
-                .filter(other -> other.costs().get(0) == 0 && keptIn(other).equals(id))
+                .filter(other -> other.isInRange() && keptIn(other).equals(id))
                 .anyMatch(other ->
                         other.route().endingAtOrAfter(task.readyS()).where().equals(means));
     }

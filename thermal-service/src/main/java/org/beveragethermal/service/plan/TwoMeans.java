@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Adds routes through two means, one after the other, where neither of the two does alone. */
+/** Adds routes through two means, one after the other: where neither of the two does alone, or where gear is scarce. */
 final class TwoMeans {
 
     /** When the second means begins, before the bottle is ready [min]. */
@@ -44,6 +44,25 @@ final class TwoMeans {
         }
     }
 
+    /**
+     * Adds routes on which one means brings the bottle to its temperature early and another, often a refrigerator, holds it there, so that
+     * the first is free again: for each time of holding the cheapest that serves in range.
+     */
+    void addHeldTo(List<Candidate> all) {
+        for (String first : means) {
+            for (String second : means) {
+                boolean two = !first.equals(second) && site.gear(first).isPresent() && site.gear(second).isPresent();
+                if (two && !first.equals(task.order().startsIn())) {
+                    for (int secondMin : SECOND_MIN) {
+                        best(first, second, secondMin, Optional.empty())
+                                .filter(Candidate::isInRange)
+                                .ifPresent(all::add);
+                    }
+                }
+            }
+        }
+    }
+
     /** Whether gear brings a bottle to its temperature on a route, alone. */
     private boolean uses(Candidate candidate, String id) {
         return candidate.route().kind() == Route.Kind.ONE_MEANS
@@ -67,23 +86,29 @@ final class TwoMeans {
     private Optional<Candidate> best(String first, String second) {
         Optional<Candidate> best = Optional.empty();
         for (int secondMin : SECOND_MIN) {
-            for (int firstMin : FIRST_MIN) {
-                double change = StartTimes.wholeAfter(task.readyS() - secondMin * StartTimes.MINUTE_S);
-                double start = Math.max(0, change - firstMin * StartTimes.MINUTE_S);
-                if (change <= start || start > task.startLimitS()) {
-                    continue;
-                }
-                for (String keeper : keepers.with(second)) {
-                    Route route = Route.of(
-                            Route.Kind.TWO_MEANS,
-                            new Leg(task.order().startsIn(), 0, start),
-                            new Leg(first, start, change),
-                            new Leg(second, change, task.readyS()),
-                            keepers.airing(),
-                            new Leg(keeper, task.servedS(), task.finishedS()));
-                    if (keepers.isThere(route)) {
-                        best = better(best, assessor.assess(route));
-                    }
+            best = best(first, second, secondMin, best);
+        }
+        return best;
+    }
+
+    private Optional<Candidate> best(String first, String second, int secondMin, Optional<Candidate> bestSoFar) {
+        Optional<Candidate> best = bestSoFar;
+        for (int firstMin : FIRST_MIN) {
+            double change = StartTimes.wholeAfter(task.readyS() - secondMin * StartTimes.MINUTE_S);
+            double start = Math.max(0, change - firstMin * StartTimes.MINUTE_S);
+            if (change <= start || start > task.startLimitS()) {
+                continue;
+            }
+            for (String keeper : keepers.with(second)) {
+                Route route = Route.of(
+                        Route.Kind.TWO_MEANS,
+                        new Leg(task.order().startsIn(), 0, start),
+                        new Leg(first, start, change),
+                        new Leg(second, change, task.readyS()),
+                        keepers.airing(),
+                        new Leg(keeper, task.servedS(), task.finishedS()));
+                if (keepers.isThere(route)) {
+                    best = better(best, assessor.assess(route));
                 }
             }
         }
