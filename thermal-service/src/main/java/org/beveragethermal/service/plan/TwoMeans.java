@@ -51,7 +51,9 @@ final class TwoMeans {
     void addHeldTo(List<Candidate> all) {
         for (String first : means) {
             for (String second : means) {
-                boolean two = !first.equals(second) && site.gear(first).isPresent() && site.gear(second).isPresent();
+                boolean two = !first.equals(second)
+                        && site.gear(first).isPresent()
+                        && site.gear(second).isPresent();
                 if (two && !first.equals(task.order().startsIn())) {
                     for (int secondMin : SECOND_MIN) {
                         best(first, second, secondMin, Optional.empty())

@@ -212,6 +212,22 @@ class PlanConditionsTest {
                 .allMatch(pour -> Double.isFinite(pour.expected().meanK()));
     }
 
+    /** One bucket for two, six bottles at one time, a refrigerator that is too slow alone: chilled by twos, held until they are poured. */
+    @Test
+    void scarceGearChillsInBatchesThatAreHeld() {
+        List<BottleOrder> whites = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            whites.add(Evenings.order("white " + i, "white-light", 22, "room", 90, "room"));
+        }
+        ServicePlan plan = Planner.plan(Evenings.request(
+                List.of(Evenings.bucket("bucket", 6, 2), Evenings.refrigerator("cold", 8, 6)), whites));
+        assertThat(plan.bottles()).allMatch(bottle -> bottle.verdict().inRange());
+        assertThat(plan.bottles())
+                .filteredOn(bottle ->
+                        bottle.stays().stream().anyMatch(stay -> stay.where().equals("cold")))
+                .hasSizeGreaterThanOrEqualTo(4);
+    }
+
     @Test
     void anOpenedWineStandsWhereItIsOpened() {
         BottleOrder red = Evenings.order("red", "red-full", 14, "room", 120, "room")
