@@ -40,9 +40,11 @@
  *       is moved, and what others do to a bath, is not in the tables: the coupled run sees both.
  *   <li><b>Candidates.</b> A bottle stays; goes through one means and is kept at its table or in gear; through two, where neither of the two
  *       does alone; or into gear and out by turns while it is drunk, where neither table nor gear keeps it. Of each the moment to begin that
- *       serves the drink best and of equals the latest, and a later one that loads the gear less. A candidate on which the drink begins to freeze, fills its
- *       vessel to the brim, or on which glass is plunged through more than 42 K, is none, whatever it would bring.
- *   <li><b>Costs</b>, whole numbers, the first counts most: pours out of range; tenths of a kelvin that margins lack; changes of an earlier
+ *       serves the drink best and of equals the latest, and a later one that loads the gear less. Where the choice leaves a drink out of range,
+ *       such routes are added as free scarce gear early: one means chills, another holds. A candidate on which the drink begins to freeze,
+ *       fills its vessel to the brim, is out of its holding temperatures for too long by the request's jurisdiction or above 65 °C when it is
+ *       poured, or on which glass is plunged through more than 42 K, is none, whatever it would bring.
+ *   <li><b>Costs</b>, whole numbers, the first counts most: drinks with a pour out of range; pours out of range; tenths of a kelvin that margins lack; changes of an earlier
  *       plan; moves; ice in tens of grams; minutes of early start. The margin wanted is 1.28 standard deviations towards the side that the
  *       bottle comes from, 0.2 K towards the other; the standard deviation is what 15 % more or less speed does, before serving and
  *       after it apart (a judgement from the scatter of the laws).
