@@ -34,6 +34,7 @@ class DocumentsTest {
                 "README.md",
                 "thermal-materials/docs/accuracy.md",
                 "thermal-core/docs/accuracy.md",
+                "thermal-core/docs/calibration.md",
                 "thermal-core/docs/cases.md",
                 "thermal-core/docs/measured.md",
                 "thermal-core/docs/questions.md",

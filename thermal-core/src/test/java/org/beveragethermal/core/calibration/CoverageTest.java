@@ -3,11 +3,17 @@ package org.beveragethermal.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.beveragethermal.testsupport.DocumentParts;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -19,6 +25,10 @@ class CoverageTest {
 
     private static final int RUNS = Integer.getInteger("coverage.runs", 1000);
     private static final long SEED = 20261126L;
+    /** The documents show this many; more runs leave no table. */
+    private static final int SHOWN = 1000;
+
+    private static final Map<String, List<String>> ROWS = new ConcurrentSkipListMap<>();
     private static final double[] TIMES =
             IntStream.range(0, 20).mapToDouble(i -> 15 * i).toArray();
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -49,9 +59,27 @@ class CoverageTest {
                 .map(i -> hit.applyAsInt(sources[i]))
                 .sum();
         BinomialDistribution exact = new BinomialDistribution(null, RUNS, probability);
-        assertThat(hits)
-                .as("%s: %d of %d at %s", what, hits, RUNS, probability)
-                .isBetween(exact.inverseCumulativeProbability(0.0005), exact.inverseCumulativeProbability(0.9995));
+        int fewest = exact.inverseCumulativeProbability(0.0005);
+        int most = exact.inverseCumulativeProbability(0.9995);
+        ROWS.put(
+                salt + what + probability,
+                List.of(
+                        what,
+                        String.format(Locale.ROOT, "%.0f %%", 100 * probability),
+                        String.format(Locale.ROOT, "%.1f %%", 100.0 * hits / RUNS),
+                        Integer.toString(RUNS),
+                        String.format(Locale.ROOT, "%.1f to %.1f %%", 100.0 * fewest / RUNS, 100.0 * most / RUNS)));
+        assertThat(hits).as("%s: %d of %d at %s", what, hits, RUNS, probability).isBetween(fewest, most);
+    }
+
+    @AfterAll
+    static void leaveTable() {
+        if (RUNS == SHOWN) {
+            DocumentParts.leaveTable(
+                    "calibration-coverage",
+                    List.of("Interval", "Nominal", "Found", "Logs", "Band of 99.9 %"),
+                    List.copyOf(ROWS.values()));
+        }
     }
 
     private static int in(ConfidenceInterval interval, double truth) {
@@ -62,7 +90,7 @@ class CoverageTest {
     @ValueSource(doubles = {0.90, 0.95})
     void intervalsByLinearisation(double probability) {
         holds(
-                "linearised",
+                "of the rate, by linearisation",
                 probability,
                 1,
                 random -> in(fit(simulated(random, 0.1, 0)).build().run().interval("rate", probability), 0.008));
@@ -72,7 +100,7 @@ class CoverageTest {
     @ValueSource(doubles = {0.90, 0.95})
     void intervalsByProfile(double probability) {
         holds(
-                "profile",
+                "of the room, by profile",
                 probability,
                 2,
                 random -> in(
@@ -87,7 +115,7 @@ class CoverageTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.90, 0.95})
     void bandsOfNewReadings(double probability) {
-        holds("prediction band", probability, 3, random -> {
+        holds("of a new reading, by the prediction band", probability, 3, random -> {
             Band.Point point = fit(simulated(random, 0.1, 0))
                     .build()
                     .run()
@@ -104,7 +132,7 @@ class CoverageTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.90, 0.95})
     void intervalsWithAPriorThatIsTrue(double probability) {
-        holds("prior", probability, 4, random -> {
+        holds("of the room, by linearisation, with a prior that is true", probability, 4, random -> {
             double room = 4 + 0.5 * NORMAL.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
             double[] readings = simulated(random, 0.5, 0);
             return in(

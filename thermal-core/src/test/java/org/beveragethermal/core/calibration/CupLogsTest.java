@@ -4,6 +4,8 @@ package org.beveragethermal.core.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.List;
+import org.beveragethermal.testsupport.DocumentParts;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -60,7 +62,12 @@ class CupLogsTest {
                 .run();
         ResidualDiagnostics residuals = one.residuals();
         assertThat(residuals.rejectsModel()).isTrue();
-        assertThat(one.explain()).contains("THE MODEL IS REJECTED");
+        String words = one.explain();
+        assertThat(words).contains("THE MODEL IS REJECTED");
+        DocumentParts.leaveTable(
+                "calibration-rejected",
+                List.of("A single exponential through the mug's log"),
+                words.lines().map(line -> List.of(line.strip())).toList());
         assertThat(one.testAgainst(two).probability()).isLessThan(1e-6);
         assertThat(two.criteria().akaikeCorrected().orElseThrow())
                 .isLessThan(one.criteria().akaikeCorrected().orElseThrow() - 20);

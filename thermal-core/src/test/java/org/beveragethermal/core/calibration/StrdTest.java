@@ -3,9 +3,13 @@ package org.beveragethermal.core.calibration;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.beveragethermal.testsupport.DocumentParts;
 import org.beveragethermal.testsupport.OutsideChecks;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,6 +22,9 @@ class StrdTest {
 
     /** Certified values have eleven digits. */
     private static final double MOST = 11;
+
+    /** Rows of the table of the documents, by place of the set and start. */
+    private static final Map<Integer, List<String>> ROWS = new ConcurrentSkipListMap<>();
 
     static Stream<Arguments> cases() {
         return Strd.NAMES.stream().flatMap(name -> Stream.of(Arguments.of(name, 0), Arguments.of(name, 1)));
@@ -41,6 +48,9 @@ class StrdTest {
                 .min()
                 .orElseThrow();
         String id = "strd-" + name.toLowerCase(Locale.ROOT) + "-" + (start + 1);
+        ROWS.put(
+                2 * Strd.NAMES.indexOf(name) + start,
+                List.of(name, Integer.toString(start + 1), downwards(parameters), downwards(deviations)));
         check(id + "-parameters", set, start, "worst parameter", 6, parameters);
         check(id + "-deviations", set, start, "worst standard deviation", 5, deviations);
         check(
@@ -50,6 +60,19 @@ class StrdTest {
                 "residual standard deviation",
                 8,
                 digits(result.residualStandardDeviation(), set.standardDeviation()));
+    }
+
+    @AfterAll
+    static void leaveTable() {
+        DocumentParts.leaveTable(
+                "calibration-strd",
+                List.of("Set", "Start", "Digits of the worst parameter", "Digits of the worst standard deviation"),
+                List.copyOf(ROWS.values()));
+    }
+
+    /** To one decimal, never more than there are. */
+    private static String downwards(double digits) {
+        return String.format(Locale.ROOT, "%.1f", Math.floor(10 * digits) / 10);
     }
 
     private static void check(String id, Strd set, int start, String what, double least, double digits) {

@@ -3,6 +3,9 @@ package org.beveragethermal.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.beveragethermal.core.network.Boundary;
@@ -10,6 +13,7 @@ import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.testsupport.DocumentParts;
 import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.Test;
 
@@ -71,7 +75,7 @@ class TwoNodeFitTest {
                 Boundary air = Boundary.constant("air", 4 + ZERO_C);
                 Network network = Network.of(
                         java.util.List.of(liquid, glass),
-                        java.util.List.of(
+                        List.of(
                                 DirectPath.of("inside", liquid, glass, "convection", law(TwoNodeFitTest::inside))
                                         .scaledBy("inside"),
                                 DirectPath.of("outside", glass, air, "convection", law(TwoNodeFitTest::outside))
@@ -114,6 +118,23 @@ class TwoNodeFitTest {
                 .first()
                 .satisfies(further -> assertThat(further.reading()).startsWith("glass"));
         assertThat(report.advice()).anySatisfy(text -> assertThat(text).contains("inside and outside go together"));
+        leaveTable(report);
+    }
+
+    private static void leaveTable(Identifiability report) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("directions determined", report.rank() + " of " + report.parameters()));
+        rows.add(List.of("identifiable", report.isIdentifiable() ? "yes" : "no"));
+        report.together()
+                .forEach(pair -> rows.add(List.of(
+                        "correlation of " + pair.first() + " and " + pair.second(),
+                        String.format(Locale.ROOT, "%.3f", pair.correlation()))));
+        report.advice().forEach(advice -> rows.add(List.of("advice", advice)));
+        report.further()
+                .forEach(further -> rows.add(List.of(
+                        "reading " + further.reading() + " as well",
+                        String.format(Locale.ROOT, "%.0f times surer", further.gain()))));
+        DocumentParts.leaveTable("calibration-identifiability", List.of("Inside, outside and lag", "Report"), rows);
     }
 
     private static double error(FitResult result, String name) {

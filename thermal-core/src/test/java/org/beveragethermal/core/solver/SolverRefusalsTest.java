@@ -106,6 +106,20 @@ final class SolverRefusalsTest {
     }
 
     @Test
+    void givenStepsThatDoNotFit() {
+        Trajectory run = solver.solve(network, 3600);
+        NetworkSolver along = solver.alongStepsOf(run);
+        assertThatNoException().isThrownBy(() -> along.solve(network, 3600));
+        assertThatExceptionOfType(SolverException.class)
+                .isThrownBy(() -> along.solve(network, 7200))
+                .withMessageContaining("the given steps are used up")
+                .satisfies(e -> assertThat(e.timeS()).isBetween(3599.9, 7200.0));
+        assertThatExceptionOfType(SolverException.class)
+                .isThrownBy(() -> along.solve(List.of(new Phase(0, network), new Phase(3600, network)), 7200))
+                .withMessageContaining("the given steps are those of fewer phases");
+    }
+
+    @Test
     void stepBudgetCountsAllPhases() {
         Trajectory run = solver.solve(ThreeNodeProblem.phases(), 7200);
         assertThatNoException()

@@ -7,14 +7,19 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.beveragethermal.core.solver.RunCancelledException;
 import org.beveragethermal.core.uncertainty.UncertaintyBudget.Term;
 import org.beveragethermal.materials.provenance.Uncertainty;
+import org.beveragethermal.testsupport.DocumentParts;
 import org.beveragethermal.testsupport.OutsideChecks;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /** Worked examples of the guides on uncertainty: JCGM 100:2008, H.1, and JCGM 101:2008, clause 9. */
@@ -24,6 +29,8 @@ class GuideExamplesTest {
     private static final String SUPPLEMENT = "JCGM 101:2008, ";
     /** Written down before the first run. */
     private static final long SEED = 20261126L;
+
+    private static final Map<String, List<String>> ROWS = new ConcurrentSkipListMap<>();
 
     @Test
     void endGauge() {
@@ -35,30 +42,42 @@ class GuideExamplesTest {
                 new Term("temperature off 20 °C [K]", 0, 0.41, Double.POSITIVE_INFINITY),
                 new Term("difference of expansions [1/K]", length * 0.1, 0.58e-6, 50),
                 new Term("difference of temperatures [K]", -length * 11.5e-6, 0.029, 2)));
-        OutsideChecks.published("guide-end-gauge-combined", GUIDE)
-                .what("combined standard uncertainty")
-                .unit("nm")
-                .expected(32)
-                .within(0.5)
-                .check(budget.combined());
-        OutsideChecks.published("guide-end-gauge-freedom", GUIDE)
-                .what("effective degrees of freedom, cut to a whole number")
-                .unit("1")
-                .expected(16)
-                .within(0)
-                .check(Math.floor(budget.effectiveDegreesOfFreedom()));
-        OutsideChecks.published("guide-end-gauge-factor", GUIDE)
-                .what("coverage factor at 99 %")
-                .unit("1")
-                .expected(2.92)
-                .within(0.005)
-                .check(budget.coverageFactor(0.99));
-        OutsideChecks.published("guide-end-gauge-expanded", GUIDE)
-                .what("expanded uncertainty at 99 %, from the unrounded combined one")
-                .unit("nm")
-                .expected(93)
-                .within(1)
-                .check(budget.expanded(0.99));
+        check(
+                OutsideChecks.published("guide-end-gauge-combined", GUIDE),
+                GUIDE,
+                "combined standard uncertainty",
+                "nm",
+                0,
+                32,
+                0.5,
+                budget.combined());
+        check(
+                OutsideChecks.published("guide-end-gauge-freedom", GUIDE),
+                GUIDE,
+                "effective degrees of freedom, cut to a whole number",
+                "1",
+                0,
+                16,
+                0,
+                Math.floor(budget.effectiveDegreesOfFreedom()));
+        check(
+                OutsideChecks.published("guide-end-gauge-factor", GUIDE),
+                GUIDE,
+                "coverage factor at 99 %",
+                "1",
+                2,
+                2.92,
+                0.005,
+                budget.coverageFactor(0.99));
+        check(
+                OutsideChecks.published("guide-end-gauge-expanded", GUIDE),
+                GUIDE,
+                "expanded uncertainty at 99 %, from the unrounded combined one",
+                "nm",
+                0,
+                93,
+                1,
+                budget.expanded(0.99));
     }
 
     private static void additive(String clause, double[] widths, boolean normal, double uncertainty, double end) {
@@ -74,18 +93,24 @@ class GuideExamplesTest {
                         .sum());
         assertThat(answer.stable()).isTrue();
         String source = SUPPLEMENT + clause + ", additive model";
-        OutsideChecks.fromMemory("guide-additive-u-" + clause, source)
-                .what("standard uncertainty of a sum of four")
-                .unit("1")
-                .expected(uncertainty)
-                .within(answer.tolerance())
-                .check(answer.standardUncertainty());
-        OutsideChecks.fromMemory("guide-additive-end-" + clause, source)
-                .what("upper end of the 95 % interval of a sum of four")
-                .unit("1")
-                .expected(end)
-                .within(2 * answer.tolerance())
-                .check(answer.interval().high());
+        check(
+                OutsideChecks.fromMemory("guide-additive-u-" + clause, source),
+                source,
+                "standard uncertainty of a sum of four",
+                "1",
+                1,
+                uncertainty,
+                answer.tolerance(),
+                answer.standardUncertainty());
+        check(
+                OutsideChecks.fromMemory("guide-additive-end-" + clause, source),
+                source,
+                "upper end of the 95 % interval of a sum of four",
+                "1",
+                2,
+                end,
+                2 * answer.tolerance(),
+                answer.interval().high());
         assertThat(answer.interval().low()).isCloseTo(-end, within(2 * answer.tolerance()));
         assertThat(answer.mean()).isCloseTo(0, within(answer.tolerance()));
     }
@@ -115,11 +140,21 @@ class GuideExamplesTest {
                                 - 100_000);
         String source = SUPPLEMENT + "9.3, calibration of a weight";
         assertThat(answer.stable()).isTrue();
-        check("guide-weight-mean", source, "deviation from nominal", 1.2341, answer.tolerance(), answer.mean());
         check(
-                "guide-weight-u",
+                OutsideChecks.fromMemory("guide-weight-mean", source),
+                source,
+                "deviation from nominal",
+                "mg",
+                4,
+                1.2341,
+                answer.tolerance(),
+                answer.mean());
+        check(
+                OutsideChecks.fromMemory("guide-weight-u", source),
                 source,
                 "standard uncertainty",
+                "mg",
+                4,
                 0.0754,
                 answer.tolerance(),
                 answer.standardUncertainty());
@@ -127,16 +162,20 @@ class GuideExamplesTest {
         // tolerance: for
         // a distribution that is symmetric to the last digit they lie 1.3 µg below its ends.
         check(
-                "guide-weight-low",
+                OutsideChecks.fromMemory("guide-weight-low", source),
                 source,
                 "lower end at 95 %",
+                "mg",
+                4,
                 1.0834,
                 2e-3,
                 answer.interval().low());
         check(
-                "guide-weight-high",
+                OutsideChecks.fromMemory("guide-weight-high", source),
                 source,
                 "upper end at 95 %",
+                "mg",
+                4,
                 1.3825,
                 2e-3,
                 answer.interval().high());
@@ -144,13 +183,77 @@ class GuideExamplesTest {
                 .isCloseTo(1.3825 - 1.0834, within(2 * answer.tolerance()));
     }
 
-    private static void check(String id, String source, String what, double expected, double within, double actual) {
-        OutsideChecks.fromMemory(id, source)
-                .what(what)
-                .unit("mg")
-                .expected(expected)
-                .within(within)
-                .check(actual);
+    private static void check(
+            OutsideChecks.Check check,
+            String source,
+            String what,
+            String unit,
+            int decimals,
+            double printed,
+            double within,
+            double actual) {
+        String format = "%." + decimals + "f" + (unit.equals("1") ? "" : " " + unit);
+        ROWS.put(
+                source + what,
+                List.of(
+                        source,
+                        what,
+                        String.format(Locale.ROOT, format, printed),
+                        String.format(Locale.ROOT, format, actual)));
+        check.what(what).unit(unit).expected(printed).within(within).check(actual);
+    }
+
+    @AfterAll
+    static void leaveTable() {
+        DocumentParts.leaveTable(
+                "calibration-guide", List.of("Example", "Figure", "Print", "Found"), List.copyOf(ROWS.values()));
+    }
+
+    /** Two parts of a coefficient of reflection, uncertain by 0.005 each; results in millionths. */
+    private static void comparisonLoss(
+            double first, double correlation, double mean, double uncertainty, double low, double high) {
+        double own = Math.sqrt(1 - correlation * correlation);
+        MonteCarloAnswer answer = AdaptiveMonteCarlo.of(0.95, 2, SEED).runSeeded(random -> {
+            double z = random.nextGaussian();
+            double real = first + 0.005 * z;
+            double imaginary = 0.005 * (correlation * z + own * random.nextGaussian());
+            return 1e6 * (real * real + imaginary * imaginary);
+        });
+        String which = String.format(Locale.ROOT, ", first part %.3f, correlation %.1f", first, correlation);
+        String id = String.format(Locale.ROOT, "guide-comparison-loss-%.0f-%.0f-", 1000 * first, 10 * correlation);
+        String source = SUPPLEMENT + "9.4, comparison loss of a power meter";
+        double sure = answer.tolerance() + 0.5;
+        loss(id + "mean", source, "mean" + which, mean, sure, answer.mean());
+        loss(id + "u", source, "standard uncertainty" + which, uncertainty, sure, answer.standardUncertainty());
+        // The shortest interval is flat about its place: both ends scatter more than those of equal tails.
+        double ends = 0.04 * uncertainty + 1;
+        loss(
+                id + "low",
+                source,
+                "lower end of the shortest 95 %" + which,
+                low,
+                ends,
+                answer.shortest().low());
+        loss(
+                id + "high",
+                source,
+                "upper end of the shortest 95 %" + which,
+                high,
+                ends,
+                answer.shortest().high());
+    }
+
+    private static void loss(String id, String source, String what, double printed, double within, double actual) {
+        check(OutsideChecks.fromMemory(id, source), source, what, "10⁻⁶", 0, printed, within, actual);
+    }
+
+    @Test
+    void comparisonLossOfAPowerMeter() {
+        comparisonLoss(0, 0, 50, 50, 0, 150);
+        comparisonLoss(0.010, 0, 150, 112, 0, 367);
+        comparisonLoss(0.050, 0, 2551, 502, 1590, 3543);
+        comparisonLoss(0, 0.9, 50, 67, 0, 185);
+        comparisonLoss(0.010, 0.9, 150, 121, 13, 398);
     }
 
     @Test
@@ -174,30 +277,42 @@ class GuideExamplesTest {
                             - nominal;
                 });
         String source = SUPPLEMENT + "9.5, calibration of a gauge block";
-        OutsideChecks.fromMemory("guide-gauge-block-mean", source)
-                .what("deviation from nominal")
-                .unit("nm")
-                .expected(838)
-                .within(1)
-                .check(answer.mean());
-        OutsideChecks.fromMemory("guide-gauge-block-u", source)
-                .what("standard uncertainty")
-                .unit("nm")
-                .expected(36)
-                .within(1)
-                .check(answer.standardUncertainty());
-        OutsideChecks.fromMemory("guide-gauge-block-low", source)
-                .what("lower end at 99 %")
-                .unit("nm")
-                .expected(745)
-                .within(2)
-                .check(answer.interval().low());
-        OutsideChecks.fromMemory("guide-gauge-block-high", source)
-                .what("upper end at 99 %")
-                .unit("nm")
-                .expected(932)
-                .within(2)
-                .check(answer.interval().high());
+        check(
+                OutsideChecks.fromMemory("guide-gauge-block-mean", source),
+                source,
+                "deviation from nominal",
+                "nm",
+                0,
+                838,
+                1,
+                answer.mean());
+        check(
+                OutsideChecks.fromMemory("guide-gauge-block-u", source),
+                source,
+                "standard uncertainty",
+                "nm",
+                0,
+                36,
+                1,
+                answer.standardUncertainty());
+        check(
+                OutsideChecks.fromMemory("guide-gauge-block-low", source),
+                source,
+                "lower end at 99 %",
+                "nm",
+                0,
+                745,
+                2,
+                answer.interval().low());
+        check(
+                OutsideChecks.fromMemory("guide-gauge-block-high", source),
+                source,
+                "upper end at 99 %",
+                "nm",
+                0,
+                932,
+                2,
+                answer.interval().high());
     }
 
     /** Student's distribution: a normal number over the root of the mean of squares of others. */
