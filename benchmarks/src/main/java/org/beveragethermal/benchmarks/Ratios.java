@@ -22,13 +22,13 @@ public final class Ratios {
     /**
      * Runs and prints.
      *
-     * @param arguments any of {@code properties}, {@code solver}, {@code questions}, {@code plans} and {@code tracking}, or nothing for
-     *     all
+     * @param arguments any of {@code properties}, {@code solver}, {@code questions}, {@code plans}, {@code tracking} and {@code fit}, or
+     *     nothing for all
      * @throws RunnerException if the harness fails
      */
     public static void main(String[] arguments) throws RunnerException {
         List<String> wanted = arguments.length == 0
-                ? List.of("properties", "solver", "questions", "plans", "tracking")
+                ? List.of("properties", "solver", "questions", "plans", "tracking", "fit")
                 : List.of(arguments);
         if (wanted.contains("properties")) {
             properties(run(PropertyBenchmark.class));
@@ -44,6 +44,9 @@ public final class Ratios {
         }
         if (wanted.contains("tracking")) {
             tracking(run(TrackingBenchmark.class));
+        }
+        if (wanted.contains("fit")) {
+            fits(run(FitBenchmark.class));
         }
     }
 
@@ -113,6 +116,24 @@ public final class Ratios {
             }
         }
         print(String.format(Locale.ROOT, "Bytes per tracked vessel: %.0f", TrackingBenchmark.bytesPerVessel()));
+    }
+
+    private static void fits(Collection<RunResult> results) {
+        print("| Fit | Own time, ms | Time by finite differences ÷ own time |");
+        print("|---|---|---|");
+        for (RunResult own : results) {
+            if (own.getPrimaryResult().getLabel().equals("own")) {
+                String subject = parameter(own, "subject");
+                double other = results.stream()
+                        .filter(result -> parameter(result, "subject").equals(subject)
+                                && result.getPrimaryResult().getLabel().equals("finiteDifferences"))
+                        .mapToDouble(Ratios::score)
+                        .findFirst()
+                        .orElseThrow();
+                print(String.format(
+                        Locale.ROOT, "| %s | %.2f | %.2f |", subject, score(own) / 1000, other / score(own)));
+            }
+        }
     }
 
     private static void solver(Collection<RunResult> results) {

@@ -53,7 +53,10 @@ final class Minimiser {
     private final boolean[] held;
     private final Precision precision;
     private double[] best;
-    private double bestCost = Double.POSITIVE_INFINITY;
+    /** Those of the best point, so that it is not predicted again. */
+    private Rows bestRows;
+
+    private double bestCost;
     private int evaluations;
 
     private Minimiser(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
@@ -62,6 +65,8 @@ final class Minimiser {
         this.noise = noise;
         this.held = held;
         best = start.clone();
+        bestRows = problem.rows(best, noise, false);
+        bestCost = bestRows.cost();
     }
 
     /** Searches from a start; parameters that are held stay there. */
@@ -70,8 +75,6 @@ final class Minimiser {
     }
 
     private Minimum search() {
-        Rows atStart = problem.rows(best, noise, false);
-        bestCost = atStart.cost();
         boolean[] atBound = new boolean[held.length];
         boolean converged = true;
         for (int round = 0; round <= 2 * held.length + 2; round++) {
@@ -96,7 +99,7 @@ final class Minimiser {
     private void polish(int[] free) {
         double before = POLISH_FROM;
         for (int i = 0; i < POLISHES && free.length > 0; i++) {
-            Rows rows = problem.rows(best, noise, false);
+            Rows rows = bestRows;
             double[][] slopes = new double[rows.residuals.length][];
             for (int row = 0; row < slopes.length; row++) {
                 slopes[row] = columns(rows.slopes[row], free);
@@ -122,16 +125,18 @@ final class Minimiser {
                 return;
             }
             evaluations++;
-            double cost;
+            Rows nextRows;
             try {
-                cost = problem.rows(next, noise, false).cost();
+                nextRows = problem.rows(next, noise, false);
             } catch (Problem.Infeasible noAnswer) {
                 return;
             }
+            double cost = nextRows.cost();
             if (!(cost <= bestCost * (1 + ROUNDING))) {
                 return;
             }
             best = next;
+            bestRows = nextRows;
             bestCost = cost;
             before = size;
         }
@@ -169,7 +174,6 @@ final class Minimiser {
     /** Which parameters lie at a bound with the cost falling beyond it. */
     private boolean[] pushing() {
         boolean[] pushing = new boolean[held.length];
-        Rows rows = null;
         for (int k = 0; k < held.length; k++) {
             Parameter parameter = problem.slots().get(k).parameter();
             boolean low = best[k] <= parameter.low();
@@ -177,10 +181,9 @@ final class Minimiser {
             if (held[k] || (!low && !high)) {
                 continue;
             }
-            rows = rows == null ? problem.rows(best, noise, false) : rows;
             double gradient = 0;
-            for (int i = 0; i < rows.residuals.length; i++) {
-                gradient += rows.slopes[i][k] * rows.residuals[i];
+            for (int i = 0; i < bestRows.residuals.length; i++) {
+                gradient += bestRows.slopes[i][k] * bestRows.residuals[i];
             }
             pushing[k] = low ? gradient > 0 : gradient < 0;
         }
@@ -228,8 +231,12 @@ final class Minimiser {
         return inside;
     }
 
-    private Pair<RealVector, RealMatrix> evaluate(double[] origin, int[] free, RealVector point, int size) {
+    private Rows rows(double[] theta) {
         evaluations++;
+        return Arrays.equals(theta, best) ? bestRows : problem.rows(theta, noise, false);
+    }
+
+    private Pair<RealVector, RealMatrix> evaluate(double[] origin, int[] free, RealVector point, int size) {
         double[] theta = origin.clone();
         for (int j = 0; j < free.length; j++) {
             theta[free[j]] = point.getEntry(j);
@@ -237,7 +244,7 @@ final class Minimiser {
         double[][] slopes = new double[size][free.length];
         Rows rows;
         try {
-            rows = problem.rows(theta, noise, false);
+            rows = rows(theta);
         } catch (Problem.Infeasible noAnswer) {
             // Not a number never counts as smaller: the search tries a shorter step.
             double[] none = new double[size];
@@ -247,6 +254,7 @@ final class Minimiser {
         double cost = rows.cost();
         if (cost < bestCost) {
             bestCost = cost;
+            bestRows = rows;
             best = theta;
         }
         for (int i = 0; i < size; i++) {
