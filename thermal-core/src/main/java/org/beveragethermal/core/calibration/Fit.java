@@ -233,7 +233,7 @@ public final class Fit {
                         + free + " free parameters" + (needed > free ? " and the scatter" : "") + ": expected at least "
                         + needed);
             }
-            long exact = problem.readings() - problem.censoredReadings();
+            int exact = problem.readings() - problem.censoredReadings();
             long without = free - problem.priors();
             if (!settings.scatterKnown() && exact <= without) {
                 throw new IllegalArgumentException(exact + " exact readings for " + without

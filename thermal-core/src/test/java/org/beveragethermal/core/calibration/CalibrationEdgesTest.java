@@ -180,4 +180,21 @@ class CalibrationEdgesTest {
                 .run();
         assertThat(result.explain()).contains("readings ask for less); none; open to");
     }
+
+    @Test
+    void standardErrorOfARobustLevelIsHubers() {
+        FitResult result = level().knownDeviations()
+                .loss(Loss.huber())
+                .run("one", LEVEL, readings(0, 0.1, -0.1, 10))
+                .build()
+                .run();
+        // Three readings within the constant and one beyond: 3 m = 1.345. Huber (1981), section 7.6, by hand.
+        double m = 1.345 / 3;
+        assertThat(result.estimate("level").value()).isCloseTo(m, within(1e-9));
+        double influences = m * m + (m - 0.1) * (m - 0.1) + (m + 0.1) * (m + 0.1) + 1.345 * 1.345;
+        double correction = 1 + 0.25 * (0.75 * 0.25) / (0.75 * 0.75);
+        double variance = correction * correction * influences / 3 / (0.75 * 0.75) / 4;
+        assertThat(result.estimate("level").standardError().orElseThrow())
+                .isCloseTo(Math.sqrt(variance), within(1e-9));
+    }
 }
