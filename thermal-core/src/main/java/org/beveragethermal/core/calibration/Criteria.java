@@ -15,6 +15,9 @@ import java.util.OptionalDouble;
 public record Criteria(
         double logLikelihood, double parameters, double akaike, OptionalDouble akaikeCorrected, double bayesian) {
 
+    /** Effective numbers of parameters are sums that are not exact. */
+    private static final double ROUNDING = 1e-6;
+
     static Criteria of(double logLikelihood, double parameters, int readings) {
         double akaike = 2 * parameters - 2 * logLikelihood;
         double rest = readings - parameters - 1;
@@ -22,7 +25,7 @@ public record Criteria(
                 logLikelihood,
                 parameters,
                 akaike,
-                rest > 0
+                rest > ROUNDING
                         ? OptionalDouble.of(akaike + 2 * parameters * (parameters + 1) / rest)
                         : OptionalDouble.empty(),
                 parameters * Math.log(readings) - 2 * logLikelihood);

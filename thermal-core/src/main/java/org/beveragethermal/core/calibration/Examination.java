@@ -31,6 +31,8 @@ final class Examination {
         int pairs = 0;
         int stretches = 0;
         int first = 0;
+        // Signs of independent errors are in random order over all runs together.
+        double signBefore = Double.NaN;
         for (Problem.Run run : problem.runs()) {
             double before = Double.NaN;
             for (int row = first; row < first + run.observations().size(); row++) {
@@ -44,7 +46,8 @@ final class Examination {
                 leverages.add(h);
                 distances.add(e * e * h / (rest * rest) / Math.max(solution.effective(), 1e-9));
                 squares += e * e;
-                stretches += Double.isNaN(before) || e >= 0 != before >= 0 ? 1 : 0;
+                stretches += Double.isNaN(signBefore) || e >= 0 != signBefore >= 0 ? 1 : 0;
+                signBefore = e;
                 if (!Double.isNaN(before)) {
                     products += e * before;
                     steps += (e - before) * (e - before);
@@ -67,8 +70,7 @@ final class Examination {
                 pairs < 2 ? 1 : NORMAL.cumulativeProbability(-z),
                 steps / total,
                 stretches,
-                // Each further run begins a stretch of its own.
-                fewStretches(stretches - problem.runs().size() + 1, above, standardised.size() - above),
+                fewStretches(stretches, above, standardised.size() - above),
                 normality,
                 andersonDarlingP(normality),
                 fitP(problem, search, squares));

@@ -19,6 +19,8 @@ import java.util.Set;
 public final class Fit {
 
     private static final int MOST_SLOTS = 200;
+    /** With less the scatter is not told by the readings. */
+    private static final double LEAST_FREEDOM = 0.1;
 
     private final Problem problem;
 
@@ -39,10 +41,18 @@ public final class Fit {
      * Searches for the parameters.
      *
      * @return what was found
-     * @throws FitException if a model has no finite answer at the start or answers for another number of readings
+     * @throws FitException if a model has no finite answer at the start or answers for another number of readings, or the scatter is to be
+     *     estimated and readings and priors leave no degree of freedom for that
      */
     public FitResult run() {
-        return FitResult.of(problem, Search.of(problem));
+        Search search = Search.of(problem);
+        double freedom = search.solution().used() - search.solution().effective();
+        if (!problem.settings().scatterKnown() && freedom < LEAST_FREEDOM) {
+            throw new FitException(
+                    problem.readings() + " readings leave " + freedom
+                            + " degrees of freedom to tell their scatter: expected more readings, surer priors or knownDeviations()");
+        }
+        return FitResult.of(problem, search);
     }
 
     /** Describes a fit; not thread-safe. */
@@ -222,6 +232,13 @@ public final class Fit {
                         + " priors for "
                         + free + " free parameters" + (needed > free ? " and the scatter" : "") + ": expected at least "
                         + needed);
+            }
+            int exact = problem.readings() - problem.censoredReadings();
+            long without = free - problem.priors();
+            if (!settings.scatterKnown() && exact <= without) {
+                throw new IllegalArgumentException(exact + " exact readings for " + without
+                        + " free parameters without a prior and the scatter: expected at least " + (without + 1)
+                        + ", or knownDeviations()");
             }
             if (settings.following()) {
                 if (problem.censored()) {

@@ -287,12 +287,16 @@ public final class FitResult {
      * Predictions of any model of the same parameters with bands, such as the same run at other times.
      *
      * @param model a model whose parameters are among the estimates, by the names of those
-     * @param deviation deviation of a new reading, relative as those of the fit where their scatter is estimated, ≥ 0
+     * @param deviation deviation of a new reading, relative as those of the fit where their scatter is estimated, finite, ≥ 0
      * @param probability between 0 and 1
      * @return a point per value of the model
      * @throws IllegalArgumentException if the model knows a parameter that was not fitted or a number is outside its range
      */
     public Band band(Model model, double deviation, double probability) {
+        if (!(deviation >= 0) || Double.isInfinite(deviation)) {
+            throw new IllegalArgumentException(
+                    "deviation of a new reading " + deviation + ": expected a finite number ≥ 0");
+        }
         int[] places = model.parameters().stream().mapToInt(this::slot).toArray();
         double[] deviations = new double
                 [model.at(new Problem.Run(
@@ -389,12 +393,22 @@ public final class FitResult {
      *
      * @param larger fit of the larger model to the same readings
      * @return the F test
-     * @throws IllegalArgumentException if the other has no more parameters or other readings
+     * @throws IllegalArgumentException if the other has no more parameters or other readings, or one of the fits has a robust loss,
+     *     errors that follow each other or readings below or above a value: their sums of squares have no F distribution, compare
+     *     {@link #criteria}
      */
     public NestedTest testAgainst(FitResult larger) {
         if (larger.search.solution().used() != search.solution().used()) {
             throw new IllegalArgumentException("fits of " + search.solution().used() + " and "
                     + larger.search.solution().used() + " readings: expected the same readings");
+        }
+        for (FitResult fit : List.of(this, larger)) {
+            Problem.Settings settings = fit.problem.settings();
+            if (!settings.loss().isSquares() || settings.following() || fit.problem.censored()) {
+                throw new IllegalArgumentException(
+                        "F test with a robust loss, errors that follow each other or readings below or above a value:"
+                                + " expected least squares of independent exact readings; compare criteria");
+            }
         }
         return NestedTest.of(
                 residualSumOfSquares(), degreesOfFreedom(), larger.residualSumOfSquares(), larger.degreesOfFreedom());
@@ -417,7 +431,7 @@ public final class FitResult {
     }
 
     /**
-     * Leaves out runs in turn and predicts them from what the runs share.
+     * Leaves out runs in turn and predicts them from what the runs share; parameters of their own take their start, or their prior.
      *
      * @return how well they are predicted
      * @throws IllegalArgumentException if there is but one run

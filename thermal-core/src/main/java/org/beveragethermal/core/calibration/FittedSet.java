@@ -20,7 +20,7 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * <p>Its parts are plain, so that any format can hold them; {@link #text} and {@link #parse} are one. Values that are multipliers go
  * to {@code NetworkSolver.withMultipliers}, which ignores names that no path uses.
  *
- * @param name what it is of, not blank, one line
+ * @param name what it is of, not blank, one line without tabulators
  * @param version counts up with each new fit of the same, ≥ 1
  * @param fittedAt when it was fitted
  * @param values estimates by name, in order
@@ -42,10 +42,10 @@ public record FittedSet(
     /**
      * Checks the parts.
      *
-     * @param name what it is of, not blank, one line
+     * @param name what it is of, not blank, one line without tabulators
      * @param version counts up with each new fit, ≥ 1
      * @param fittedAt when it was fitted
-     * @param values estimates by name, finite, at least one, not modified
+     * @param values estimates by name, finite, at least one, names without tabulators and line breaks, not modified
      * @param covariances covariance of each two, finite, not modified
      * @param residualStandardDeviation scatter of the readings behind it
      * @param degreesOfFreedom degrees of freedom behind it
@@ -59,6 +59,10 @@ public record FittedSet(
             throw new IllegalArgumentException("fitted set '" + name + "', version " + version + ", " + size
                     + " values: expected a name of one line, a version of at least 1 and at least one value");
         }
+        if (breaksLines(name) || values.keySet().stream().anyMatch(FittedSet::breaksLines)) {
+            throw new IllegalArgumentException("fitted set '" + name + "' of " + values.keySet()
+                    + ": expected names without tabulators and line breaks");
+        }
         boolean square = covariances.size() == size
                 && covariances.stream()
                         .allMatch(row -> row.size() == size && row.stream().allMatch(Double::isFinite));
@@ -66,6 +70,10 @@ public record FittedSet(
             throw new IllegalArgumentException(
                     "fitted set " + name + ": expected finite values and a finite covariance of each two of " + size);
         }
+    }
+
+    private static boolean breaksLines(String name) {
+        return name.chars().anyMatch(c -> c == '\t' || c == '\n' || c == '\r');
     }
 
     /**

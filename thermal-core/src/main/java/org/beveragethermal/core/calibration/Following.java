@@ -41,7 +41,8 @@ final class Following {
     }
 
     static double correlation(double following, double spacings) {
-        return following < 0 ? following : Math.pow(following, spacings);
+        // Below 0 spacings are even, and a gap is a whole number of them.
+        return Math.pow(following, following < 0 ? Math.rint(spacings) : spacings);
     }
 
     static double usualSpacing(Observations seen) {

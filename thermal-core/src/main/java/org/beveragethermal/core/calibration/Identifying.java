@@ -95,7 +95,8 @@ final class Identifying {
         }
         for (String name : flat) {
             advice.add("The readings set no limit to " + name
-                    + " on at least one side: give it a bound or a prior, or read where it matters more.");
+                    + " on at least one side, within its bounds if it has any: give it a closer bound or a prior, or read where it"
+                    + " matters more.");
         }
         for (Together pair : together) {
             advice.add(String.format(

@@ -69,14 +69,18 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
     }
 
     boolean censored() {
-        return runs.stream().anyMatch(run -> {
+        return censoredReadings() > 0;
+    }
+
+    /** Number of readings that are only known to lie below or above a value. */
+    int censoredReadings() {
+        int number = 0;
+        for (Run run : runs) {
             for (int i = 0; i < run.observations().size(); i++) {
-                if (run.observations().kind(i) != Kind.EXACT) {
-                    return true;
-                }
+                number += run.observations().kind(i) == Kind.EXACT ? 0 : 1;
             }
-            return false;
-        });
+        }
+        return number;
     }
 
     int priors() {

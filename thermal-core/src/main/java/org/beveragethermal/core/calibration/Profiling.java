@@ -100,6 +100,9 @@ final class Profiling {
         double fb = rootTo - quantile;
         for (int i = 0; i < MOST_STEPS && Math.abs(fb) > ROOT_TOLERANCE * quantile; i++) {
             double c = b - fb * (b - a) / (fb - fa);
+            if (!Double.isFinite(c)) {
+                c = 0.5 * (a + b);
+            }
             double fc = rootAt(c) - quantile;
             if (fc * fb < 0) {
                 a = b;

@@ -86,7 +86,10 @@ final class Report {
                     estimate.value(),
                     figure(estimate.standardError()),
                     estimate.status() == Estimate.Status.ESTIMATED ? "" : " (" + estimate.status() + ")",
-                    interval(result.interval(estimate.name(), P)),
+                    estimate.status() == Estimate.Status.AT_LOWER_BOUND
+                                    || estimate.status() == Estimate.Status.AT_UPPER_BOUND
+                            ? "none"
+                            : interval(result.interval(estimate.name(), P)),
                     interval(Objects.requireNonNull(profiles.get(estimate.name()))
                             .interval()),
                     repeated(bootstrap, estimate.name()));

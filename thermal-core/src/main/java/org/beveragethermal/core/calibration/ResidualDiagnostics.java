@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * @param lagOne correlation of neighbouring residuals
  * @param lagOneP probability of a correlation as large or larger by chance
  * @param durbinWatson Durbin and Watson's statistic, about 2 (1 − {@code lagOne})
- * @param changesOfSign number of stretches of one sign
+ * @param changesOfSign number of stretches of one sign, run after run
  * @param changesOfSignP probability of as few stretches by chance (Wald and Wolfowitz 1940)
  * @param normality Anderson and Darling's statistic of the standardised residuals, corrected for estimated mean and scatter
  * @param normalityP probability of a statistic as large for normal errors

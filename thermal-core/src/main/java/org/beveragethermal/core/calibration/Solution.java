@@ -33,6 +33,8 @@ record Solution(
     private static final double NORMAL_QUARTILE = 0.6744897501960817;
     /** Scatter below this part of the readings' size is rounding. */
     private static final double ROUNDING = 1e-14;
+    /** Scatter of readings that are all 0; the square of its inverse is still a number. */
+    private static final double LEAST = 1e-140;
 
     /** Whether errors and parameters have to be estimated in turn. */
     static boolean needsTurns(Problem problem) {
@@ -157,7 +159,7 @@ record Solution(
             }
             rounding = Math.max(rounding, seen.quantum() / Math.sqrt(12) / seen.deviation(0));
         }
-        return Math.max(rounding, Math.max(ROUNDING * size, Double.MIN_NORMAL));
+        return Math.max(rounding, Math.max(ROUNDING * size, LEAST));
     }
 
     private static double deviance(Problem problem, Noise noise, Rows rows, int exact) {

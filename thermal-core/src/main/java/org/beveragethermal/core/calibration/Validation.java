@@ -2,8 +2,12 @@
 package org.beveragethermal.core.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.IntFunction;
 
 /** Leaves readings out in turn, and predicts them. */
 final class Validation {
@@ -20,7 +24,7 @@ final class Validation {
         if (!problem.settings().following()) {
             shuffle(part, new SplittableRandom(seed));
         }
-        return of(problem, search, parts, part);
+        return of(problem, search, parts, part, left -> search.minimum().theta());
     }
 
     /** One run is a part; only what the runs share can be learnt from the others. */
@@ -32,7 +36,24 @@ final class Validation {
                 part[row++] = r;
             }
         }
-        return of(problem, search, problem.runs().size(), part);
+        return of(problem, search, problem.runs().size(), part, left -> withoutOwn(problem, search, left));
+    }
+
+    /** The estimates; but what only the left-out run tells begins where the fit began. */
+    private static double[] withoutOwn(Problem problem, Search search, int left) {
+        double[] theta = search.minimum().theta().clone();
+        Set<Integer> others = new HashSet<>();
+        for (int r = 0; r < problem.runs().size(); r++) {
+            if (r != left) {
+                Arrays.stream(problem.runs().get(r).places()).forEach(others::add);
+            }
+        }
+        for (int place : problem.runs().get(left).places()) {
+            if (!others.contains(place)) {
+                theta[place] = problem.slots().get(place).parameter().start();
+            }
+        }
+        return theta;
     }
 
     private static void shuffle(int[] values, SplittableRandom random) {
@@ -44,7 +65,8 @@ final class Validation {
         }
     }
 
-    private static CrossValidation of(Problem problem, Search search, int parts, int[] part) {
+    private static CrossValidation of(
+            Problem problem, Search search, int parts, int[] part, IntFunction<double[]> starts) {
         double squares = 0;
         int number = 0;
         int failed = 0;
@@ -52,7 +74,7 @@ final class Validation {
             try {
                 double[] theta = Search.from(
                                 problem.leavingOut(masks(problem, part, left)),
-                                search.minimum().theta(),
+                                starts.apply(left),
                                 Search.fixed(problem),
                                 Minimiser.Precision.QUICK)
                         .minimum()

@@ -284,6 +284,15 @@ public final class LogReport {
         notes.forEach(note -> text.append('\n').append(note));
         found.lines.forEach((reason, lines) ->
                 text.append('\n').append(reason).append(": lines ").append(lines));
+        lines(text, "put in order of time", outOfOrder());
+        lines(text, "local time that never was, taken later by the change of the clock", movedOverGap());
+        lines(text, "local time that was twice, passes told by the order of rows", inOverlap());
         return text.toString();
+    }
+
+    private static void lines(StringBuilder text, String what, LineNumbers lines) {
+        if (lines.count() > 0) {
+            text.append('\n').append(what).append(": lines ").append(lines);
+        }
     }
 }
