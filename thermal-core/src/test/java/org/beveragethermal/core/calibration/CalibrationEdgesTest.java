@@ -23,7 +23,7 @@ class CalibrationEdgesTest {
         }
 
         @Override
-        public Predicted at(double... values) {
+        public Predicted at(double[] values) {
             return Predicted.of(
                     new double[] {values[0], values[0], values[0], values[0]}, new double[][] {{1}, {1}, {1}, {1}});
         }
@@ -36,7 +36,7 @@ class CalibrationEdgesTest {
         }
 
         @Override
-        public Predicted at(double... values) {
+        public Predicted at(double[] values) {
             double[] line = new double[AT.length];
             double[][] slopes = new double[AT.length][];
             for (int i = 0; i < AT.length; i++) {
@@ -97,7 +97,7 @@ class CalibrationEdgesTest {
             }
 
             @Override
-            public Predicted at(double... values) {
+            public Predicted at(double[] values) {
                 return Predicted.of(
                         values.clone(), new double[][] {{1, 0, 0, 0}, {0, 1, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}});
             }
