@@ -194,7 +194,6 @@ class CalibrationEdgesTest {
         double influences = m * m + (m - 0.1) * (m - 0.1) + (m + 0.1) * (m + 0.1) + 1.345 * 1.345;
         double correction = 1 + 0.25 * (0.75 * 0.25) / (0.75 * 0.75);
         double variance = correction * correction * influences / 3 / (0.75 * 0.75) / 4;
-        assertThat(result.estimate("level").standardError().orElseThrow())
-                .isCloseTo(Math.sqrt(variance), within(1e-9));
+        assertThat(result.estimate("level").standardError().orElseThrow()).isCloseTo(Math.sqrt(variance), within(1e-9));
     }
 }
