@@ -23,7 +23,7 @@ class CalibrationEdgesTest {
         }
 
         @Override
-        public Predicted at(double... values) {
+        public Predicted at(double[] values) {
             return Predicted.of(
                     new double[] {values[0], values[0], values[0], values[0]}, new double[][] {{1}, {1}, {1}, {1}});
         }
@@ -36,7 +36,7 @@ class CalibrationEdgesTest {
         }
 
         @Override
-        public Predicted at(double... values) {
+        public Predicted at(double[] values) {
             double[] line = new double[AT.length];
             double[][] slopes = new double[AT.length][];
             for (int i = 0; i < AT.length; i++) {
@@ -97,7 +97,7 @@ class CalibrationEdgesTest {
             }
 
             @Override
-            public Predicted at(double... values) {
+            public Predicted at(double[] values) {
                 return Predicted.of(
                         values.clone(), new double[][] {{1, 0, 0, 0}, {0, 1, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}});
             }
@@ -194,7 +194,6 @@ class CalibrationEdgesTest {
         double influences = m * m + (m - 0.1) * (m - 0.1) + (m + 0.1) * (m + 0.1) + 1.345 * 1.345;
         double correction = 1 + 0.25 * (0.75 * 0.25) / (0.75 * 0.75);
         double variance = correction * correction * influences / 3 / (0.75 * 0.75) / 4;
-        assertThat(result.estimate("level").standardError().orElseThrow())
-                .isCloseTo(Math.sqrt(variance), within(1e-9));
+        assertThat(result.estimate("level").standardError().orElseThrow()).isCloseTo(Math.sqrt(variance), within(1e-9));
     }
 }
