@@ -217,7 +217,7 @@ public record BottleOrder(
                 airing);
     }
 
-    /** What it is decanted into with all of it there, as warm as the bottle; empty if it is not given air. */
+    /** What it is decanted into with all of it there, as warm as the bottle; empty if it is not decanted. */
     Optional<FilledVessel> carafe() {
         return airing.filter(Airing::decanted)
                 .map(airs -> airs.vesselFor(bottle, SiValues.celsiusOf(bottle.temperatureK())));

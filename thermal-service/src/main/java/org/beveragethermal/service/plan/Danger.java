@@ -2,26 +2,20 @@
 package org.beveragethermal.service.plan;
 
 import java.util.Optional;
-import org.beveragethermal.core.hazard.ThermalShock;
-import org.beveragethermal.core.hazard.WallMargin;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
-import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.service.caution.CautionSubject;
 import org.beveragethermal.service.caution.DangerLimits;
 
 /**
  * Routes that are never taken, whatever they would bring: a drink that begins to freeze, one that fills its bottle to the brim by warmth,
- * glass that is plunged into a bath more than 42 K colder or warmer than it is, a drink that spoils and is out of its holding temperatures
+ * glass that is plunged through more than its limit into a bath, a drink that spoils and is out of its holding temperatures
  * for too long, one that is very hot when it is poured.
  */
 final class Danger {
 
     private static final double ZERO_CELSIUS_K = 273.15;
-
-    /** Glass that may break is plunged through less than this only [K]; common practice, no source. */
-    private static final double PLUNGE_STOP_K = 42;
 
     /** Drinks that were or may be as warm as this are watched [K]: a little below what is very hot. */
     private static final double HOT_K = 333.15;
@@ -53,11 +47,18 @@ final class Danger {
      * others, whose dangers the ends of a route's legs show.
      */
     static Optional<DangerLimits> watched(Site site, BottleOrder order) {
-        CautionSubject subject = CautionSubject.of(order.bottle())
+        boolean hot = Math.max(order.bottle().temperatureK(), order.target().highK()) >= HOT_K;
+        return subject(site, order).spoils() || hot ? Optional.of(limits(site, order)) : Optional.empty();
+    }
+
+    static DangerLimits limits(Site site, BottleOrder order) {
+        return DangerLimits.of(subject(site, order));
+    }
+
+    private static CautionSubject subject(Site site, BottleOrder order) {
+        return CautionSubject.of(order.bottle())
                 .in(site.jurisdiction())
                 .drunkFrom(Site.duration(Math.max(0, site.seconds(order.servedAt()))));
-        boolean hot = Math.max(order.bottle().temperatureK(), order.target().highK()) >= HOT_K;
-        return subject.spoils() || hot ? Optional.of(DangerLimits.of(subject)) : Optional.empty();
     }
 
     /** Below this ice forms in a drink; −∞ where that is not known. */
@@ -70,11 +71,6 @@ final class Danger {
             return false;
         }
         double waterK = site.surroundings(leg.where()) instanceof WaterBath bath ? bath.temperatureK() : ZERO_CELSIUS_K;
-        if (Math.abs(wallK - waterK) < PLUNGE_STOP_K) {
-            return false;
-        }
-        WallMargin margin = ThermalShock.ofPlunge(
-                task.order().bottle().vessel(), SiValues.celsiusOf(wallK), SiValues.celsiusOf(waterK));
-        return margin instanceof WallMargin.Beyond || margin instanceof WallMargin.Doubtful;
+        return !task.limits().allowsPlunge(wallK, waterK);
     }
 }

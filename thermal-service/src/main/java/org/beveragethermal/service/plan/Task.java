@@ -24,6 +24,7 @@ final class Task {
     private final double freezingK;
     private final double brimfulK;
     private final Strand start;
+    private final DangerLimits limits;
     private final Optional<DangerLimits> watched;
 
     Task(Site site, FlowTables tables, BottleOrder order) {
@@ -37,6 +38,7 @@ final class Task {
         Optional<FilledVessel> filled = order.carafe();
         this.carafe = filled.map(tables::kind);
         this.wallShare = filled.isPresent() ? wallShare(order) : 0;
+        this.limits = Danger.limits(site, order);
         this.watched = Danger.watched(site, order);
         this.startLimitS = site.windowsS(order.startsIn()).stream()
                 .filter(window -> window[0] <= 0)
@@ -133,6 +135,11 @@ final class Task {
     /** Above this it fills its vessel; ∞ if it never does. */
     double brimfulK() {
         return brimfulK;
+    }
+
+    /** What must not happen to it. */
+    DangerLimits limits() {
+        return limits;
     }
 
     /** Limits for which its whole course counts. */

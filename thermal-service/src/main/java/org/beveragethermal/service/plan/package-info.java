@@ -43,7 +43,7 @@
  *       serves the drink best and of equals the latest, and a later one that loads the gear less. Where the choice leaves a drink out of range,
  *       such routes are added as free scarce gear early: one means chills, another holds. A candidate on which the drink begins to freeze,
  *       fills its vessel to the brim, is out of its holding temperatures for too long by the request's jurisdiction or above 65 °C when it is
- *       poured, or on which glass is plunged through more than 42 K, is none, whatever it would bring.
+ *       poured, or on which glass is plunged through its limit (42 K for bottle glass), is none, whatever it would bring.
  *   <li><b>Costs</b>, whole numbers, the first counts most: drinks with a pour out of range; pours out of range; tenths of a kelvin that margins lack; changes of an earlier
  *       plan; moves; ice in tens of grams; minutes of early start. The margin wanted is 1.28 standard deviations towards the side that the
  *       bottle comes from, 0.2 K towards the other; the standard deviation is what 15 % more or less speed does, before serving and
