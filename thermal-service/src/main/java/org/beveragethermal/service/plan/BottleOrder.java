@@ -143,18 +143,7 @@ public record BottleOrder(
      * @throws IllegalArgumentException if they are out of order, outside that time, or more than there is
      */
     public BottleOrder poured(List<Pouring> newPourings) {
-        return new BottleOrder(
-                id,
-                name,
-                bottle,
-                startsIn,
-                bottlePlaces,
-                target,
-                servedAt,
-                servedIn,
-                finishedAfter,
-                newPourings,
-                airing);
+        return with(bottle, startsIn, target, servedAt, newPourings, airing);
     }
 
     /**
@@ -164,18 +153,7 @@ public record BottleOrder(
      * @return a new order
      */
     public BottleOrder aired(Airing newAiring) {
-        return new BottleOrder(
-                id,
-                name,
-                bottle,
-                startsIn,
-                bottlePlaces,
-                target,
-                servedAt,
-                servedIn,
-                finishedAfter,
-                pourings,
-                Optional.of(newAiring));
+        return with(bottle, startsIn, target, servedAt, pourings, Optional.of(newAiring));
     }
 
     /**
@@ -185,16 +163,11 @@ public record BottleOrder(
      * @return a new order
      */
     BottleOrder shifted(Duration by) {
-        return new BottleOrder(
-                id,
-                name,
+        return with(
                 bottle,
                 startsIn,
-                bottlePlaces,
                 target,
                 servedAt.plus(by),
-                servedIn,
-                finishedAfter,
                 pourings.stream()
                         .map(pouring -> new Pouring(pouring.at().plus(by), pouring.volumeM3()))
                         .toList(),
@@ -203,18 +176,7 @@ public record BottleOrder(
 
     /** The same order with another range. */
     BottleOrder aimedAt(ServingTarget newTarget) {
-        return new BottleOrder(
-                id,
-                name,
-                bottle,
-                startsIn,
-                bottlePlaces,
-                newTarget,
-                servedAt,
-                servedIn,
-                finishedAfter,
-                pourings,
-                airing);
+        return with(bottle, startsIn, newTarget, servedAt, pourings, airing);
     }
 
     /** What it is decanted into with all of it there, as warm as the bottle; empty if it is not decanted. */
@@ -225,18 +187,28 @@ public record BottleOrder(
 
     /** The same order with a bottle that stands elsewhere. */
     BottleOrder standing(FilledVessel newBottle, String newStart) {
+        return with(newBottle, newStart, target, servedAt, pourings, airing);
+    }
+
+    private BottleOrder with(
+            FilledVessel newBottle,
+            String newStart,
+            ServingTarget newTarget,
+            Instant newServedAt,
+            List<Pouring> newPourings,
+            Optional<Airing> newAiring) {
         return new BottleOrder(
                 id,
                 name,
                 newBottle,
                 newStart,
                 bottlePlaces,
-                target,
-                servedAt,
+                newTarget,
+                newServedAt,
                 servedIn,
                 finishedAfter,
-                pourings,
-                airing);
+                newPourings,
+                newAiring);
     }
 
     /**
