@@ -100,15 +100,6 @@ public enum DrinkFamily {
         };
     }
 
-    /**
-     * Whether its drinks spoil when they stand warm, so that rules for holding food may apply to them.
-     *
-     * @return true for milk, chocolate made of it, cream liqueur and juice
-     */
-    public boolean perishable() {
-        return this == MILK || this == HOT_CHOCOLATE || this == CREAM_LIQUEUR || this == JUICE;
-    }
-
     /** The drink of this family with a strength and with what is dissolved in it. */
     Beverage drink(Quantity<AlcoholicStrength> strength, double sugarKgPerM3, boolean sparkling) {
         Beverage drink = still(strength, sugarKgPerM3);
