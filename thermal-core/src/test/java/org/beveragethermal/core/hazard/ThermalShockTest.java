@@ -110,6 +110,14 @@ final class ThermalShockTest {
         assertThat(inAir.differenceK()).isBetween(0.1, 1.0);
         assertThat(inAir.outsideColder()).isFalse();
         assertThat(ThermalShock.ofPrediction(aired, BOTTLE)).isInstanceOf(WallMargin.Within.class);
+        // No band is thicker than the thickest place, which a plunge with the film of the test goes by.
+        double thickest = ThermalShock.throughWallOfPlunge(
+                BOTTLE, celsius(21), celsius(20), wattsPerSquareMetreKelvin(ThermalShock.TEST_FILM.value()));
+        assertThat(aired.bands())
+                .isNotEmpty()
+                .allSatisfy(band -> assertThat(ThermalShock.shareInTest(BOTTLE, band))
+                        .isGreaterThan(0.1)
+                        .isLessThanOrEqualTo(thickest + 1e-9));
 
         Bucket bucket = Bucket.of(millimetres(220), millimetres(300));
         Prediction bathed =
