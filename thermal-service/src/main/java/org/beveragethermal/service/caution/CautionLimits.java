@@ -27,7 +27,14 @@ public final class CautionLimits {
                     Source.Kind.OWN_ASSUMPTION));
     /** Difference at which soda-lime glass is warned of: 35 K. */
     public static final Constant SHOCK_WARNING = constant("difference to be wary of", 35, "K", CautionSources.SHOCK);
-    /** Difference at which soda-lime glass is stopped: 42 K. */
+    /**
+     * Difference at which soda-lime glass is stopped: 42 K.
+     *
+     * <p>It lies inside the doubt of {@link org.beveragethermal.core.hazard.ThermalShock#ALLOWABLE_QUENCH}, 33 K to 67 K, and is meant to:
+     * 42 K is what new containers are validated to, so that nobody vouches for more, though most would bear it; that one is where a
+     * container of unknown wear is expected to break, early or late. A caution stops where the vouching ends, not where breaking is certain.
+     * A scratched one may break from 33 K on, which {@link #SHOCK_WARNING} does not quite cover: its text says so.
+     */
     public static final Constant SHOCK_STOP = constant("difference not to be crossed", 42, "K", CautionSources.SHOCK);
     /** How much more borosilicate glass bears than soda-lime glass: the ratio of their expansions. */
     public static final Constant BOROSILICATE_RATIO =
