@@ -12,6 +12,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.beveragethermal.core.surroundings.Air;
+import org.beveragethermal.materials.air.DryAir;
+import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -54,7 +56,7 @@ class AiringProperties {
         assertThat(firstK(decanted, minutes, begin + more, room, vessel)).isGreaterThan(first);
     }
 
-    /** Evaporation cools by less than the difference to the wet bulb, and cannot cool what is colder than the dew point. */
+    /** Evaporation cools no further than to the wet bulb, and cannot cool what is colder than the dew point. */
     @Property(tries = 8, seed = "4716")
     void drinkStaysBetweenWhatTouchesIt(
             @ForAll boolean decanted,
@@ -63,7 +65,7 @@ class AiringProperties {
             @ForAll @DoubleRange(min = 10, max = 34) double room,
             @ForAll @DoubleRange(min = 0, max = 35) double vessel) {
         AiringCourse course = forecast(decanted, minutes, begin, room, vessel).predict();
-        double wetBulb = room - (0.28 * room + 2);
+        double wetBulb = MoistAir.wetBulbK(room + 273.15, 0.5, DryAir.STANDARD_PRESSURE_PA) - 273.15;
         double empty = decanted ? vessel : begin;
         double low = Math.min(Math.min(begin, wetBulb), empty);
         double high = Math.max(Math.max(begin, room), empty);

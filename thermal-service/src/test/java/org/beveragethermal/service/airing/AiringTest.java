@@ -48,6 +48,9 @@ class AiringTest {
      * cones between the heights of the drawing. Above the drink the glass, 1.05 W/(m K), is a long fin: (h k t)^½ per length of the waterline
      * (textbooks, from memory). Resistance of wall and inside film in series: 1 mm of glass per 1 W/(m² K) each is no more
      * than a tenth of that outside and is left out; so is evaporation, as the drink begins at the dew point of the room.
+     *
+     * <p>The bound, a fifth: laws of free convection scatter by a fifth (textbooks, from memory), a tenth of the whole, since half of the
+     * heat comes by radiation; what is left out in series is up to another tenth.
      */
     @Test
     void warmsAsALumpedBodyComputedByHand() {
