@@ -50,10 +50,6 @@ public record CautionTable(List<Row> rows) {
         }
     }
 
-    static CautionTable english() {
-        return in(Locale.ROOT);
-    }
-
     /**
      * The table in a language.
      *
@@ -106,24 +102,39 @@ public record CautionTable(List<Row> rows) {
             case SALTED_ICE_ON_SKIN -> List.of(shown(CautionLimits.SALTED_ICE_CONTACT, Argument.Shown.MINUTES));
             case STOPPERED_HOT -> List.of(celsius(CautionLimits.STOPPERED));
             case ALCOHOL -> List.of(shown(CautionLimits.ALCOHOLIC, Argument.Shown.PERCENT));
-            case HELD_COLD_OR_HOT, OUT_OF_HOLDING -> holding(true);
-            case HOLDING_TIME_OVER -> holding(false);
+            case HELD_COLD_OR_HOT, OUT_OF_HOLDING -> holdingTemperatures();
+            case HOLDING_TIME_OVER -> holdingTimes();
             default -> List.of();
         };
     }
 
-    private static List<Argument> holding(boolean temperatures) {
+    private static List<Argument> holdingTemperatures() {
         return Arrays.stream(Jurisdiction.values())
                 .flatMap(where -> where.rule().stream())
-                .flatMap(rule -> temperatures
-                        ? Stream.of(
-                                new Argument("cold", rule.coldK(), Argument.Shown.CELSIUS),
-                                new Argument("hot", rule.hotK(), Argument.Shown.CELSIUS))
-                        : Stream.of(
-                                new Argument("warm", rule.warmS(), Argument.Shown.HOURS),
-                                new Argument("cool", rule.coolS(), Argument.Shown.HOURS),
-                                new Argument("fromHot", rule.fromHotS(), Argument.Shown.HOURS)))
+                .flatMap(rule -> Stream.of(
+                        new Argument("cold", rule.coldK(), Argument.Shown.CELSIUS),
+                        new Argument("hot", rule.hotK(), Argument.Shown.CELSIUS)))
                 .toList();
+    }
+
+    private static List<Argument> holdingTimes() {
+        HoldingRule code = Jurisdiction.US_FOOD_CODE.rule().orElseThrow();
+        HoldingRule household = Jurisdiction.US_HOUSEHOLD.rule().orElseThrow();
+        HoldingRule england = Jurisdiction.ENGLAND.rule().orElseThrow();
+        return List.of(
+                hours("code, warm", code.warmS()),
+                hours("code, cool", code.coolS()),
+                new Argument("code, warmer than", code.warmerK(), Argument.Shown.CELSIUS),
+                hours("code, from hot", code.fromHotS()),
+                hours("household, cool", household.coolS()),
+                hours("household, warm", household.warmS()),
+                new Argument("household, warmer than", household.warmerK(), Argument.Shown.CELSIUS),
+                hours("England", england.coolS()),
+                hours("England, from hot", england.fromHotS()));
+    }
+
+    private static Argument hours(String name, double seconds) {
+        return new Argument(name, seconds, Argument.Shown.HOURS);
     }
 
     private static Argument celsius(Constant limit) {

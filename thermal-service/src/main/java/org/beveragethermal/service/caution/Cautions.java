@@ -3,6 +3,7 @@ package org.beveragethermal.service.caution;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -88,7 +89,7 @@ public final class Cautions {
      * @return the table in English
      */
     public static CautionTable table() {
-        return CautionTable.english();
+        return CautionTable.in(Locale.ROOT);
     }
 
     private static List<Caution> alongCourse(CautionSubject subject, Course course) {
