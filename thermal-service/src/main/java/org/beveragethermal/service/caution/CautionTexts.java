@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.beveragethermal.service.internal.Wording;
 
 /**
  * Words for cautions, from a resource bundle.
@@ -39,13 +40,8 @@ public final class CautionTexts {
      * @return the texts
      */
     public static CautionTexts in(Locale locale) {
-        ResourceBundle found = ResourceBundle.getBundle(BUNDLE, locale);
-        // Without a translation getBundle would rather take that of the default locale than the root.
-        boolean translated = !found.getLocale().getLanguage().isEmpty()
-                && found.getLocale().getLanguage().equals(locale.getLanguage());
-        return translated
-                ? new CautionTexts(found, locale)
-                : new CautionTexts(ResourceBundle.getBundle(BUNDLE, Locale.ROOT), Locale.ROOT);
+        Wording wording = Wording.of(BUNDLE, locale);
+        return new CautionTexts(wording.bundle(), wording.locale());
     }
 
     /**

@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.function.UnaryOperator;
+import org.beveragethermal.service.internal.Wording;
 
 /**
  * Phrases in words. The words come from the bundle {@value #BUNDLE}, whose root is English; whoever adds {@code
@@ -55,18 +56,13 @@ public final class PlanTexts {
     /**
      * Texts in a language, English where there is no bundle for it.
      *
-     * @param locale the language, and how its numbers look; {@link Locale#ROOT} for English
+     * @param locale the language, and how its numbers look where there is a bundle for it; {@link Locale#ROOT} for English
      * @param zone the zone whose time of day is shown
      * @return the texts
      */
     public static PlanTexts in(Locale locale, ZoneId zone) {
-        ResourceBundle found = ResourceBundle.getBundle(BUNDLE, locale);
-        // The look-up falls back to the default locale before it takes the root; what is shown must not depend on that.
-        boolean asked = ResourceBundle.Control.getControl(ResourceBundle.Control.FORMAT_PROPERTIES)
-                .getCandidateLocales(BUNDLE, locale)
-                .contains(found.getLocale());
-        ResourceBundle words = asked ? found : ResourceBundle.getBundle(BUNDLE, Locale.ROOT);
-        return of(words, words.getLocale().equals(Locale.ROOT) ? Locale.ROOT : locale, zone);
+        Wording wording = Wording.of(BUNDLE, locale);
+        return of(wording.bundle(), wording.locale(), zone);
     }
 
     /**

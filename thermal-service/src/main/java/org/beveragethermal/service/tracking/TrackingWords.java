@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.ResourceBundle;
+import org.beveragethermal.service.internal.Wording;
 
 /**
  * Puts alerts, instructions and notes into words. The words stand in a resource bundle, English and German here; whoever wants another
@@ -32,14 +33,12 @@ public final class TrackingWords {
     /**
      * The words of this library.
      *
-     * @param locale language and form of numbers; English words if the language is not there
+     * @param locale language and form of numbers; English in both if the language is not there
      * @return words
      */
     public static TrackingWords in(Locale locale) {
-        ResourceBundle found = ResourceBundle.getBundle(BUNDLE, locale);
-        // Looking up falls back to the language of the machine, which must not decide.
-        boolean asked = found.getLocale().getLanguage().equals(locale.getLanguage());
-        return new TrackingWords(asked ? found : ResourceBundle.getBundle(BUNDLE, Locale.ROOT), locale);
+        Wording wording = Wording.of(BUNDLE, locale);
+        return new TrackingWords(wording.bundle(), wording.locale());
     }
 
     /**

@@ -32,9 +32,9 @@ class TrackingWordsTest {
         assertThat(TrackingWords.in(Locale.GERMAN).text(soon))
                 .isEqualTo("bottle 7 hat 11,2 °C und erreicht 8,0 °C in etwa 12 min.");
         assertThat(TrackingWords.in(Locale.GERMANY).level(soon)).isEqualTo("Hinweis");
-        // A language that is not there is English, in that language's numbers, whatever the machine speaks.
+        // A language that is not there is English, numbers too, whatever the machine speaks.
         assertThat(TrackingWords.in(Locale.forLanguageTag("tr")).text(soon))
-                .isEqualTo("bottle 7 is at 11,2 °C and will be at 8,0 °C in about 12 min.");
+                .isEqualTo("bottle 7 is at 11.2 °C and will be at 8.0 °C in about 12 min.");
     }
 
     @Test
