@@ -5,7 +5,6 @@ import java.time.Duration;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.prediction.Prediction;
-import org.beveragethermal.materials.units.SiValues;
 
 /**
  * What becomes of a drink from the moment it is decanted, or its bottle opened, to its last glass. Immutable.
@@ -15,8 +14,6 @@ import org.beveragethermal.materials.units.SiValues;
  * @param drinking from the first glass to the last
  */
 public record AiringCourse(Airing airing, Prediction prediction, Duration drinking) {
-
-    private static final double MILLIS_PER_SECOND = 1000.0;
 
     /**
      * Mean temperature of the drink in the open vessel.
@@ -35,11 +32,7 @@ public record AiringCourse(Airing airing, Prediction prediction, Duration drinki
      * @return the temperature
      */
     public Quantity<Temperature> firstPour() {
-        return SiValues.celsiusOf(firstPourK());
-    }
-
-    double firstPourK() {
-        return prediction.meanTemperatureK(seconds(airing.before()));
+        return at(airing.before());
     }
 
     /**
@@ -49,9 +42,5 @@ public record AiringCourse(Airing airing, Prediction prediction, Duration drinki
      */
     public Quantity<Temperature> lastPour() {
         return at(airing.before().plus(drinking));
-    }
-
-    private static double seconds(Duration duration) {
-        return duration.toMillis() / MILLIS_PER_SECOND;
     }
 }

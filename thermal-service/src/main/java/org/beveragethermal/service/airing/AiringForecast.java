@@ -6,6 +6,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -191,7 +192,7 @@ public final class AiringForecast {
             return beginK;
         }
         FilledVessel begun = bottle.atTemperature(SiValues.celsiusOf(beginK));
-        Scene scene = scene(begun).build();
-        return new AiringCourse(airing, scene.predict(airing.before()).vessel(STANDING), Duration.ZERO).firstPourK();
+        Prediction standing = scene(begun).build().predict(airing.before()).vessel(STANDING);
+        return standing.meanTemperatureK(standing.trajectory().endS());
     }
 }

@@ -70,7 +70,7 @@ final class ClockRun {
 
     private void begin(double timeS, double temperatureK) {
         boolean held = rule.isHeld(temperatureK);
-        fromCold = temperatureK < 0.5 * (rule.coldK() + rule.hotK());
+        fromCold = temperatureK < rule.middleK();
         if (!held || started) {
             // Nobody saw it leave: the allowance is the least that could be meant.
             allowanceS = Math.min(allowanceFrom(true), allowanceFrom(false));
@@ -128,7 +128,7 @@ final class ClockRun {
     private void piece(double fromS, double toS, double temperatureK) {
         if (rule.isHeld(temperatureK)) {
             outside = false;
-            fromCold = temperatureK < 0.5 * (rule.coldK() + rule.hotK());
+            fromCold = temperatureK < rule.middleK();
         } else {
             leave(fromS);
             if (temperatureK > rule.warmerK()) {

@@ -13,21 +13,21 @@ final class ClosedLimits {
     /** Readings and freezing points are no better than this, own assumption [K]. */
     private static final double SURELY_BELOW_K = 0.1;
 
-    private static final double CURVE_COLDEST_K = 248.15;
     private static final double FROM_K = 273.15;
     private static final double STEP_K = 0.25;
     private static final int HALVINGS = 40;
 
     private ClosedLimits() {}
 
-    /** Below this ice and drink, in balance, need more room than there is [K]; empty if they do not down to −25 °C. */
+    /** Below this ice and drink, in balance, need more room than there is [K]; empty if they do not as far down as the curve goes. */
     static OptionalDouble fullOfIceK(ClosedVessel vessel) {
         if (!(vessel.filled().liquid() instanceof Beverage drink)) {
             return OptionalDouble.empty();
         }
         FreezingCurve curve = FreezingCurve.of(drink);
+        double coldestK = curve.temperatureRange().low();
         double highestK = drink.freezingOnsetK() - SURELY_BELOW_K;
-        for (double hereK = highestK; hereK >= CURVE_COLDEST_K; hereK -= STEP_K) {
+        for (double hereK = highestK; hereK >= coldestK; hereK -= STEP_K) {
             if (isFull(vessel, curve, hereK)) {
                 return OptionalDouble.of(hereK == highestK ? hereK : crossing(vessel, curve, hereK, hereK + STEP_K));
             }

@@ -3,11 +3,15 @@ package org.beveragethermal.service.caution;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.beveragethermal.core.hazard.ClosedVessel;
 import org.beveragethermal.core.prediction.Part;
 
 /** A course of a drink's temperature, predicted or logged, as the rules look at it. */
 interface Course {
+
+    /** A temperature held at a limit is not above it; rounding of a run or a log [K]. */
+    double ROUNDING_K = 1e-5;
 
     /**
      * A time at or beyond a limit.
@@ -44,8 +48,13 @@ interface Course {
     /** End of the course, time since the start. */
     Duration end();
 
-    /** When the closed vessel is full of ice and drink. */
-    Optional<Filling> fullOfIce(ClosedVessel vessel);
+    /** When the closed vessel is full of ice and drink, as if all that can freeze at a temperature has frozen. */
+    default Optional<Filling> fullOfIce(ClosedVessel vessel) {
+        OptionalDouble full = ClosedLimits.fullOfIceK(vessel);
+        return full.isEmpty()
+                ? Optional.empty()
+                : beyond(Part.MEAN, full.getAsDouble(), -1).map(span -> new Filling(span.from(), full.getAsDouble()));
+    }
 
     /** What a holding clock says at the end. */
     HoldingTime holding(HoldingClock clock);

@@ -45,6 +45,16 @@ record FilledStay(double fromS, TemperatureHistory warmest) {
     }
 
     HoldingTime holding(HoldingClock clock) {
-        return clock.readWithin(NO_GAP).read(warmest).countedFrom(Times.duration(fromS));
+        return later(clock.readWithin(NO_GAP).read(warmest), Times.duration(fromS));
+    }
+
+    /** Moments are counted from the start of the run, not of the stay. */
+    private static HoldingTime later(HoldingTime ofStay, Duration from) {
+        if (ofStay instanceof HoldingTime.Over over) {
+            return new HoldingTime.Over(over.after().plus(from), over.allowed());
+        }
+        return ofStay instanceof HoldingTime.MayBeOver perhaps
+                ? new HoldingTime.MayBeOver(perhaps.after().plus(from), perhaps.allowed(), perhaps.surely())
+                : ofStay;
     }
 }

@@ -57,6 +57,11 @@ public record HoldingRule(
         }
     }
 
+    /** What is colder is meant to be cold, what is warmer to be hot [K]. */
+    double middleK() {
+        return 0.5 * (coldK + hotK);
+    }
+
     boolean isHeld(double temperatureK) {
         return temperatureK <= coldK + ROUNDING_K || temperatureK >= hotK - ROUNDING_K;
     }

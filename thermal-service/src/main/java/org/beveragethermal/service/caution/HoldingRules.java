@@ -48,7 +48,7 @@ final class HoldingRules {
 
     private static Caution outside(CautionSubject subject, HoldingRule rule, Course course) {
         // What is nearer to the cold limit at the beginning is meant to be cold.
-        boolean wasCold = course.beyond(Part.WARMEST, 0.5 * (rule.coldK() + rule.hotK()), 1)
+        boolean wasCold = course.beyond(Part.WARMEST, rule.middleK(), 1)
                 .map(span -> !span.from().isZero())
                 .orElse(true);
         Optional<Course.Span> warm = course.beyond(Part.WARMEST, rule.coldK(), 1);

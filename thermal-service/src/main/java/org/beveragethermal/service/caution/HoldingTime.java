@@ -38,19 +38,4 @@ public sealed interface HoldingTime {
      * @param source what it says instead
      */
     record NoFigure(Source source) implements HoldingTime {}
-
-    /**
-     * The same answer, counted from an earlier start.
-     *
-     * @param earlier by how much earlier, not negative
-     * @return the answer with later moments
-     */
-    default HoldingTime countedFrom(Duration earlier) {
-        if (this instanceof Over over) {
-            return new Over(over.after().plus(earlier), over.allowed());
-        }
-        return this instanceof MayBeOver perhaps
-                ? new MayBeOver(perhaps.after().plus(earlier), perhaps.allowed(), perhaps.surely())
-                : this;
-    }
 }

@@ -4,15 +4,11 @@ package org.beveragethermal.service.caution;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.beveragethermal.core.hazard.ClosedVessel;
 import org.beveragethermal.core.prediction.Part;
 import org.beveragethermal.core.storage.TemperatureHistory;
 
 /** The course of a history: one temperature for all parts, in straight lines. */
 final class LoggedCourse implements Course {
-
-    /** A temperature held at a limit is not above it; rounding [K]. */
-    private static final double ROUNDING_K = 1e-5;
 
     private final TemperatureHistory history;
     private final double[] timesS;
@@ -47,20 +43,6 @@ final class LoggedCourse implements Course {
     @Override
     public Duration end() {
         return history.length();
-    }
-
-    @Override
-    public Optional<Filling> fullOfIce(ClosedVessel vessel) {
-        return fullOfIce(this, vessel);
-    }
-
-    /** As if all that can freeze at a temperature has frozen. */
-    static Optional<Filling> fullOfIce(Course course, ClosedVessel vessel) {
-        OptionalDouble full = ClosedLimits.fullOfIceK(vessel);
-        return full.isEmpty()
-                ? Optional.empty()
-                : course.beyond(Part.MEAN, full.getAsDouble(), -1)
-                        .map(span -> new Filling(span.from(), full.getAsDouble()));
     }
 
     @Override

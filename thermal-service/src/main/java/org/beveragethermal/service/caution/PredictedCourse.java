@@ -18,9 +18,6 @@ import org.beveragethermal.core.store.FreezingStore;
 /** The course of a prediction. Extremes are looked for once; a limit that lies beyond them needs no search. */
 final class PredictedCourse implements Course {
 
-    /** A temperature held at a limit is not above it; rounding of a run [K]. */
-    private static final double ROUNDING_K = 1e-5;
-
     private final Prediction prediction;
     private final Map<Part, TimeInRange.Stays> extremes = new EnumMap<>(Part.class);
 
@@ -74,7 +71,7 @@ final class PredictedCourse implements Course {
         boolean freezes =
                 prediction.contents().nodes().stream().allMatch(node -> node.store() instanceof FreezingStore);
         if (!freezes) {
-            return LoggedCourse.fullOfIce(this, vessel);
+            return Course.super.fullOfIce(vessel);
         }
         return FreezingHazard.of(prediction, vessel).fullness() instanceof Fullness.Fills fills
                         && fills.iceFraction() > 0

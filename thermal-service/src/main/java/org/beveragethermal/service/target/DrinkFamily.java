@@ -88,12 +88,8 @@ public enum DrinkFamily {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /**
-     * Whether its drinks usually hold more alcohol than the traces that drinks without it may have.
-     *
-     * @return false for water, soft drinks, juice, milk, chocolate, tea and coffee
-     */
-    public boolean alcoholic() {
+    /** Whether its drinks usually hold more alcohol than the traces that drinks without it may have. */
+    boolean alcoholic() {
         return switch (this) {
             case WATER, SOFT_DRINK, JUICE, MILK, HOT_CHOCOLATE, TEA, COFFEE -> false;
             default -> true;
