@@ -59,9 +59,32 @@ abstract class ModelledVessel {
 
     /**
      * A band of wall, its outer surface, the conductances from mid-wall to its surfaces per area, the link to the outer
-     * surface, and the layers around it if there are any.
+     * surface, the layers around it if there are any, and the part of its outer surface that follows the wall behind the contents
+     * while the vessel stands.
      */
-    record Band(WallBand band, WallPatch patch, WallHalves halves, Link outermost, Optional<Wrapping> wrapping) {}
+    record Band(
+            WallBand band,
+            WallPatch patch,
+            WallHalves halves,
+            Link outermost,
+            Optional<Wrapping> wrapping,
+            double followingPart) {
+
+        /** The outer surface that follows the wall behind the contents. */
+        private WallPatch following() {
+            return patch.withOuterAreaM2(followingPart * patch.outerAreaM2());
+        }
+
+        /** From the wall to that surface. */
+        private Link toFollowing() {
+            return followingPart == 1
+                    ? outermost
+                    : Link.of(
+                            band.wall(),
+                            "conduction",
+                            HeatLaw.conductance(halves.outer() * followingPart * patch.outerAreaM2()));
+        }
+    }
 
     /** A vessel with layers around its wall, from the wall outwards; none if the list is empty. */
     ModelledVessel(String id, FilledVessel filled, List<Layer> layers, Tints tints) {
@@ -97,10 +120,18 @@ abstract class ModelledVessel {
 
     /** Adds the band of wall between two heights; {@code extraMassKg} of glass counts with it. */
     final Band addBand(double lowM, double highM, double extraMassKg, String insidePath, int slice) {
+        return addBand(lowM, highM, extraMassKg, insidePath, slice, highM);
+    }
+
+    /** The same where the wall above a level is dry inside and follows the wall below it only as a fin does. */
+    final Band addBand(double lowM, double highM, double extraMassKg, String insidePath, int slice, double levelM) {
         Profile profile = filled.vessel().profile();
         Solid wall = filled.vessel().wall();
         double outerArea = profile.outerSideAreaM2(lowM, highM);
-        double mass = filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
+        double following = layers.isEmpty() ? DryWall.followingPart(filled.vessel(), lowM, highM, levelM) : 1;
+        // A closed vessel may be laid down, when the drink wets nearly all of it; the rim of a glass stays in the air.
+        double taking = filled.vessel().isOpen() ? following : 1;
+        double mass = taking * filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
         String name = bandName(bands.size());
         Node node = Node.sensible(name, mass * wall.specificHeatCapacity().value(), wallK);
         WallHalves halves = WallHalves.of(profile, wall, lowM, highM);
@@ -118,7 +149,8 @@ abstract class ModelledVessel {
                                 wall.emissivity().value()),
                         halves,
                         Link.of(node, "conduction", HeatLaw.conductance(half)),
-                        Optional.empty())
+                        Optional.empty(),
+                        following)
                 : wrapped(bare, outerArea, diameter, halves);
         bands.add(band);
         return band;
@@ -148,7 +180,8 @@ abstract class ModelledVessel {
                         layers.get(layers.size() - 1).emissivity()),
                 halves,
                 wrapping.outermost(),
-                Optional.of(wrapping));
+                Optional.of(wrapping),
+                1);
     }
 
     final String bandName(int index) {
@@ -274,8 +307,11 @@ abstract class ModelledVessel {
             List<LightTaker> behind = lightTakers(i, occupant.posture());
             SunOptics optics = optics(i, behind);
             if (!lies) {
-                WallPatch patch = occupant.standing(band.patch()).withOptics(optics);
-                addOutside(paths, band, band.outermost(), behind, patch, medium, occupant, occupants);
+                boolean upright = occupant.posture() == Posture.UPRIGHT;
+                WallPatch patch = occupant.standing(upright ? band.following() : band.patch())
+                        .withOptics(optics);
+                Link outermost = upright ? band.toFollowing() : band.outermost();
+                addOutside(paths, band, outermost, behind, patch, medium, occupant, occupants);
                 continue;
             }
             for (WallPatch patch : lyingPatches(i, waterline)) {
@@ -362,9 +398,9 @@ abstract class ModelledVessel {
             return List.of();
         }
         Profile profile = filled.vessel().profile();
-        double portion =
-                profile.outerSideAreaM2(band.lowM(), high) / profile.outerSideAreaM2(band.lowM(), band.highM());
-        return List.of(new LightTaker(node, portion));
+        double portion = profile.outerSideAreaM2(band.lowM(), high)
+                / (bands.get(index).followingPart() * profile.outerSideAreaM2(band.lowM(), band.highM()));
+        return List.of(new LightTaker(node, Math.min(1, portion)));
     }
 
     /** What lies below and what lies above the waterline of a band, of a vessel that lies; empty parts are left out. */

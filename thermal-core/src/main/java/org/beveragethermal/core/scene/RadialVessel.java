@@ -93,7 +93,8 @@ final class RadialVessel extends ModelledVessel {
         double wetHigh = Math.min(high, filled().liquidHeightM());
         double innerArea = wetHigh > low ? filled().vessel().profile().innerSideAreaM2(low, wetHigh) : 0;
         String inside = innerArea > 0 ? bandName(index) + " inside" : "";
-        Band band = addBand(low, high, index == 0 ? filled().vessel().baseMassKg() : 0, inside, -1);
+        double base = index == 0 ? filled().vessel().baseMassKg() : 0;
+        Band band = addBand(low, high, base, inside, -1, filled().liquidHeightM());
         if (innerArea > 0) {
             innerPaths.add(JunctionPath.of(
                     inside,

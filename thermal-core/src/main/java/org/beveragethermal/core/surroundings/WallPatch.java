@@ -123,6 +123,17 @@ public record WallPatch(
     }
 
     /**
+     * The same patch with another area.
+     *
+     * @param newOuterAreaM2 outer area [m²], finite, ≥ 0
+     * @return a new patch
+     * @throws IllegalArgumentException if the area is outside its range
+     */
+    public WallPatch withOuterAreaM2(double newOuterAreaM2) {
+        return new WallPatch(lowM, highM, newOuterAreaM2, diameterM, emissivity, orientation, optics, waterActivity);
+    }
+
+    /**
      * The same patch with another answer to sunlight.
      *
      * @param newOptics what becomes of sunlight on it

@@ -1,0 +1,41 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.scene;
+
+import org.beveragethermal.materials.vessel.Profile;
+import org.beveragethermal.materials.vessel.Vessel;
+
+/**
+ * Wall above the drink: a fin on the wall that the drink wets.
+ *
+ * <p>A fin of length L whose end passes no heat gives or takes as much as tanh(mL)/m of its length would at the temperature of its
+ * foot, with m² = h/(k d) for a wall of thickness d that meets the air on one side (F. P. Incropera and D. P. DeWitt, Fundamentals
+ * of Heat and Mass Transfer, section 3.6). In glass that is one to two centimetres, so that the rim of a wine glass stays at the
+ * temperature of the room.
+ */
+final class DryWall {
+
+    /** Air at rest and radiation together [W/(m² K)], our own assumption: the reach goes with its root. */
+    private static final double COEFFICIENT = 10;
+
+    private DryWall() {}
+
+    /**
+     * The part of a band's outer surface that follows the wall behind the drink: all of it below the level, above it as far as heat
+     * reaches along the wall. A band that is dry as a whole counts whole.
+     */
+    static double followingPart(Vessel vessel, double lowM, double highM, double levelM) {
+        if (levelM >= highM || levelM <= lowM) {
+            return 1;
+        }
+        Profile profile = vessel.profile();
+        double wetM2 = profile.outerSideAreaM2(lowM, levelM);
+        double dryM2 = profile.outerSideAreaM2(levelM, highM);
+        double reachM = Math.sqrt(vessel.wall().thermalConductivity().value()
+                * profile.wallVolumeM3(levelM, highM)
+                / dryM2
+                / COEFFICIENT);
+        double lengthM = dryM2 / (2 * Math.PI * profile.outerRadiusM(levelM));
+        double efficiency = reachM / lengthM * Math.tanh(lengthM / reachM);
+        return (wetM2 + efficiency * dryM2) / (wetM2 + dryM2);
+    }
+}
