@@ -11,6 +11,9 @@ import org.beveragethermal.materials.vessel.Vessel;
  * foot, with m² = h/(k d) for a wall of thickness d that meets the air on one side (F. P. Incropera and D. P. DeWitt, Fundamentals
  * of Heat and Mass Transfer, section 3.6). In glass that is one to two centimetres, so that the rim of a wine glass stays at the
  * temperature of the room.
+ *
+ * <p>Only of open vessels, which are poured half full or less and stand in air. A bottle is full up to its neck: of one of 750 mL the
+ * neck above the drink is a twentieth of the wall, and it counts with the drink whole.
  */
 final class DryWall {
 
@@ -21,10 +24,10 @@ final class DryWall {
 
     /**
      * The part of a band's outer surface that follows the wall behind the drink: all of it below the level, above it as far as heat
-     * reaches along the wall. A band that is dry as a whole counts whole.
+     * reaches along the wall. A band that is dry as a whole counts whole, and so do all of a vessel that can be closed.
      */
     static double followingPart(Vessel vessel, double lowM, double highM, double levelM) {
-        if (levelM >= highM || levelM <= lowM) {
+        if (!vessel.isOpen() || levelM >= highM || levelM <= lowM) {
             return 1;
         }
         Profile profile = vessel.profile();

@@ -41,8 +41,8 @@ import org.beveragethermal.materials.vessel.Profile;
  * <p>A beverage freezes and thaws at its liquidus, its ice spread evenly; other liquids stay liquid.
  *
  * <p>Heat passes from the contents through the inside film and half the wall to the wall's node. The glass of the base counts
- * with the lowest band. Of wall that is dry inside, above the highest level of the run, an upright vessel without layers passes heat
- * to and from as much as the drink can reach along the wall, {@link DryWall}. The base passes heat outwards where the surroundings reach it: of a vessel that lies, and of an upright one
+ * with the lowest band. Of an open vessel the wall above the
+ * highest level of the run counts only as a fin, {@link DryWall}. The base passes heat outwards where the surroundings reach it: of a vessel that lies, and of an upright one
  * whose surroundings have a footing that lets them. The closure passes none.
  *
  * <p>In a vessel that lies the film inside has the depth of the liquid for its length and the law of {@link

@@ -80,9 +80,9 @@ abstract class ModelledVessel {
             return followingPart == 1
                     ? outermost
                     : Link.of(
-                            band.wall(),
-                            "conduction",
-                            HeatLaw.conductance(halves.outer() * followingPart * patch.outerAreaM2()));
+                            outermost.end(),
+                            outermost.mechanism(),
+                            outermost.law().times(followingPart));
         }
     }
 
@@ -128,10 +128,8 @@ abstract class ModelledVessel {
         Profile profile = filled.vessel().profile();
         Solid wall = filled.vessel().wall();
         double outerArea = profile.outerSideAreaM2(lowM, highM);
-        double following = layers.isEmpty() ? DryWall.followingPart(filled.vessel(), lowM, highM, levelM) : 1;
-        // A closed vessel may be laid down, when the drink wets nearly all of it; the rim of a glass stays in the air.
-        double taking = filled.vessel().isOpen() ? following : 1;
-        double mass = taking * filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
+        double following = DryWall.followingPart(filled.vessel(), lowM, highM, levelM);
+        double mass = following * filled.vessel().wallMassKg(lowM, highM) + extraMassKg;
         String name = bandName(bands.size());
         Node node = Node.sensible(name, mass * wall.specificHeatCapacity().value(), wallK);
         WallHalves halves = WallHalves.of(profile, wall, lowM, highM);
@@ -151,12 +149,12 @@ abstract class ModelledVessel {
                         Link.of(node, "conduction", HeatLaw.conductance(half)),
                         Optional.empty(),
                         following)
-                : wrapped(bare, outerArea, diameter, halves);
+                : wrapped(bare, outerArea, diameter, halves, following);
         bands.add(band);
         return band;
     }
 
-    private Band wrapped(WallBand bare, double wallAreaM2, double wallDiameterM, WallHalves halves) {
+    private Band wrapped(WallBand bare, double wallAreaM2, double wallDiameterM, WallHalves halves, double following) {
         double half = halves.outer() * wallAreaM2;
         Wrapping wrapping =
                 new Wrapping(bare.name(), layers, bare.wall(), half, wallAreaM2, bare.highM() - bare.lowM(), wallK);
@@ -181,7 +179,7 @@ abstract class ModelledVessel {
                 halves,
                 wrapping.outermost(),
                 Optional.of(wrapping),
-                1);
+                following);
     }
 
     final String bandName(int index) {
