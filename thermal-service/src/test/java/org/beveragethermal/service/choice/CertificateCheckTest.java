@@ -157,7 +157,7 @@ class CertificateCheckTest {
     }
 
     private static void assertRefused(ChoiceProblem problem, Certificate.Part part, Certificate.Proof proof, int seed) {
-        ProofCheck check = new ProofCheck(problem, part);
+        ProofCheck check = new ProofCheck(ProofCheck.Known.of(problem), part);
         assertThatThrownBy(() -> check.follow(proof)).as("seed %d", seed).isInstanceOf(ProofCheck.Refused.class);
     }
 
