@@ -127,7 +127,8 @@ class TrackerTest {
         evening.tell(new TrackingEvent.Ordered("order", evening.now(), ID, GOAL));
         evening.drinkK = ZERO + 10;
         evening.minutes(200);
-        assertThat(evening.codes().stream().filter(code -> code == Alert.Code.AT_TARGET))
+        assertThat(evening.codes()).containsOnlyOnce(Alert.Code.AT_TARGET);
+        assertThat(evening.codes().stream().filter(code -> code == Alert.Code.LEAVING_RANGE))
                 .hasSizeLessThanOrEqualTo(2);
     }
 
@@ -192,6 +193,31 @@ class TrackerTest {
         assertThat(late.codes()).containsExactly(Alert.Code.NOT_IN_TIME);
         late.minutes(20);
         assertThat(late.codes()).containsExactly(Alert.Code.NOT_IN_TIME);
+    }
+
+    @Test
+    void whatIsFinishedIsForgottenWhenAsked() {
+        Evening evening = new Evening()
+                .tell(new TrackingEvent.Placed("other", Truth.START, "bottle-2", "bottle", "room", ZERO + 20, 0.5))
+                .tell(new TrackingEvent.Finished("finished", Truth.after(60), ID));
+        assertThat(evening.fleet.in("cold")).isEmpty();
+        assertThat(evening.fleet.in("room")).containsExactly("bottle-2");
+        assertThat(evening.fleet.forgetFinished()).isEqualTo(1);
+        assertThat(evening.fleet.vessels()).extracting(TrackedVessel::id).containsExactly("bottle-2");
+    }
+
+    @Test
+    void sensorMayHaveOtherValuesForNoReading() {
+        TrackedModel model = Truth.MODEL.withSensor(Truth.SENSOR.withSentinels(List.of(0.0)));
+        Fleet fleet = Fleet.of(Tracker.of(List.of(model), TrackingRules.usual()));
+        Fleet.Report report = fleet.apply(List.of(
+                new TrackingEvent.Placed("p", Truth.START, ID, "bottle", "cold", ZERO + 84, 5),
+                new TrackingEvent.Reading("none", Truth.after(60), ID, ZERO),
+                new TrackingEvent.Reading("one", Truth.after(120), ID, ZERO + 85)));
+        assertThat(report.notes()).singleElement().satisfies(note -> {
+            assertThat(note.eventId()).isEqualTo("none");
+            assertThat(note.code()).isEqualTo(Note.Code.NOT_A_READING);
+        });
     }
 
     /** A later order counts, whichever comes first. */
