@@ -2,7 +2,6 @@
 package org.beveragethermal.service.tracking;
 
 import java.time.Instant;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -194,15 +193,6 @@ public final class TrackedVessel {
     }
 
     /**
-     * Part of the full vessel that is left.
-     *
-     * @return part [-]
-     */
-    public double partLeft() {
-        return head.part;
-    }
-
-    /**
      * The latest time heard of.
      *
      * @return instant
@@ -257,6 +247,11 @@ public final class TrackedVessel {
         return ArrivalSearch.search(model, believedAt(Checks.micros(Checks.time(asked, "question"))), targetK, level);
     }
 
+    /** Where it is after the latest event. */
+    String mediumId() {
+        return model.law(head.medium).mediumId();
+    }
+
     Belief believedAt(long micros) {
         if (micros <= head.atMicros) {
             return head;
@@ -273,7 +268,7 @@ public final class TrackedVessel {
                 belief.sdK(),
                 belief.c,
                 Math.sqrt(belief.pcc),
-                Objects.requireNonNull(model.law(belief.medium).mediumId()),
+                model.law(belief.medium).mediumId(),
                 belief.believedMediumK(),
                 Math.sqrt(belief.paa),
                 belief.b,

@@ -26,8 +26,6 @@ import org.beveragethermal.service.tracking.TrackingEvent.TimePassed;
  */
 public final class Tracker {
 
-    private static final double ZERO_C_IN_K = 273.15;
-
     private final Map<String, TrackedModel> models;
     private final TrackingRules rules;
 
@@ -185,9 +183,9 @@ public final class Tracker {
         String detail = String.format(
                 Locale.ROOT,
                 "%.2f °C: expected %.1f to %.1f °C and none of %s °C",
-                reading.temperatureK() - ZERO_C_IN_K,
-                sensor.coldestK() - ZERO_C_IN_K,
-                sensor.warmestK() - ZERO_C_IN_K,
+                reading.temperatureK() - Checks.ZERO_C_IN_K,
+                sensor.coldestK() - Checks.ZERO_C_IN_K,
+                sensor.warmestK() - Checks.ZERO_C_IN_K,
                 sensor.sentinelsC());
         Note note = note(reading, Note.Code.NOT_A_READING, detail);
         Said said = known.said;
@@ -275,7 +273,7 @@ public final class Tracker {
                                 String.format(
                                         Locale.ROOT,
                                         "%.2f °C is too far from what was expected.",
-                                        entry.value() - ZERO_C_IN_K))));
+                                        entry.value() - Checks.ZERO_C_IN_K))));
     }
 
     /** Tells a belief the kept event of a place; false if it is a reading that was not used. */

@@ -102,27 +102,6 @@ public record TrackingRules(
     }
 
     /**
-     * The same with another time without readings that is silence.
-     *
-     * @param newSilentAfter time, more than 0
-     * @return new rules
-     * @throws IllegalArgumentException if it is not more than nothing
-     */
-    public TrackingRules withSilence(Duration newSilentAfter) {
-        return new TrackingRules(
-                gateSd,
-                straysForChange,
-                driftSd,
-                alarmSd,
-                kept,
-                lead,
-                freezingLead,
-                backK,
-                newSilentAfter,
-                refusedForFaulty);
-    }
-
-    /**
      * The same with another number of events kept.
      *
      * @param newKept number, 1 to 255; each takes about 26 bytes
