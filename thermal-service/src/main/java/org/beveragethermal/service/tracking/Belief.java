@@ -12,8 +12,11 @@ package org.beveragethermal.service.tracking;
  */
 final class Belief {
 
+    /** Steps of the covariance [s], and how many at most; assumptions of ours, no source: the mean needs none. */
     private static final double LONGEST_STEP_S = 600;
+
     private static final int MOST_STEPS = 24;
+    /** No conductance is off by a factor of more than e^4; an assumption of ours, no source. */
     static final double LARGEST_LOG = 4;
     /** Standard uncertainty of the fill exponent: what a pour adds to c, per unit of ln(part left); an assumption, no source. */
     private static final double FILL_EXPONENT_SD = 0.2;

@@ -13,6 +13,7 @@ import org.beveragethermal.materials.liquid.Liquid;
  */
 record Latent(double onsetK, double slowdown) {
 
+    /** The slowdown is the mean over so much below the onset [K]; an assumption of ours, no source. */
     private static final double BELOW_K = 1;
 
     /** Of a liquid whose freezing is not known: nothing gets to its onset. */

@@ -32,13 +32,23 @@ final class LawFit {
     /** Length of a run; a bath of ice should last as long. */
     static final Duration HORIZON = Duration.ofHours(6);
 
-    private static final double STARTS_APART_K = 15;
+    // Where the courses begin and end, and at how many times they are compared, are choices of ours, no source.
+
+    /** The far course begins where the vessel is if that is so far from the medium [K], else the next figure above it [K]. */
     private static final double FAR_K = 8;
+
+    private static final double STARTS_APART_K = 15;
+    /** The near course begins at this part of the far one's distance. */
     private static final double NEAR_PART = 0.3;
+    /** Of differences of logarithms. */
     private static final double STEP = 1e-5;
+
     private static final int POINTS = 60;
+    /** First time at which a course is compared [s]. */
     private static final double FIRST_S = 120;
+    /** A course ends so far above the freezing point [K]. */
     private static final double FREEZING_MARGIN_K = 0.2;
+
     private static final double SMALLEST_RATE = 1e-8;
     private static final int EVALUATIONS = 400;
     private static final double HALF = 0.5;

@@ -16,7 +16,9 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  */
 public final class TrackedModel {
 
+    /** Of a medium of which nothing else is stated; assumptions of ours, no source. */
     private static final double DEFAULT_MEDIUM_SD_K = 0.5;
+
     private static final double DEFAULT_LOG_SD = 0.25;
     private static final int MOST_MEDIA = 100;
 
