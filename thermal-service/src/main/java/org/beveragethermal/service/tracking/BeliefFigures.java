@@ -120,13 +120,13 @@ record BeliefFigures(Map<String, Double> figures, String where) {
         int last = model.laws().size() - 1;
         belief.medium = (byte) within("medium", 0, last, "1");
         belief.previousMedium = (byte) within("previousMedium", -1, last, "1");
-        belief.finished = figure("finished") != 0;
+        belief.finished = within("finished", 0, 1, "1") != 0;
         belief.part = (float) within("part", Checks.LEAST_PART, 1, "1");
         belief.placedMicros = micros("placedMicros");
         belief.up = within("sumUp", 0, Double.MAX_VALUE, "1");
         belief.down = within("sumDown", 0, Double.MAX_VALUE, "1");
-        belief.strays = (int) figure("strays");
-        belief.changes = (int) figure("changes");
+        belief.strays = (int) within("strays", -TrackingRules.MOST_STRAYS, TrackingRules.MOST_STRAYS, "1");
+        belief.changes = (int) within("changes", 0, Integer.MAX_VALUE, "1");
         belief.changedMicros = micros("changedMicros");
         belief.changedByK = figure("changedByK");
         belief.readMicros = micros("readMicros");

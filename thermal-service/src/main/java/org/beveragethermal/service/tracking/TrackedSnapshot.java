@@ -21,6 +21,7 @@ import org.beveragethermal.service.tracking.TrackingEvent.Goal;
  * @param before what was believed before the kept events, by name; SI units
  * @param kept the latest events
  * @param said what is wanted and what has been said, by name; what is unknown is absent
+ * @param aside the latest reading if it came from too far ahead to be used
  */
 public record TrackedSnapshot(
         int formatVersion,
@@ -31,7 +32,8 @@ public record TrackedSnapshot(
         long placedIdHash,
         Map<String, Double> before,
         List<KeptEvent> kept,
-        Map<String, Long> said) {
+        Map<String, Long> said,
+        Optional<TrackingEvent.Reading> aside) {
 
     /** Version of the form that this library writes. */
     public static final int FORMAT_VERSION = 1;
@@ -59,6 +61,7 @@ public record TrackedSnapshot(
      * @param before what was believed, all names and finite figures, not modified
      * @param kept the latest events, not modified
      * @param said what is wanted and what has been said, not modified
+     * @param aside the latest reading if it came from too far ahead to be used
      * @throws IllegalArgumentException if the version is another, a figure is missing or not finite
      */
     public TrackedSnapshot {
@@ -104,7 +107,8 @@ public record TrackedSnapshot(
                 vessel.placedIdHash,
                 BeliefFigures.of(vessel.base),
                 events,
-                said(vessel.said));
+                said(vessel.said),
+                Optional.ofNullable(vessel.said.aside()));
     }
 
     /**
@@ -128,14 +132,15 @@ public record TrackedSnapshot(
                     + modelName + ", expected " + known);
         }
         Belief base = new BeliefFigures(before, "snapshot of vessel " + vesselId).belief(model);
+        Checks.within(kept.size(), 0, TrackingRules.MOST_KEPT, "events kept in snapshot of vessel " + vesselId, "1");
         Kept all = Kept.NONE;
         for (KeptEvent event : kept) {
             Kept.Entry entry = new Kept.Entry(
                     event.atMicros(), event.idHash(), (byte) event.kind(), event.value(), (float) event.sdK());
-            check(event, known.size());
+            check(event, base.atMicros, known.size());
             all = all.with(entry, all.place(entry));
         }
-        Said again = restoredSaid();
+        Said again = restoredSaid(model);
         TrackedVessel unread =
                 new TrackedVessel(vesselId, model, tracker.rules(), base, base, all, folded, placedIdHash, again);
         Belief head = base.copy();
@@ -146,9 +151,13 @@ public record TrackedSnapshot(
     }
 
     /** Holds a kept event to what {@link TrackingEvent} allows. */
-    private void check(KeptEvent event, int media) {
+    private void check(KeptEvent event, long baseMicros, int media) {
         String of = " of a kept event in snapshot of vessel " + vesselId;
         Checks.time(Checks.instant(event.atMicros()), "time" + of);
+        if (event.atMicros() < baseMicros) {
+            throw new IllegalArgumentException("time" + of + " is " + Checks.instant(event.atMicros())
+                    + ": expected at or after that of the belief before, " + Checks.instant(baseMicros));
+        }
         Checks.within(event.sdK(), 0, Checks.MOST_SD_K, "standard uncertainty" + of, "K");
         switch (event.kind()) {
             case Kept.MOVED -> Checks.within(event.value(), 0, media - 1.0, "medium" + of, "1");
@@ -174,6 +183,9 @@ public record TrackedSnapshot(
         figures.put("refusedInRow", (long) said.refusedInRow());
         figures.put("told", (long) said.told());
         figures.put("toldChangeMicros", said.toldChangeMicros());
+        if (said.clocked()) {
+            figures.put("clocked", 1L);
+        }
         return figures;
     }
 
@@ -185,18 +197,41 @@ public record TrackedSnapshot(
         return value;
     }
 
-    private Said restoredSaid() {
-        Checks.time(Checks.instant(said("nowMicros")), "latest time in snapshot of vessel " + vesselId);
+    /** A time, or what stands for none. */
+    private long time(String name, long none) {
+        long micros = said(name);
+        if (micros != none) {
+            Checks.time(Checks.instant(micros), name + " in snapshot of vessel " + vesselId);
+        }
+        return micros;
+    }
+
+    private int count(String name) {
+        return (int) Checks.within(
+                (double) said(name), 0, Integer.MAX_VALUE, name + " in snapshot of vessel " + vesselId, "1");
+    }
+
+    private Said restoredSaid(TrackedModel model) {
+        String where = " in snapshot of vessel " + vesselId;
+        aside.ifPresent(reading -> {
+            if (!reading.vesselId().equals(vesselId) || !model.sensor().accepts(reading.temperatureK())) {
+                throw new IllegalArgumentException("reading held aside" + where + " is " + reading
+                        + ": expected one of the vessel and its sensor");
+            }
+        });
+        Checks.time(Checks.instant(said("nowMicros")), "latest time" + where);
         Said rest = new Said(
                 null,
                 Long.MIN_VALUE,
                 0,
-                said("openedMicros"),
+                time("openedMicros", Long.MAX_VALUE),
                 said("nowMicros"),
-                said("refusedMicros"),
-                (int) said("refusedInRow"),
-                (int) said("told"),
-                said("toldChangeMicros"));
+                time("refusedMicros", Long.MIN_VALUE),
+                count("refusedInRow"),
+                count("told"),
+                time("toldChangeMicros", Long.MIN_VALUE),
+                said.getOrDefault("clocked", 0L) != 0,
+                aside.orElse(null));
         if (!said.containsKey("goalLowKBits")) {
             return rest;
         }
@@ -206,6 +241,7 @@ public record TrackedSnapshot(
                 said.containsKey("serveAtMicros")
                         ? Optional.of(Checks.instant(said("serveAtMicros")))
                         : Optional.empty());
+        Checks.time(Checks.instant(said("goalMicros")), "goalMicros" + where);
         return rest.ordered(goal, said("goalMicros"), said("goalIdHash"));
     }
 }

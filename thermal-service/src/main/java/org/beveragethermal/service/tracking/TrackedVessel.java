@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.service.tracking.TrackingEvent.Goal;
+import org.beveragethermal.service.tracking.TrackingEvent.Reading;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,6 +49,8 @@ public final class TrackedVessel {
      * @param refusedInRow how many such in a row
      * @param told bits of alerts and instructions that stand
      * @param toldChangeMicros time of the latest change that was told
+     * @param clocked whether it was ever told that time passed
+     * @param aside the latest reading if it came from too far ahead to be used
      */
     record Said(
             @Nullable Goal goal,
@@ -58,10 +61,23 @@ public final class TrackedVessel {
             long refusedMicros,
             int refusedInRow,
             int told,
-            long toldChangeMicros) {
+            long toldChangeMicros,
+            boolean clocked,
+            @Nullable Reading aside) {
 
         static Said nothing(long nowMicros) {
-            return new Said(null, Long.MIN_VALUE, 0, Long.MAX_VALUE, nowMicros, Long.MIN_VALUE, 0, 0, Long.MIN_VALUE);
+            return new Said(
+                    null,
+                    Long.MIN_VALUE,
+                    0,
+                    Long.MAX_VALUE,
+                    nowMicros,
+                    Long.MIN_VALUE,
+                    0,
+                    0,
+                    Long.MIN_VALUE,
+                    false,
+                    null);
         }
 
         Said ordered(Goal newGoal, long micros, long idHash) {
@@ -74,7 +90,9 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     told,
-                    toldChangeMicros);
+                    toldChangeMicros,
+                    clocked,
+                    aside);
         }
 
         Said opened(long micros) {
@@ -87,9 +105,12 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     told,
-                    toldChangeMicros);
+                    toldChangeMicros,
+                    clocked,
+                    aside);
         }
 
+        /** News from a time; a reading that is still aside then came from a wrong clock. */
         Said now(long micros) {
             return new Said(
                     goal,
@@ -100,12 +121,54 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     told,
-                    toldChangeMicros);
+                    toldChangeMicros,
+                    clocked,
+                    null);
+        }
+
+        Said toldTheTime() {
+            return new Said(
+                    goal,
+                    goalMicros,
+                    goalIdHash,
+                    openedMicros,
+                    nowMicros,
+                    refusedMicros,
+                    refusedInRow,
+                    told,
+                    toldChangeMicros,
+                    true,
+                    aside);
+        }
+
+        Said aside(Reading reading) {
+            return new Said(
+                    goal,
+                    goalMicros,
+                    goalIdHash,
+                    openedMicros,
+                    nowMicros,
+                    refusedMicros,
+                    refusedInRow,
+                    told,
+                    toldChangeMicros,
+                    clocked,
+                    reading);
         }
 
         Said refused(long micros, int inRow) {
             return new Said(
-                    goal, goalMicros, goalIdHash, openedMicros, nowMicros, micros, inRow, told, toldChangeMicros);
+                    goal,
+                    goalMicros,
+                    goalIdHash,
+                    openedMicros,
+                    nowMicros,
+                    micros,
+                    inRow,
+                    told,
+                    toldChangeMicros,
+                    clocked,
+                    aside);
         }
 
         Said told(int bits, long changeMicros) {
@@ -118,7 +181,9 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     bits,
-                    changeMicros);
+                    changeMicros,
+                    clocked,
+                    aside);
         }
     }
 
@@ -193,7 +258,7 @@ public final class TrackedVessel {
     }
 
     /**
-     * The latest time heard of.
+     * The latest time heard of. A reading that is held aside as too far ahead does not count.
      *
      * @return instant
      */

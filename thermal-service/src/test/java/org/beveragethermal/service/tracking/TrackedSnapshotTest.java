@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.beveragethermal.service.tracking.TrackedSnapshot.KeptEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,7 +38,8 @@ class TrackedSnapshotTest {
                 GOOD.placedIdHash(),
                 before,
                 kept,
-                said);
+                said,
+                GOOD.aside());
     }
 
     @Test
@@ -63,6 +65,9 @@ class TrackedSnapshotTest {
         "medium, 2",
         "previousMedium, -2",
         "part, 0",
+        "finished, 2",
+        "strays, 21",
+        "changes, -1",
         "sumUp, -1",
         "sumDown, -1",
         "atMicros, 1e18",
@@ -106,5 +111,90 @@ class TrackedSnapshotTest {
         said.put("nowMicros", Long.MAX_VALUE);
         TrackedSnapshot now = with(GOOD.before(), GOOD.kept(), said);
         assertThatThrownBy(() -> now.restore(TRACKER)).hasMessageContaining("latest time in snapshot of vessel b");
+        long early = Checks.micros(Truth.START) - 1;
+        TrackedSnapshot before = with(GOOD.before(), List.of(new KeptEvent(early, 1, 4, 280, 0)), GOOD.said());
+        assertThatThrownBy(() -> before.restore(TRACKER)).hasMessageContaining("expected at or after");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"openedMicros, 1", "refusedMicros, -1", "toldChangeMicros, -1", "refusedInRow, 1", "told, 1"})
+    void whatWasSaidOutOfItsRangeIsRefused(String name, int sign) {
+        Map<String, Long> said = new HashMap<>(GOOD.said());
+        said.put(name, name.endsWith("Micros") ? sign * (Long.MAX_VALUE - 1) : -1L);
+        TrackedSnapshot bad = with(GOOD.before(), GOOD.kept(), said);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> bad.restore(TRACKER))
+                .withMessageContaining(name + " in snapshot of vessel b");
+    }
+
+    @Test
+    void readingAsideThatIsNoneIsRefused() {
+        for (TrackingEvent.Reading reading : List.of(
+                new TrackingEvent.Reading("r", Truth.after(1e6), "another", 280),
+                new TrackingEvent.Reading("r", Truth.after(1e6), "b", Double.NaN))) {
+            TrackedSnapshot bad = new TrackedSnapshot(
+                    GOOD.formatVersion(),
+                    GOOD.vesselId(),
+                    GOOD.modelName(),
+                    GOOD.media(),
+                    GOOD.folded(),
+                    GOOD.placedIdHash(),
+                    GOOD.before(),
+                    GOOD.kept(),
+                    GOOD.said(),
+                    Optional.of(reading));
+            assertThatThrownBy(() -> bad.restore(TRACKER)).hasMessageContaining("reading held aside");
+        }
+    }
+
+    /** Every stored figure in turn at extremes: refused, or nothing that is not finite comes of it. */
+    @Test
+    void noStoredFigureMakesANaN() {
+        double[] extremes = {
+            0,
+            1,
+            -1,
+            4,
+            -4,
+            1e-300,
+            -1e-300,
+            149.9,
+            150,
+            500,
+            1000,
+            -1000,
+            1e6,
+            -1e6,
+            1e12,
+            1e300,
+            -1e300,
+            Double.MAX_VALUE
+        };
+        int restored = 0;
+        for (String name : BeliefFigures.NAMES) {
+            for (double extreme : extremes) {
+                Map<String, Double> before = new HashMap<>(GOOD.before());
+                before.put(name, extreme);
+                TrackedVessel vessel;
+                try {
+                    vessel = with(before, GOOD.kept(), GOOD.said()).restore(TRACKER);
+                } catch (IllegalArgumentException refused) {
+                    continue;
+                }
+                restored++;
+                for (double laterS : new double[] {0, 3600, 1e8}) {
+                    Estimate estimate = vessel.estimateAt(vessel.now().plusSeconds((long) laterS));
+                    assertThat(new double[] {
+                                estimate.temperatureK(), estimate.sdK(), estimate.logFactor(), estimate.logFactorSd(),
+                                estimate.mediumK(), estimate.mediumSdK(), estimate.biasK(), estimate.biasSdK(),
+                                vessel.timeTo(Truth.ZERO + 10, vessel.now(), 0.9)
+                                                .neverChance()
+                            })
+                            .as(name + " at " + extreme)
+                            .doesNotContain(Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
+                }
+            }
+        }
+        assertThat(restored).isGreaterThan(100);
     }
 }
