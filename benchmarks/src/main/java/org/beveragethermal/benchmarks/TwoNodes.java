@@ -19,9 +19,6 @@ import org.beveragethermal.core.network.Node;
  */
 final class TwoNodes {
 
-    /** Names of the parameters: factors on the films, and the lag [s]. */
-    static final List<String> PARAMETERS = List.of("inside", "outside", "lag");
-
     /** When the thermometer is read [s]. */
     static final double[] TIMES =
             IntStream.rangeClosed(1, 1000).mapToDouble(i -> 10.0 * i).toArray();
@@ -69,7 +66,7 @@ final class TwoNodes {
         return new double[] {START_C, START_C, START_C};
     }
 
-    /** The plain equations for values of the parameters. */
+    /** The plain equations for values of the parameters: factors on the films inside and outside, and the lag [s]. */
     static FirstOrderDifferentialEquations equations(double[] parameters) {
         return new FirstOrderDifferentialEquations() {
             @Override

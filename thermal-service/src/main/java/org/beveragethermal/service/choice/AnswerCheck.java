@@ -26,7 +26,6 @@ public final class AnswerCheck {
             faults.add("the items chosen for are not those of the problem in its order");
         }
         Map<String, long[]> taken = new HashMap<>();
-        problem.gear().forEach(gear -> taken.put(gear.id(), new long[problem.slots()]));
         long[] cost = new long[problem.levels().size()];
         for (ChoiceItem item : problem.items()) {
             Optional<CandidateRoute> route = item.routes().stream()
@@ -41,13 +40,14 @@ public final class AnswerCheck {
                 cost[k] += route.get().costs().get(k);
             }
             for (Load load : route.get().loads()) {
+                long[] of = taken.computeIfAbsent(load.gearId(), gear -> new long[problem.slots()]);
                 for (int slot = load.firstSlot(); slot < load.endSlot(); slot++) {
-                    taken.getOrDefault(load.gearId(), new long[problem.slots()])[slot] += load.places();
+                    of[slot] += load.places();
                 }
             }
         }
         for (SharedGear gear : problem.gear()) {
-            long[] of = taken.getOrDefault(gear.id(), new long[problem.slots()]);
+            long[] of = taken.computeIfAbsent(gear.id(), unused -> new long[problem.slots()]);
             for (int slot = 0; slot < of.length; slot++) {
                 if (of[slot] > gear.capacityBySlot().get(slot)) {
                     faults.add("gear " + gear.id() + " has "

@@ -36,7 +36,7 @@ public final class CertificateCheck {
                 ProofCheck.require(parts.get(0).proofs().size() == 1, "one proof is needed");
                 Certificate.Proof proof = parts.get(0).proofs().get(0);
                 ProofCheck.require(proof.costLimits().isEmpty(), "only a choice of limited cost is excluded");
-                new ProofCheck(problem, parts.get(0)).follow(proof);
+                new ProofCheck(ProofCheck.Known.of(problem), parts.get(0)).follow(proof);
             }
             return Optional.empty();
         } catch (ProofCheck.Refused refused) {
@@ -58,14 +58,15 @@ public final class CertificateCheck {
         ProofCheck.require(claimed.size() == problem.levels().size(), "there is not one bound for each level");
         long[] fromSearch = new long[claimed.size()];
         long[] plain = new long[claimed.size()];
+        ProofCheck.Known known = ProofCheck.Known.of(problem);
         for (Certificate.Part part : certificate.parts()) {
-            ProofCheck check = new ProofCheck(problem, part);
+            ProofCheck check = new ProofCheck(known, part);
             ProofCheck.require(part.proofs().size() <= claimed.size(), "there are more proofs than levels");
             for (int k = 0; k < claimed.size(); k++) {
                 long least = check.leastCost(k);
                 plain[k] += least;
                 fromSearch[k] +=
-                        k < part.proofs().size() ? Math.max(least, bound(check, problem, part, k, choice)) : least;
+                        k < part.proofs().size() ? Math.max(least, bound(check, known, part, k, choice)) : least;
             }
         }
         boolean tight = true;
@@ -90,19 +91,12 @@ public final class CertificateCheck {
 
     /** What the level costs at the least if the levels before cost no more than they do. */
     private static long bound(
-            ProofCheck check, ChoiceProblem problem, Certificate.Part part, int level, Choice choice) {
+            ProofCheck check, ProofCheck.Known known, Certificate.Part part, int level, Choice choice) {
         Certificate.Proof proof = part.proofs().get(level);
         ProofCheck.require(
                 proof.costLimits().size() == level + 1, "a proof has not one limit for each level up to its own");
         for (int k = 0; k < level; k++) {
-            long cost = 0;
-            for (ChoiceItem item : problem.items()) {
-                for (CandidateRoute route : item.routes()) {
-                    boolean chosen = part.items().contains(item.id())
-                            && route.id().equals(choice.routeByItem().get(item.id()));
-                    cost += chosen ? route.costs().get(k) : 0;
-                }
-            }
+            long cost = known.cost(part.items(), choice, k);
             ProofCheck.require(proof.costLimits().get(k) >= cost, "a limit is below the cost of the choice");
         }
         check.follow(proof);

@@ -6,7 +6,7 @@ import java.time.Duration;
 /**
  * When to stop.
  *
- * @param timeLimit how long to search at most, positive; the only limit under which two runs may differ
+ * @param timeLimit how long to search at most, more than 0 and at most 365 days; the only limit under which two runs may differ
  * @param relativeGap how far the cost of a level may lie above its bound, as a part of that cost, from 0 (exact) to 1
  * @param nodeLimit how many nodes of the search tree to look at, at least 1; bounds the memory too
  */
@@ -17,8 +17,8 @@ public record ChoiceLimits(Duration timeLimit, double relativeGap, long nodeLimi
     /**
      * Checks the limits.
      *
-     * @param timeLimit how long to search at most, positive
-     * @param relativeGap how far the cost of a level may lie above its bound, from 0 to 1
+     * @param timeLimit how long to search at most, more than 0 and at most 365 days
+     * @param relativeGap how far the cost of a level may lie above its bound, as a part of that cost, from 0 to 1
      * @param nodeLimit how many nodes of the search tree to look at, at least 1
      * @throws IllegalArgumentException if a limit is out of range
      */
@@ -45,7 +45,7 @@ public record ChoiceLimits(Duration timeLimit, double relativeGap, long nodeLimi
     /**
      * A time limit, no gap.
      *
-     * @param timeLimit how long to search at most, positive
+     * @param timeLimit how long to search at most, more than 0 and at most 365 days
      * @return the limits
      */
     public static ChoiceLimits within(Duration timeLimit) {
@@ -55,7 +55,7 @@ public record ChoiceLimits(Duration timeLimit, double relativeGap, long nodeLimi
     /**
      * The same limits with another gap.
      *
-     * @param gap how far the cost of a level may lie above its bound, from 0 to 1
+     * @param gap how far the cost of a level may lie above its bound, as a part of that cost, from 0 to 1
      * @return the limits
      */
     public ChoiceLimits withGap(double gap) {

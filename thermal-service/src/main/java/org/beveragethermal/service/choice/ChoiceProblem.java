@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
  * Items, their routes, and the gear that all routes share. Wanted is one route for each item so that no gear is overloaded in any slot
  * and the costs are least: first the sum of level 0, then the sum of level 1 among the choices least in level 0, and so on.
  *
- * @param levels names of the levels of cost, the most important first; at least one, distinct
+ * @param levels names of the levels of cost, the most important first; from 1 to {@value #MOST_LEVELS}, not blank, distinct
  * @param slots number of slots of time, from 1 to {@value #MOST_SLOTS}
- * @param gear the shared gear, with distinct ids and one capacity for each slot
+ * @param gear the shared gear, from 0 to {@value #MOST_GEAR}, with distinct ids and one capacity for each slot
  * @param items what is to be served, at most {@value #MOST_ITEMS} with at most {@value #MOST_ROUTES} routes in all; may be empty
  */
 public record ChoiceProblem(List<String> levels, int slots, List<SharedGear> gear, List<ChoiceItem> items) {
@@ -30,10 +30,10 @@ public record ChoiceProblem(List<String> levels, int slots, List<SharedGear> gea
     /**
      * Checks that all parts fit each other.
      *
-     * @param levels names of the levels of cost, the most important first; at least one, distinct
+     * @param levels names of the levels of cost, the most important first; from 1 to {@value #MOST_LEVELS}, not blank, distinct
      * @param slots number of slots of time, from 1 to {@value #MOST_SLOTS}
-     * @param gear the shared gear, with distinct ids and one capacity for each slot
-     * @param items what is to be served
+     * @param gear the shared gear, from 0 to {@value #MOST_GEAR}, with distinct ids and one capacity for each slot
+     * @param items what is to be served, at most {@value #MOST_ITEMS} with at most {@value #MOST_ROUTES} routes in all; may be empty
      * @throws IllegalArgumentException if there are too few or too many of anything, ids are shared, a list has the wrong length, or a
      *     load names unknown gear or slots outside the problem
      */

@@ -13,12 +13,41 @@ import java.util.stream.Collectors;
 /** Follows the proofs of one part of a certificate. */
 final class ProofCheck {
     /** Places of gear in one slot. */
-    private record Place(String gearId, int slot) {}
+    record Place(String gearId, int slot) {}
 
     /** What a route costs and takes, whatever it is called. */
     private record Burden(List<Long> costs, Map<Place, Long> places) {}
 
-    private final Map<Place, Long> capacity = new HashMap<>();
+    /** What all parts look up. */
+    record Known(Map<String, ChoiceItem> items, Map<Place, Long> capacity) {
+        static Known of(ChoiceProblem problem) {
+            Map<String, ChoiceItem> items = new HashMap<>();
+            problem.items().forEach(item -> items.put(item.id(), item));
+            Map<Place, Long> capacity = new HashMap<>();
+            problem.gear().forEach(gear -> {
+                for (int slot = 0; slot < problem.slots(); slot++) {
+                    capacity.put(new Place(gear.id(), slot), (long)
+                            gear.capacityBySlot().get(slot));
+                }
+            });
+            return new Known(items, capacity);
+        }
+
+        /** What the routes chosen for some items cost in a level. */
+        long cost(List<String> ids, Choice choice, int level) {
+            long cost = 0;
+            for (String id : ids) {
+                for (CandidateRoute route : get(items, id).routes()) {
+                    cost += route.id().equals(choice.routeByItem().get(id))
+                            ? route.costs().get(level)
+                            : 0;
+                }
+            }
+            return cost;
+        }
+    }
+
+    private final Map<Place, Long> capacity;
     private final Map<String, Map<String, Burden>> burdens = new LinkedHashMap<>();
     /** Numbers for what is the same burden, so that it is quickly compared. */
     private final Map<String, Map<String, Integer>> kinds = new HashMap<>();
@@ -26,10 +55,12 @@ final class ProofCheck {
     private List<Long> limits = List.of();
 
     /** Reads the items of a part, leaving out slots that they cannot overload and routes that are outdone. */
-    ProofCheck(ChoiceProblem problem, Certificate.Part part) {
+    ProofCheck(Known known, Certificate.Part part) {
+        capacity = known.capacity();
         Map<Place, Long> most = new HashMap<>();
-        for (ChoiceItem item : problem.items()) {
-            if (part.items().contains(item.id())) {
+        for (String id : part.items()) {
+            ChoiceItem item = known.items().get(id);
+            if (item != null) {
                 Map<String, Burden> routes = new LinkedHashMap<>();
                 Map<Place, Long> mostOfItem = new HashMap<>();
                 for (CandidateRoute route : item.routes()) {
@@ -47,12 +78,6 @@ final class ProofCheck {
             }
         }
         require(burdens.size() == part.items().size(), "the items of a part are not distinct items of the problem");
-        problem.gear().forEach(gear -> {
-            for (int slot = 0; slot < problem.slots(); slot++) {
-                capacity.put(
-                        new Place(gear.id(), slot), (long) gear.capacityBySlot().get(slot));
-            }
-        });
         burdens.values()
                 .forEach(routes -> routes.values()
                         .forEach(burden ->

@@ -2,6 +2,7 @@
 package org.beveragethermal.service.tracking;
 
 import java.time.Instant;
+import org.beveragethermal.service.caution.SignalWord;
 
 /**
  * Something that someone should know. It is said once, and again only after it had passed.
@@ -13,50 +14,40 @@ import java.time.Instant;
  */
 public record Alert(String vesselId, Instant at, Code code, Facts facts) {
 
-    /** How much it matters; the words are those of the open standards for safety signs. */
-    public enum Level {
-        /** Good to know. */
-        NOTICE,
-        /** The drink or the equipment may suffer. */
-        CAUTION,
-        /** Someone may be hurt. */
-        WARNING
-    }
-
     /** What may be said. */
     public enum Code {
         /** It will be in the wanted range soon. */
-        SOON_AT_TARGET(Level.NOTICE, 0),
+        SOON_AT_TARGET(SignalWord.NOTICE, 0),
         /** It is in the wanted range. */
-        AT_TARGET(Level.NOTICE, 1),
+        AT_TARGET(SignalWord.NOTICE, 1),
         /** It will leave the wanted range soon. */
-        LEAVING_RANGE(Level.NOTICE, 2),
+        LEAVING_RANGE(SignalWord.NOTICE, 2),
         /** It was in the wanted range and is no longer. */
-        OUT_OF_RANGE(Level.NOTICE, 3),
+        OUT_OF_RANGE(SignalWord.NOTICE, 3),
         /** Where it is it will never be in the wanted range. */
-        WILL_NOT_REACH(Level.NOTICE, 4),
+        WILL_NOT_REACH(SignalWord.NOTICE, 4),
         /** It will be in the wanted range too late. */
-        NOT_IN_TIME(Level.NOTICE, 5),
+        NOT_IN_TIME(SignalWord.NOTICE, 5),
         /** Ice may form soon, on the cold side of what is believed. */
-        FREEZING_AHEAD(Level.CAUTION, 6),
+        FREEZING_AHEAD(SignalWord.CAUTION, 6),
         /** Ice may have formed; a closed vessel that is full may burst. */
-        FREEZING(Level.WARNING, 7),
+        FREEZING(SignalWord.WARNING, 7),
         /** It is warmer than can be explained: taken out, or a door left open. */
-        UNEXPECTEDLY_WARM(Level.CAUTION, 8),
+        UNEXPECTEDLY_WARM(SignalWord.NOTICE, 8),
         /** It is colder than can be explained: put into something colder. */
-        UNEXPECTEDLY_COLD(Level.CAUTION, 9),
+        UNEXPECTEDLY_COLD(SignalWord.NOTICE, 9),
         /** No reading has come for long. */
-        SENSOR_SILENT(Level.CAUTION, 10),
+        SENSOR_SILENT(SignalWord.NOTICE, 10),
         /** Several readings in a row were no temperatures. */
-        SENSOR_FAULTY(Level.CAUTION, 11),
+        SENSOR_FAULTY(SignalWord.NOTICE, 11),
         /** It is to be poured and may be very hot to drink, judged on the warm side of what is believed. */
-        VERY_HOT(Level.WARNING, 12);
+        VERY_HOT(SignalWord.WARNING, 12);
 
-        private final Level level;
+        private final SignalWord signal;
         private final int bit;
 
-        Code(Level level, int number) {
-            this.level = level;
+        Code(SignalWord signal, int number) {
+            this.signal = signal;
             this.bit = 1 << number;
         }
 
@@ -68,10 +59,10 @@ public record Alert(String vesselId, Instant at, Code code, Facts facts) {
         /**
          * How much it matters.
          *
-         * @return level
+         * @return signal word, never DANGER
          */
-        public Level level() {
-            return level;
+        public SignalWord signal() {
+            return signal;
         }
     }
 }

@@ -39,17 +39,7 @@ public sealed interface Arrival {
             Optional<Duration> latest,
             double level,
             double neverChance)
-            implements Arrival {
-
-        /**
-         * The likely instant.
-         *
-         * @return instant
-         */
-        public Instant likelyAt() {
-            return asked.plus(likely);
-        }
-    }
+            implements Arrival {}
 
     /**
      * More likely than not it never gets there, because the medium does not go that far or it has passed already.

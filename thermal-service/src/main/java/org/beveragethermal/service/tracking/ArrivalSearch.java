@@ -3,6 +3,8 @@ package org.beveragethermal.service.tracking;
 
 import java.time.Duration;
 import java.util.Optional;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.math3.special.Erf;
 
 /**
@@ -16,38 +18,33 @@ import org.apache.commons.math3.special.Erf;
  */
 final class ArrivalSearch {
 
-    /** Nodes and weights of the Gauss–Hermite rule for the standard normal distribution (Abramowitz and Stegun, table 25.10, scaled). */
-    private static final double[] NODES = {
-        -3.750439717725742,
-        -2.366759410734541,
-        -1.154405394739968,
-        0,
-        1.154405394739968,
-        2.366759410734541,
-        3.750439717725742
-    };
+    private static final int PIECES = 7;
+    /** For the standard normal distribution: the rule of the library is for the weight exp(−x²). */
+    private static final double[] NODES = new double[PIECES];
 
-    private static final double[] WEIGHTS = {
-        5.482688559722184e-4,
-        3.075712396758651e-2,
-        2.401231786050127e-1,
-        4.571428571428571e-1,
-        2.401231786050127e-1,
-        3.075712396758651e-2,
-        5.482688559722184e-4
-    };
+    private static final double[] WEIGHTS = new double[PIECES];
 
-    /** Part of the variance of the offset that each piece keeps, so that the mixture is smooth. */
+    static {
+        GaussIntegrator rule = new GaussIntegratorFactory().hermite(PIECES);
+        for (int i = 0; i < PIECES; i++) {
+            NODES[i] = Math.sqrt(2) * rule.getPoint(i);
+            WEIGHTS[i] = rule.getWeight(i) / Math.sqrt(Math.PI);
+        }
+    }
+
+    /** Part of the variance of the offset that each piece keeps, so that the mixture is smooth; an assumption of ours, no source. */
     private static final double KEPT_PART = 0.35;
 
-    private static final double LONGEST_S = 400 * 86_400.0;
+    /** What takes longer counts as never [s]. */
+    static final double LONGEST_S = 400 * 86_400.0;
+
     private static final double SMALLEST_LAMBDA = 1e-3;
     private static final int BISECTIONS = 60;
     private static final double ROUNDING = 1e-12;
 
-    private final double[] meanS = new double[NODES.length];
-    private final double[] lambda = new double[NODES.length];
-    private final double[] spread = new double[NODES.length];
+    private final double[] meanS = new double[PIECES];
+    private final double[] lambda = new double[PIECES];
+    private final double[] spread = new double[PIECES];
     private double never;
     private double longestS;
 
@@ -56,7 +53,7 @@ final class ArrivalSearch {
     static Arrival search(TrackedModel model, Belief now, double targetK, double level) {
         boolean cooling = now.t > targetK;
         ArrivalSearch search = new ArrivalSearch();
-        for (int i = 0; i < NODES.length; i++) {
+        for (int i = 0; i < PIECES; i++) {
             search.piece(model, now, i, targetK, cooling);
         }
         search.never = search.never > 1 - ROUNDING ? 1 : search.never;
@@ -121,7 +118,7 @@ final class ArrivalSearch {
     /** Probability that it is there by a time. */
     private double chance(double seconds) {
         double sum = 0;
-        for (int i = 0; i < NODES.length; i++) {
+        for (int i = 0; i < PIECES; i++) {
             if (Double.isInfinite(meanS[i])) {
                 continue;
             }

@@ -12,9 +12,12 @@ package org.beveragethermal.service.tracking;
  */
 final class Belief {
 
+    /** Steps of the covariance [s], and how many at most; assumptions of ours, no source: the mean needs none. */
     private static final double LONGEST_STEP_S = 600;
+
     private static final int MOST_STEPS = 24;
-    private static final double LARGEST_LOG = 4;
+    /** No conductance is off by a factor of more than e^4; an assumption of ours, no source. */
+    static final double LARGEST_LOG = 4;
     /** Standard uncertainty of the fill exponent: what a pour adds to c, per unit of ln(part left); an assumption, no source. */
     private static final double FILL_EXPONENT_SD = 0.2;
 
@@ -370,7 +373,9 @@ final class Belief {
         double gc = pTc * hT + pcc * hc + pca * ha + pcb;
         double ga = pTa * hT + pca * hc + paa * ha + pab;
         double gb = pTb * hT + pcb * hc + pab * ha + pbb;
-        innovationVarianceK2 = hT * gT + hc * gc + ha * ga + gb + sensor.varianceK2();
+        // Never less than the sensor's own: rounding, or a stored covariance that is none, must not make a root of less
+        // than nothing.
+        innovationVarianceK2 = sensor.varianceK2() + Math.max(0, hT * gT + hc * gc + ha * ga + gb);
         innovationK = readingK - shown;
         if (Math.abs(innovationK) > gateSd * Math.sqrt(innovationVarianceK2)) {
             return false;

@@ -7,8 +7,11 @@ import org.beveragethermal.materials.units.OutOfRangeException;
 /** Refuses nonsense where it enters. */
 final class Checks {
 
+    static final double ZERO_C_IN_K = 273.15;
     static final double COLDEST_K = 150;
     static final double WARMEST_K = 500;
+    static final double MOST_SD_K = 50;
+    static final double LEAST_PART = 0.01;
     private static final Instant FIRST = Instant.parse("1900-01-01T00:00:00Z");
     private static final Instant LAST = Instant.parse("2200-01-01T00:00:00Z");
     private static final double MICRO = 1e-6;
@@ -20,6 +23,10 @@ final class Checks {
             throw OutOfRangeException.refusal(parameter, value, low, high, unit, "");
         }
         return value;
+    }
+
+    static double temperature(double kelvin, String parameter) {
+        return within(kelvin, COLDEST_K, WARMEST_K, parameter, "K");
     }
 
     static String name(String name, String what) {

@@ -193,10 +193,10 @@ public final class Fleet {
      * @return ids in order, without those that are finished
      */
     public List<String> in(String mediumId) {
-        return vessels().stream()
-                .filter(vessel ->
-                        !vessel.isFinished() && vessel.estimate().mediumId().equals(mediumId))
+        return vessels.values().stream()
+                .filter(vessel -> !vessel.isFinished() && vessel.mediumId().equals(mediumId))
                 .map(TrackedVessel::id)
+                .sorted()
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package org.beveragethermal.service.tracking;
 
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.liquid.FreezingCurve;
+import org.beveragethermal.materials.liquid.Liquid;
 
 /**
  * What freezing does to a rate: below the onset heat makes ice and the temperature hardly moves.
@@ -12,9 +13,16 @@ import org.beveragethermal.materials.liquid.FreezingCurve;
  */
 record Latent(double onsetK, double slowdown) {
 
+    /** The slowdown is the mean over so much below the onset [K]; an assumption of ours, no source. */
     private static final double BELOW_K = 1;
 
-    static Latent of(Beverage drink) {
+    /** Of a liquid whose freezing is not known: nothing gets to its onset. */
+    static final Latent NONE = new Latent(0, 1);
+
+    static Latent of(Liquid liquid) {
+        if (!(liquid instanceof Beverage drink)) {
+            return NONE;
+        }
         FreezingCurve curve = FreezingCurve.of(drink);
         double onset = curve.onset().temperatureK();
         double below = onset - BELOW_K;

@@ -19,7 +19,6 @@ import org.beveragethermal.core.prediction.Explanation;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.surroundings.Surroundings;
-import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -33,13 +32,23 @@ final class LawFit {
     /** Length of a run; a bath of ice should last as long. */
     static final Duration HORIZON = Duration.ofHours(6);
 
-    private static final double STARTS_APART_K = 15;
+    // Where the courses begin and end, and at how many times they are compared, are choices of ours, no source.
+
+    /** The far course begins where the vessel is if that is so far from the medium [K], else the next figure above it [K]. */
     private static final double FAR_K = 8;
+
+    private static final double STARTS_APART_K = 15;
+    /** The near course begins at this part of the far one's distance. */
     private static final double NEAR_PART = 0.3;
+    /** Of differences of logarithms. */
     private static final double STEP = 1e-5;
+
     private static final int POINTS = 60;
+    /** First time at which a course is compared [s]. */
     private static final double FIRST_S = 120;
+    /** A course ends so far above the freezing point [K]. */
     private static final double FREEZING_MARGIN_K = 0.2;
+
     private static final double SMALLEST_RATE = 1e-8;
     private static final int EVALUATIONS = 400;
     private static final double HALF = 0.5;
@@ -57,20 +66,20 @@ final class LawFit {
     /** Temperatures of one run of the full model at some times. */
     private record Course(double startK, List<Double> timesS, List<Double> temperaturesK) {}
 
-    static MediumLaw fit(String mediumId, FilledVessel vessel, Surroundings surroundings) {
+    static MediumLaw fit(String mediumId, FilledVessel vessel, Surroundings surroundings, double onsetK) {
         Checks.name(mediumId, "medium");
         Prediction probe = run(vessel, surroundings);
-        double mediumK = mediumK(probe, lastS(vessel, probe));
+        double mediumK = mediumK(probe, lastS(probe, onsetK));
         FilledVessel start = Math.abs(vessel.temperatureK() - mediumK) >= FAR_K
                 ? vessel
                 : vessel.atTemperature(SiValues.celsiusOf(mediumK + STARTS_APART_K));
-        MediumLaw full = fitted(mediumId, start, surroundings, mediumK);
+        MediumLaw full = fitted(mediumId, start, surroundings, mediumK, onsetK);
         FilledVessel half = start.vessel()
                 .filledWith(
                         start.liquid(),
                         Measures.cubicMetres(start.liquidVolumeM3() * HALF),
                         SiValues.celsiusOf(start.temperatureK()));
-        MediumLaw emptier = fitted(mediumId, half, surroundings, mediumK);
+        MediumLaw emptier = fitted(mediumId, half, surroundings, mediumK, onsetK);
         double excessK = Math.abs(start.temperatureK() - mediumK) * HALF;
         double exponent = Math.log(full.timeConstantS(excessK) / emptier.timeConstantS(excessK)) / Math.log(1 / HALF);
         return new MediumLaw(
@@ -102,8 +111,7 @@ final class LawFit {
     }
 
     /** How far a course goes before something freezes: the law of the liquid is wanted, freezing is put on top of it. */
-    private static double lastS(FilledVessel vessel, Prediction run) {
-        double onsetK = vessel.liquid() instanceof Beverage drink ? drink.freezingOnsetK() : 0;
+    private static double lastS(Prediction run, double onsetK) {
         double lastS = HORIZON.toSeconds();
         while (lastS > 2 * FIRST_S && run.meanTemperatureK(lastS) < onsetK + FREEZING_MARGIN_K) {
             lastS /= 1.1;
@@ -112,20 +120,20 @@ final class LawFit {
     }
 
     /** Fitted to a course from far and to one from near, so that it holds for both. */
-    private static MediumLaw fitted(String mediumId, FilledVessel vessel, Surroundings surroundings, double mediumK) {
+    private static MediumLaw fitted(
+            String mediumId, FilledVessel vessel, Surroundings surroundings, double mediumK, double onsetK) {
         List<Course> courses = new ArrayList<>();
-        courses.add(course(vessel, surroundings));
+        courses.add(course(vessel, surroundings, onsetK));
         double nearK = mediumK + NEAR_PART * (vessel.temperatureK() - mediumK);
-        double onsetK = vessel.liquid() instanceof Beverage drink ? drink.freezingOnsetK() : 0;
         if (nearK > onsetK + 1) {
-            courses.add(course(vessel.atTemperature(SiValues.celsiusOf(nearK)), surroundings));
+            courses.add(course(vessel.atTemperature(SiValues.celsiusOf(nearK)), surroundings, onsetK));
         }
         return new LawFit(mediumId, mediumK, courses).fitted();
     }
 
-    private static Course course(FilledVessel vessel, Surroundings surroundings) {
+    private static Course course(FilledVessel vessel, Surroundings surroundings, double onsetK) {
         Prediction run = run(vessel, surroundings);
-        double lastS = lastS(vessel, run);
+        double lastS = lastS(run, onsetK);
         double[] times = new double[POINTS];
         for (int i = 0; i < POINTS; i++) {
             times[i] = Math.rint(FIRST_S * Math.pow(lastS / FIRST_S, i / (POINTS - 1.0)));

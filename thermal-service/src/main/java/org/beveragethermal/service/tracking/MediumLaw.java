@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.tracking;
 
-import java.util.Objects;
 import org.beveragethermal.materials.units.OutOfRangeException;
 
 /**
@@ -83,7 +82,7 @@ public record MediumLaw(
      */
     public MediumLaw withUncertainty(double newMediumSdK, double newConductanceLogSd) {
         return new MediumLaw(
-                Objects.requireNonNull(mediumId),
+                mediumId,
                 linearPerS,
                 convectivePerS,
                 fillExponent,

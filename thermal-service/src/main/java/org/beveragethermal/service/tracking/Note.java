@@ -21,6 +21,13 @@ public record Note(String eventId, String vesselId, Code code, String detail) {
         NOT_A_READING,
         /** The reading is too far from what was expected to be used, until others agree. */
         STRAY_READING,
+        /**
+         * The reading is from further ahead than {@link TrackingRules#mostAhead} allows and is held aside until other news show whether its
+         * clock was right. If so it is used; if not {@link #LET_GO} says so.
+         */
+        AHEAD,
+        /** The reading was held aside as too far ahead, and other news came first: its clock was wrong, or it is to be handed in again later. */
+        LET_GO,
         /** The vessel has not been placed. */
         UNKNOWN_VESSEL,
         /** There is no such kind of vessel. */

@@ -3,6 +3,7 @@ package org.beveragethermal.service.tracking;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What an event made of a vessel.
@@ -27,6 +28,16 @@ public record Outcome(
         instructions = List.copyOf(instructions);
         alerts = List.copyOf(alerts);
         notes = List.copyOf(notes);
+    }
+
+    /** This and what came of the event after. */
+    Outcome and(Outcome next) {
+        return new Outcome(
+                next.vessel, both(instructions, next.instructions), both(alerts, next.alerts), both(notes, next.notes));
+    }
+
+    private static <T> List<T> both(List<T> some, List<T> others) {
+        return Stream.concat(some.stream(), others.stream()).toList();
     }
 
     static Outcome unchanged(Optional<TrackedVessel> vessel, Note note) {

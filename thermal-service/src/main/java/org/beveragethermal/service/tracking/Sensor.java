@@ -30,7 +30,6 @@ public record Sensor(
         double warmestK,
         List<Double> sentinelsC) {
 
-    private static final double ZERO_C_IN_K = 273.15;
     private static final double SAME_C = 1e-6;
 
     /**
@@ -75,8 +74,8 @@ public record Sensor(
                 0,
                 Duration.ZERO,
                 0,
-                ZERO_C_IN_K - 40,
-                ZERO_C_IN_K + 105,
+                Checks.ZERO_C_IN_K - 40,
+                Checks.ZERO_C_IN_K + 105,
                 List.of(-127.0, -999.0, 999.0, 85.0));
     }
 
@@ -128,7 +127,7 @@ public record Sensor(
             return false;
         }
         for (double sentinel : sentinelsC) {
-            if (Math.abs(temperatureK - ZERO_C_IN_K - sentinel) < SAME_C) {
+            if (Math.abs(temperatureK - Checks.ZERO_C_IN_K - sentinel) < SAME_C) {
                 return false;
             }
         }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.beveragethermal.core.surroundings.Surroundings;
-import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -17,31 +16,23 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  */
 public final class TrackedModel {
 
+    /** Of a medium of which nothing else is stated; assumptions of ours, no source. */
     private static final double DEFAULT_MEDIUM_SD_K = 0.5;
+
     private static final double DEFAULT_LOG_SD = 0.25;
     private static final int MOST_MEDIA = 100;
-    /** Rate below the freezing point over that above where no curve is known [-]. */
-    private static final double NO_LATENT_HEAT = 1;
 
     private final String name;
     private final List<MediumLaw> laws;
     private final Sensor sensor;
-    private final OptionalDouble freezingK;
-    private final double freezingSlowdown;
+    private final Latent latent;
     private final ProcessNoise noise;
 
-    private TrackedModel(
-            String name,
-            List<MediumLaw> laws,
-            Sensor sensor,
-            OptionalDouble freezingK,
-            double freezingSlowdown,
-            ProcessNoise noise) {
+    private TrackedModel(String name, List<MediumLaw> laws, Sensor sensor, Latent latent, ProcessNoise noise) {
         this.name = Checks.name(name, "model");
         this.laws = List.copyOf(laws);
         this.sensor = Objects.requireNonNull(sensor, "sensor");
-        this.freezingK = freezingK;
-        this.freezingSlowdown = freezingSlowdown;
+        this.latent = latent;
         this.noise = Objects.requireNonNull(noise, "process noise");
         if (laws.isEmpty() || laws.size() > MOST_MEDIA) {
             throw new IllegalArgumentException("model " + name + " with " + laws.size() + " media: expected 1 to "
@@ -63,7 +54,7 @@ public final class TrackedModel {
      * @throws IllegalArgumentException if there is no law or two are of one medium
      */
     public static TrackedModel of(String name, List<MediumLaw> laws, Sensor sensor) {
-        return new TrackedModel(name, laws, sensor, OptionalDouble.empty(), NO_LATENT_HEAT, ProcessNoise.usual());
+        return new TrackedModel(name, laws, sensor, Latent.NONE, ProcessNoise.usual());
     }
 
     /**
@@ -82,6 +73,7 @@ public final class TrackedModel {
 
         private final String name;
         private final FilledVessel vessel;
+        private final Latent latent;
         private final List<MediumLaw> laws = new ArrayList<>();
         private Sensor sensor = Sensor.inDrink(0.5, 0.1);
         private ProcessNoise noise = ProcessNoise.usual();
@@ -89,6 +81,7 @@ public final class TrackedModel {
         private Builder(String name, FilledVessel vessel) {
             this.name = Checks.name(name, "model");
             this.vessel = Objects.requireNonNull(vessel, "vessel");
+            this.latent = Latent.of(vessel.liquid());
         }
 
         /**
@@ -114,7 +107,8 @@ public final class TrackedModel {
          * @throws IllegalArgumentException if a figure is outside its range or no law can be fitted
          */
         public Builder medium(String mediumId, Surroundings surroundings, double mediumSdK, double conductanceLogSd) {
-            laws.add(LawFit.fit(mediumId, vessel, surroundings).withUncertainty(mediumSdK, conductanceLogSd));
+            laws.add(LawFit.fit(mediumId, vessel, surroundings, latent.onsetK())
+                    .withUncertainty(mediumSdK, conductanceLogSd));
             return this;
         }
 
@@ -149,13 +143,7 @@ public final class TrackedModel {
          */
         public TrackedModel build() {
             double worst = laws.stream().mapToDouble(MediumLaw::fitRmsK).max().orElse(0);
-            ProcessNoise used = noise.atLeast(worst);
-            if (vessel.liquid() instanceof Beverage drink) {
-                Latent latent = Latent.of(drink);
-                return new TrackedModel(
-                        name, laws, sensor, OptionalDouble.of(latent.onsetK()), latent.slowdown(), used);
-            }
-            return new TrackedModel(name, laws, sensor, OptionalDouble.empty(), NO_LATENT_HEAT, used);
+            return new TrackedModel(name, laws, sensor, latent, noise.atLeast(worst));
         }
     }
 
@@ -166,7 +154,7 @@ public final class TrackedModel {
      * @return a new model
      */
     public TrackedModel withSensor(Sensor newSensor) {
-        return new TrackedModel(name, laws, newSensor, freezingK, freezingSlowdown, noise);
+        return new TrackedModel(name, laws, newSensor, latent, noise);
     }
 
     /**
@@ -176,7 +164,7 @@ public final class TrackedModel {
      * @return a new model
      */
     public TrackedModel withNoise(ProcessNoise newNoise) {
-        return new TrackedModel(name, laws, sensor, freezingK, freezingSlowdown, newNoise);
+        return new TrackedModel(name, laws, sensor, latent, newNoise);
     }
 
     /**
@@ -221,7 +209,7 @@ public final class TrackedModel {
      * @return temperature [K]; empty if none is known
      */
     public OptionalDouble freezingK() {
-        return freezingK;
+        return latent.equals(Latent.NONE) ? OptionalDouble.empty() : OptionalDouble.of(latent.onsetK());
     }
 
     MediumLaw law(int index) {
@@ -244,12 +232,12 @@ public final class TrackedModel {
 
     /** Freezing point, or a temperature that nothing gets to. */
     double onsetK() {
-        return freezingK.orElse(0);
+        return latent.onsetK();
     }
 
     /** Factor of the rate below the freezing point. */
     double freezingSlowdown() {
-        return freezingSlowdown;
+        return latent.slowdown();
     }
 
     /** How far the temperatures of the media lie apart [K]. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.beveragethermal.service.tracking.TrackedVessel.Said;
 import org.beveragethermal.service.tracking.TrackingEvent.Goal;
@@ -22,6 +21,7 @@ import org.beveragethermal.service.tracking.TrackingEvent.Goal;
  * @param before what was believed before the kept events, by name; SI units
  * @param kept the latest events
  * @param said what is wanted and what has been said, by name; what is unknown is absent
+ * @param aside the latest reading if it came from too far ahead to be used
  */
 public record TrackedSnapshot(
         int formatVersion,
@@ -32,43 +32,11 @@ public record TrackedSnapshot(
         long placedIdHash,
         Map<String, Double> before,
         List<KeptEvent> kept,
-        Map<String, Long> said) {
+        Map<String, Long> said,
+        Optional<TrackingEvent.Reading> aside) {
 
     /** Version of the form that this library writes. */
     public static final int FORMAT_VERSION = 1;
-
-    private static final List<String> NAMES = List.of(
-            "atMicros",
-            "temperatureK",
-            "logFactor",
-            "mediumOffsetK",
-            "biasK",
-            "pTT",
-            "pTc",
-            "pTa",
-            "pTb",
-            "pcc",
-            "pca",
-            "pcb",
-            "paa",
-            "pab",
-            "pbb",
-            "medium",
-            "previousMedium",
-            "finished",
-            "part",
-            "mediumK",
-            "mediumSdK",
-            "placedMicros",
-            "sumUp",
-            "sumDown",
-            "strays",
-            "changes",
-            "changedMicros",
-            "changedByK",
-            "readMicros",
-            "innovationK",
-            "innovationVarianceK2");
 
     /**
      * An event that is kept for late ones to be put before or after.
@@ -93,6 +61,7 @@ public record TrackedSnapshot(
      * @param before what was believed, all names and finite figures, not modified
      * @param kept the latest events, not modified
      * @param said what is wanted and what has been said, not modified
+     * @param aside the latest reading if it came from too far ahead to be used
      * @throws IllegalArgumentException if the version is another, a figure is missing or not finite
      */
     public TrackedSnapshot {
@@ -101,7 +70,7 @@ public record TrackedSnapshot(
             throw new IllegalArgumentException("snapshot of vessel " + vesselId + " in format " + formatVersion
                     + ": expected format " + FORMAT_VERSION);
         }
-        for (String name : NAMES) {
+        for (String name : BeliefFigures.NAMES) {
             Double value = before.get(name);
             if (value == null || !Double.isFinite(value)) {
                 throw new IllegalArgumentException(
@@ -136,9 +105,10 @@ public record TrackedSnapshot(
                 vessel.model.laws().stream().map(MediumLaw::mediumId).toList(),
                 vessel.folded,
                 vessel.placedIdHash,
-                figures(vessel.base),
+                BeliefFigures.of(vessel.base),
                 events,
-                said(vessel.said));
+                said(vessel.said),
+                Optional.ofNullable(vessel.said.aside()));
     }
 
     /**
@@ -146,7 +116,8 @@ public record TrackedSnapshot(
      *
      * @param tracker knows the model and the rules
      * @return a vessel that goes on as the stored one would have
-     * @throws IllegalArgumentException if the tracker does not know the model, or the model has other media
+     * @throws IllegalArgumentException if the tracker does not know the model, the model has other media, or a figure is none that tracking
+     *     could have come to
      */
     public TrackedVessel restore(Tracker tracker) {
         TrackedModel model = tracker.models().get(modelName);
@@ -160,17 +131,16 @@ public record TrackedSnapshot(
             throw new IllegalArgumentException("snapshot of vessel " + vesselId + ": media " + media + " of model "
                     + modelName + ", expected " + known);
         }
-        Belief base = belief(model);
+        Belief base = new BeliefFigures(before, "snapshot of vessel " + vesselId).belief(model);
+        Checks.within(kept.size(), 0, TrackingRules.MOST_KEPT, "events kept in snapshot of vessel " + vesselId, "1");
         Kept all = Kept.NONE;
         for (KeptEvent event : kept) {
             Kept.Entry entry = new Kept.Entry(
                     event.atMicros(), event.idHash(), (byte) event.kind(), event.value(), (float) event.sdK());
-            if (entry.kind() == Kept.MOVED) {
-                Checks.within(event.value(), 0, known.size() - 1.0, "medium in snapshot of " + vesselId, "1");
-            }
+            check(event, base.atMicros, known.size());
             all = all.with(entry, all.place(entry));
         }
-        Said again = restoredSaid();
+        Said again = restoredSaid(model);
         TrackedVessel unread =
                 new TrackedVessel(vesselId, model, tracker.rules(), base, base, all, folded, placedIdHash, again);
         Belief head = base.copy();
@@ -180,87 +150,21 @@ public record TrackedSnapshot(
         return new TrackedVessel(vesselId, model, tracker.rules(), base, head, all, folded, placedIdHash, again);
     }
 
-    private double figure(String name) {
-        return Objects.requireNonNull(before.get(name), name);
-    }
-
-    private Belief belief(TrackedModel model) {
-        Belief belief = Belief.blank();
-        belief.atMicros = (long) figure("atMicros");
-        belief.t = figure("temperatureK");
-        belief.c = figure("logFactor");
-        belief.a = figure("mediumOffsetK");
-        belief.b = figure("biasK");
-        belief.pTT = figure("pTT");
-        belief.pTc = figure("pTc");
-        belief.pTa = figure("pTa");
-        belief.pTb = figure("pTb");
-        belief.pcc = figure("pcc");
-        belief.pca = figure("pca");
-        belief.pcb = figure("pcb");
-        belief.paa = figure("paa");
-        belief.pab = figure("pab");
-        belief.pbb = figure("pbb");
-        int last = model.laws().size() - 1;
-        belief.medium = (byte) Checks.within(figure("medium"), 0, last, "medium in snapshot of " + vesselId, "1");
-        belief.previousMedium = (byte)
-                Checks.within(figure("previousMedium"), -1, last, "previous medium in snapshot of " + vesselId, "1");
-        belief.finished = figure("finished") != 0;
-        belief.part = (float) Checks.within(figure("part"), 0.01, 1, "part left in snapshot of " + vesselId, "1");
-        belief.mediumK = figure("mediumK");
-        belief.mediumSdK = figure("mediumSdK");
-        belief.placedMicros = (long) figure("placedMicros");
-        belief.up = figure("sumUp");
-        belief.down = figure("sumDown");
-        belief.strays = (int) figure("strays");
-        belief.changes = (int) figure("changes");
-        belief.changedMicros = (long) figure("changedMicros");
-        belief.changedByK = figure("changedByK");
-        belief.readMicros = (long) figure("readMicros");
-        belief.innovationK = figure("innovationK");
-        belief.innovationVarianceK2 = figure("innovationVarianceK2");
-        return belief;
-    }
-
-    private static Map<String, Double> figures(Belief belief) {
-        double[] values = {
-            belief.atMicros,
-            belief.t,
-            belief.c,
-            belief.a,
-            belief.b,
-            belief.pTT,
-            belief.pTc,
-            belief.pTa,
-            belief.pTb,
-            belief.pcc,
-            belief.pca,
-            belief.pcb,
-            belief.paa,
-            belief.pab,
-            belief.pbb,
-            belief.medium,
-            belief.previousMedium,
-            belief.finished ? 1 : 0,
-            belief.part,
-            belief.mediumK,
-            belief.mediumSdK,
-            belief.placedMicros,
-            belief.up,
-            belief.down,
-            belief.strays,
-            belief.changes,
-            belief.changedMicros,
-            belief.changedByK,
-            belief.readMicros,
-            belief.innovationK,
-            belief.innovationVarianceK2
-        };
-        Map<String, Double> figures = new LinkedHashMap<>();
-        for (int i = 0; i < values.length; i++) {
-            figures.put(NAMES.get(i), values[i]);
+    /** Holds a kept event to what {@link TrackingEvent} allows. */
+    private void check(KeptEvent event, long baseMicros, int media) {
+        String of = " of a kept event in snapshot of vessel " + vesselId;
+        Checks.time(Checks.instant(event.atMicros()), "time" + of);
+        if (event.atMicros() < baseMicros) {
+            throw new IllegalArgumentException("time" + of + " is " + Checks.instant(event.atMicros())
+                    + ": expected at or after that of the belief before, " + Checks.instant(baseMicros));
         }
-        return figures;
+        Checks.within(event.sdK(), 0, Checks.MOST_SD_K, "standard uncertainty" + of, "K");
+        switch (event.kind()) {
+            case Kept.MOVED -> Checks.within(event.value(), 0, media - 1.0, "medium" + of, "1");
+            case Kept.POURED -> Checks.within(event.value(), Checks.LEAST_PART, 1, "part left" + of, "1");
+            case Kept.GEAR_CHANGED, Kept.READING -> Checks.temperature(event.value(), "temperature" + of);
+            default -> {}
+        }
     }
 
     private static Map<String, Long> said(Said said) {
@@ -279,6 +183,9 @@ public record TrackedSnapshot(
         figures.put("refusedInRow", (long) said.refusedInRow());
         figures.put("told", (long) said.told());
         figures.put("toldChangeMicros", said.toldChangeMicros());
+        if (said.clocked()) {
+            figures.put("clocked", 1L);
+        }
         return figures;
     }
 
@@ -290,17 +197,41 @@ public record TrackedSnapshot(
         return value;
     }
 
-    private Said restoredSaid() {
+    /** A time, or what stands for none. */
+    private long time(String name, long none) {
+        long micros = said(name);
+        if (micros != none) {
+            Checks.time(Checks.instant(micros), name + " in snapshot of vessel " + vesselId);
+        }
+        return micros;
+    }
+
+    private int count(String name) {
+        return (int) Checks.within(
+                (double) said(name), 0, Integer.MAX_VALUE, name + " in snapshot of vessel " + vesselId, "1");
+    }
+
+    private Said restoredSaid(TrackedModel model) {
+        String where = " in snapshot of vessel " + vesselId;
+        aside.ifPresent(reading -> {
+            if (!reading.vesselId().equals(vesselId) || !model.sensor().accepts(reading.temperatureK())) {
+                throw new IllegalArgumentException("reading held aside" + where + " is " + reading
+                        + ": expected one of the vessel and its sensor");
+            }
+        });
+        Checks.time(Checks.instant(said("nowMicros")), "latest time" + where);
         Said rest = new Said(
                 null,
                 Long.MIN_VALUE,
                 0,
-                said("openedMicros"),
+                time("openedMicros", Long.MAX_VALUE),
                 said("nowMicros"),
-                said("refusedMicros"),
-                (int) said("refusedInRow"),
-                (int) said("told"),
-                said("toldChangeMicros"));
+                time("refusedMicros", Long.MIN_VALUE),
+                count("refusedInRow"),
+                count("told"),
+                time("toldChangeMicros", Long.MIN_VALUE),
+                said.getOrDefault("clocked", 0L) != 0,
+                aside.orElse(null));
         if (!said.containsKey("goalLowKBits")) {
             return rest;
         }
@@ -310,6 +241,7 @@ public record TrackedSnapshot(
                 said.containsKey("serveAtMicros")
                         ? Optional.of(Checks.instant(said("serveAtMicros")))
                         : Optional.empty());
+        Checks.time(Checks.instant(said("goalMicros")), "goalMicros" + where);
         return rest.ordered(goal, said("goalMicros"), said("goalIdHash"));
     }
 }

@@ -2,12 +2,12 @@
 package org.beveragethermal.service.tracking;
 
 import java.time.Instant;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.service.tracking.TrackingEvent.Goal;
+import org.beveragethermal.service.tracking.TrackingEvent.Reading;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,6 +49,8 @@ public final class TrackedVessel {
      * @param refusedInRow how many such in a row
      * @param told bits of alerts and instructions that stand
      * @param toldChangeMicros time of the latest change that was told
+     * @param clocked whether it was ever told that time passed
+     * @param aside the latest reading if it came from too far ahead to be used
      */
     record Said(
             @Nullable Goal goal,
@@ -59,10 +61,23 @@ public final class TrackedVessel {
             long refusedMicros,
             int refusedInRow,
             int told,
-            long toldChangeMicros) {
+            long toldChangeMicros,
+            boolean clocked,
+            @Nullable Reading aside) {
 
         static Said nothing(long nowMicros) {
-            return new Said(null, Long.MIN_VALUE, 0, Long.MAX_VALUE, nowMicros, Long.MIN_VALUE, 0, 0, Long.MIN_VALUE);
+            return new Said(
+                    null,
+                    Long.MIN_VALUE,
+                    0,
+                    Long.MAX_VALUE,
+                    nowMicros,
+                    Long.MIN_VALUE,
+                    0,
+                    0,
+                    Long.MIN_VALUE,
+                    false,
+                    null);
         }
 
         Said ordered(Goal newGoal, long micros, long idHash) {
@@ -75,7 +90,9 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     told,
-                    toldChangeMicros);
+                    toldChangeMicros,
+                    clocked,
+                    aside);
         }
 
         Said opened(long micros) {
@@ -88,9 +105,12 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     told,
-                    toldChangeMicros);
+                    toldChangeMicros,
+                    clocked,
+                    aside);
         }
 
+        /** News from a time; a reading that is still aside then came from a wrong clock. */
         Said now(long micros) {
             return new Said(
                     goal,
@@ -101,12 +121,54 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     told,
-                    toldChangeMicros);
+                    toldChangeMicros,
+                    clocked,
+                    null);
+        }
+
+        Said toldTheTime() {
+            return new Said(
+                    goal,
+                    goalMicros,
+                    goalIdHash,
+                    openedMicros,
+                    nowMicros,
+                    refusedMicros,
+                    refusedInRow,
+                    told,
+                    toldChangeMicros,
+                    true,
+                    aside);
+        }
+
+        Said aside(Reading reading) {
+            return new Said(
+                    goal,
+                    goalMicros,
+                    goalIdHash,
+                    openedMicros,
+                    nowMicros,
+                    refusedMicros,
+                    refusedInRow,
+                    told,
+                    toldChangeMicros,
+                    clocked,
+                    reading);
         }
 
         Said refused(long micros, int inRow) {
             return new Said(
-                    goal, goalMicros, goalIdHash, openedMicros, nowMicros, micros, inRow, told, toldChangeMicros);
+                    goal,
+                    goalMicros,
+                    goalIdHash,
+                    openedMicros,
+                    nowMicros,
+                    micros,
+                    inRow,
+                    told,
+                    toldChangeMicros,
+                    clocked,
+                    aside);
         }
 
         Said told(int bits, long changeMicros) {
@@ -119,7 +181,9 @@ public final class TrackedVessel {
                     refusedMicros,
                     refusedInRow,
                     bits,
-                    changeMicros);
+                    changeMicros,
+                    clocked,
+                    aside);
         }
     }
 
@@ -194,16 +258,7 @@ public final class TrackedVessel {
     }
 
     /**
-     * Part of the full vessel that is left.
-     *
-     * @return part [-]
-     */
-    public double partLeft() {
-        return head.part;
-    }
-
-    /**
-     * The latest time heard of.
+     * The latest time heard of. A reading that is held aside as too far ahead does not count.
      *
      * @return instant
      */
@@ -257,6 +312,11 @@ public final class TrackedVessel {
         return ArrivalSearch.search(model, believedAt(Checks.micros(Checks.time(asked, "question"))), targetK, level);
     }
 
+    /** Where it is after the latest event. */
+    String mediumId() {
+        return model.law(head.medium).mediumId();
+    }
+
     Belief believedAt(long micros) {
         if (micros <= head.atMicros) {
             return head;
@@ -273,7 +333,7 @@ public final class TrackedVessel {
                 belief.sdK(),
                 belief.c,
                 Math.sqrt(belief.pcc),
-                Objects.requireNonNull(model.law(belief.medium).mediumId()),
+                model.law(belief.medium).mediumId(),
                 belief.believedMediumK(),
                 Math.sqrt(belief.paa),
                 belief.b,

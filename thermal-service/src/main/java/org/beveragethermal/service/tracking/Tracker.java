@@ -23,10 +23,13 @@ import org.beveragethermal.service.tracking.TrackingEvent.TimePassed;
  * thread and keeps nothing.
  *
  * <p>An event that is known, too old or of no use changes nothing and leaves a note; nothing that a sensor or a till sends makes it throw.
+ *
+ * <p>The clocks of sensors may be wrong by years. A reading further ahead of the latest time heard of than {@link TrackingRules#mostAhead}
+ * is held aside and noted. It is used as soon as any other event comes from that time, or {@link TrackingEvent.TimePassed} tells it; a
+ * second reading from there will do only where no such event has ever told the time. An event from before shows that the clock of the
+ * reading was wrong: the reading is let go, which is noted too. Of all events but readings the time is trusted.
  */
 public final class Tracker {
-
-    private static final double ZERO_C_IN_K = 273.15;
 
     private final Map<String, TrackedModel> models;
     private final TrackingRules rules;
@@ -92,12 +95,75 @@ public final class Tracker {
             throw new IllegalArgumentException(
                     "event " + event.id() + " is about vessel " + event.vesselId() + ": expected " + known.id);
         }
+        boolean reads = event instanceof Reading && !known.head.finished;
+        if (reads && isAhead(known, known.said.nowMicros(), event)) {
+            return ahead(known, (Reading) event);
+        }
+        Reading aside = known.said.aside();
+        if (aside == null) {
+            return used(known, event);
+        }
+        long micros = Checks.micros(event.at());
+        if (!(event instanceof Placed) && !isAhead(known, micros, aside)) {
+            return usedAfter(aside, known.with(known.said.now(micros)), event);
+        }
+        Outcome outcome = used(known, event);
+        boolean letGo =
+                outcome.vessel().map(after -> after.said.aside() == null).orElse(false);
+        return letGo ? outcome.and(Outcome.unchanged(outcome.vessel(), letGo(aside, event))) : outcome;
+    }
+
+    /** Whether an event is too far ahead of a time to be used. */
+    private static boolean isAhead(TrackedVessel known, long micros, TrackingEvent event) {
+        return Checks.micros(event.at()) > micros + known.rules.mostAhead().toNanos() / 1000;
+    }
+
+    /** Uses a reading that was held aside, and the event that showed that its time had come. */
+    private Outcome usedAfter(Reading aside, TrackedVessel then, TrackingEvent event) {
+        Outcome before = used(then, aside);
+        return before.and(apply(before.vessel(), event));
+    }
+
+    /** A reading ahead of all else: held aside, unless the one before agrees and nobody else tells the time. */
+    private Outcome ahead(TrackedVessel known, Reading reading) {
+        Optional<TrackedVessel> same = Optional.of(known);
+        if (!known.model.sensor().accepts(reading.temperatureK())) {
+            return Outcome.unchanged(same, notAReading(known, reading));
+        }
+        Reading aside = known.said.aside();
+        if (aside != null && aside.id().equals(reading.id())) {
+            return Outcome.unchanged(same, note(reading, Note.Code.DUPLICATE, ""));
+        }
+        if (aside != null
+                && !known.said.clocked()
+                && !isAhead(known, Checks.micros(reading.at()), aside)
+                && !isAhead(known, Checks.micros(aside.at()), reading)) {
+            return usedAfter(aside, known.with(known.said.now(Checks.micros(aside.at()))), reading);
+        }
+        String detail =
+                reading.at() + ": expected it to be at most " + known.rules.mostAhead() + " after " + known.now();
+        Note held = note(reading, Note.Code.AHEAD, detail);
+        return new Outcome(
+                Optional.of(known.with(known.said.aside(reading))),
+                List.of(),
+                List.of(),
+                aside == null ? List.of(held) : List.of(letGo(aside, reading), held));
+    }
+
+    private static Note letGo(Reading aside, TrackingEvent event) {
+        return note(
+                aside, Note.Code.LET_GO, aside.at() + ": event " + event.id() + " of " + event.at() + " came after it");
+    }
+
+    private Outcome used(TrackedVessel known, TrackingEvent event) {
+        Optional<TrackedVessel> vessel = Optional.of(known);
         long micros = Checks.micros(event.at());
         if (event instanceof Placed placed) {
             return Outcome.unchanged(vessel, alreadyPlaced(known, placed));
         }
         if (event instanceof TimePassed) {
-            return looked(known.with(known.said.now(micros)), List.of());
+            Said said = known.said.now(micros);
+            return looked(known.with(micros > known.said.nowMicros() ? said.toldTheTime() : said), List.of());
         }
         if (event instanceof Ordered ordered) {
             return ordered(known, ordered, micros);
@@ -180,16 +246,20 @@ public final class Tracker {
         return looked(known.with(said.ordered(event.goal(), micros, hash).now(micros)), List.of());
     }
 
-    private static Outcome refused(TrackedVessel known, Reading reading, long micros) {
+    private static Note notAReading(TrackedVessel known, Reading reading) {
         Sensor sensor = known.model.sensor();
         String detail = String.format(
                 Locale.ROOT,
                 "%.2f °C: expected %.1f to %.1f °C and none of %s °C",
-                reading.temperatureK() - ZERO_C_IN_K,
-                sensor.coldestK() - ZERO_C_IN_K,
-                sensor.warmestK() - ZERO_C_IN_K,
+                reading.temperatureK() - Checks.ZERO_C_IN_K,
+                sensor.coldestK() - Checks.ZERO_C_IN_K,
+                sensor.warmestK() - Checks.ZERO_C_IN_K,
                 sensor.sentinelsC());
-        Note note = note(reading, Note.Code.NOT_A_READING, detail);
+        return note(reading, Note.Code.NOT_A_READING, detail);
+    }
+
+    private static Outcome refused(TrackedVessel known, Reading reading, long micros) {
+        Note note = notAReading(known, reading);
         Said said = known.said;
         if (micros <= said.refusedMicros()) {
             return Outcome.unchanged(Optional.of(known), note);
@@ -275,7 +345,7 @@ public final class Tracker {
                                 String.format(
                                         Locale.ROOT,
                                         "%.2f °C is too far from what was expected.",
-                                        entry.value() - ZERO_C_IN_K))));
+                                        entry.value() - Checks.ZERO_C_IN_K))));
     }
 
     /** Tells a belief the kept event of a place; false if it is a reading that was not used. */

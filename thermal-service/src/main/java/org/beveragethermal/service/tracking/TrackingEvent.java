@@ -73,8 +73,8 @@ public sealed interface TrackingEvent {
             check(id, at, vesselId);
             Checks.name(modelName, "model of event " + id);
             Checks.name(mediumId, "medium of event " + id);
-            Checks.within(temperatureK, Checks.COLDEST_K, Checks.WARMEST_K, "temperature in event " + id, "K");
-            Checks.within(sdK, 0, 50, "standard uncertainty in event " + id, "K");
+            Checks.temperature(temperatureK, "temperature in event " + id);
+            Checks.within(sdK, 0, Checks.MOST_SD_K, "standard uncertainty in event " + id, "K");
         }
     }
 
@@ -171,7 +171,7 @@ public sealed interface TrackingEvent {
          */
         public Poured {
             check(id, at, vesselId);
-            Checks.within(partLeft, 0.01, 1, "part left in event " + id, "1");
+            Checks.within(partLeft, Checks.LEAST_PART, 1, "part left in event " + id, "1");
         }
     }
 
@@ -198,8 +198,8 @@ public sealed interface TrackingEvent {
          */
         public GearChanged {
             check(id, at, vesselId);
-            Checks.within(mediumK, Checks.COLDEST_K, Checks.WARMEST_K, "temperature in event " + id, "K");
-            Checks.within(sdK, 0, 50, "standard uncertainty in event " + id, "K");
+            Checks.temperature(mediumK, "temperature in event " + id);
+            Checks.within(sdK, 0, Checks.MOST_SD_K, "standard uncertainty in event " + id, "K");
         }
     }
 
@@ -325,7 +325,7 @@ public sealed interface TrackingEvent {
          * @throws IllegalArgumentException if the range is empty or outside 150 to 500 K
          */
         public Goal {
-            Checks.within(lowK, Checks.COLDEST_K, Checks.WARMEST_K, "lowest temperature wanted", "K");
+            Checks.temperature(lowK, "lowest temperature wanted");
             Checks.within(highK, lowK, Checks.WARMEST_K, "highest temperature wanted", "K");
             serveAt.ifPresent(at -> Checks.time(at, "to be served"));
         }

@@ -17,11 +17,12 @@ import java.time.Duration;
  * @param driftSd k of the cumulative sums [-], 0 to 3
  * @param alarmSd limit of the cumulative sums [-], 1 to 1000
  * @param kept events kept for late ones to be put between, 1 to 255
- * @param lead how long before a temperature is reached or left it is said
- * @param freezingLead how long before ice may form it is said
+ * @param lead how long before a temperature is reached or left it is said, more than 0 and at most 365 days
+ * @param freezingLead how long before ice may form it is said, more than 0 and at most 365 days
  * @param backK how far a temperature must come back, or beyond which time must be left again, before it is said anew [K], 0 to 5
- * @param silentAfter how long without a reading is silence
+ * @param silentAfter how long without a reading is silence, more than 0 and at most 365 days
  * @param refusedForFaulty unusable readings in a row that make a sensor faulty, 1 to 1000
+ * @param mostAhead how far ahead of the latest time heard of a reading may be and be used at once, more than 0 and at most 365 days
  */
 public record TrackingRules(
         double gateSd,
@@ -33,34 +34,40 @@ public record TrackingRules(
         Duration freezingLead,
         double backK,
         Duration silentAfter,
-        int refusedForFaulty) {
+        int refusedForFaulty,
+        Duration mostAhead) {
+
+    static final int MOST_STRAYS = 20;
+    static final int MOST_KEPT = 255;
 
     /**
      * Checks the figures.
      *
-     * @param gateSd |z| beyond which a reading is not used [-]
-     * @param straysForChange readings in a row beyond the gate that make a change
-     * @param driftSd k of the cumulative sums [-]
-     * @param alarmSd limit of the cumulative sums [-]
-     * @param kept events kept
-     * @param lead lead of alerts, more than 0
-     * @param freezingLead lead of the alert of freezing, more than 0
-     * @param backK hysteresis [K]
-     * @param silentAfter time without readings that is silence, more than 0
-     * @param refusedForFaulty unusable readings in a row that make a sensor faulty
+     * @param gateSd |z| beyond which a reading is not used [-], 2 to 100
+     * @param straysForChange readings in a row beyond the gate that make a change, 2 to 20
+     * @param driftSd k of the cumulative sums [-], 0 to 3
+     * @param alarmSd limit of the cumulative sums [-], 1 to 1000
+     * @param kept events kept, 1 to 255
+     * @param lead lead of alerts, more than 0 and at most 365 days
+     * @param freezingLead lead of the alert of freezing, more than 0 and at most 365 days
+     * @param backK hysteresis [K], 0 to 5
+     * @param silentAfter time without readings that is silence, more than 0 and at most 365 days
+     * @param refusedForFaulty unusable readings in a row that make a sensor faulty, 1 to 1000
+     * @param mostAhead how far ahead a reading may be, more than 0 and at most 365 days
      * @throws IllegalArgumentException if a figure is outside its range
      */
     public TrackingRules {
         Checks.within(gateSd, 2, 100, "gate of readings", "1");
-        Checks.within(straysForChange, 2, 20, "readings beyond the gate for a change", "1");
+        Checks.within(straysForChange, 2, MOST_STRAYS, "readings beyond the gate for a change", "1");
         Checks.within(driftSd, 0, 3, "drift of the cumulative sums", "1");
         Checks.within(alarmSd, 1, 1000, "limit of the cumulative sums", "1");
-        Checks.within(kept, 1, 255, "events kept", "1");
+        Checks.within(kept, 1, MOST_KEPT, "events kept", "1");
         Checks.within(backK, 0, 5, "hysteresis", "K");
         Checks.within(refusedForFaulty, 1, 1000, "unusable readings for a faulty sensor", "1");
         positive(lead, "lead");
         positive(freezingLead, "lead of freezing");
         positive(silentAfter, "silence");
+        positive(mostAhead, "how far ahead a reading may be");
     }
 
     private static void positive(Duration duration, String what) {
@@ -71,21 +78,31 @@ public record TrackingRules(
 
     /**
      * The usual rules, all assumptions: gate 4.5 with 3 strays, sums with 0.5 and 9, 12 events kept, 10 min of lead, 60 min before ice may
-     * form, 0.3 K, silent after 30 min, faulty after 3.
+     * form, 0.3 K, silent after 30 min, faulty after 3, readings at most 36 h ahead, so that daily ones follow each other.
      *
      * @return the rules
      */
     public static TrackingRules usual() {
         return new TrackingRules(
-                4.5, 3, 0.5, 9, 12, Duration.ofMinutes(10), Duration.ofHours(1), 0.3, Duration.ofMinutes(30), 3);
+                4.5,
+                3,
+                0.5,
+                9,
+                12,
+                Duration.ofMinutes(10),
+                Duration.ofHours(1),
+                0.3,
+                Duration.ofMinutes(30),
+                3,
+                Duration.ofHours(36));
     }
 
     /**
      * The same with another lead.
      *
-     * @param newLead how long before a temperature is reached or left it is said, more than 0
+     * @param newLead how long before a temperature is reached or left it is said, more than 0 and at most 365 days
      * @return new rules
-     * @throws IllegalArgumentException if it is not more than nothing
+     * @throws IllegalArgumentException if it is outside its range
      */
     public TrackingRules withLead(Duration newLead) {
         return new TrackingRules(
@@ -98,28 +115,8 @@ public record TrackingRules(
                 freezingLead,
                 backK,
                 silentAfter,
-                refusedForFaulty);
-    }
-
-    /**
-     * The same with another time without readings that is silence.
-     *
-     * @param newSilentAfter time, more than 0
-     * @return new rules
-     * @throws IllegalArgumentException if it is not more than nothing
-     */
-    public TrackingRules withSilence(Duration newSilentAfter) {
-        return new TrackingRules(
-                gateSd,
-                straysForChange,
-                driftSd,
-                alarmSd,
-                kept,
-                lead,
-                freezingLead,
-                backK,
-                newSilentAfter,
-                refusedForFaulty);
+                refusedForFaulty,
+                mostAhead);
     }
 
     /**
@@ -140,6 +137,7 @@ public record TrackingRules(
                 freezingLead,
                 backK,
                 silentAfter,
-                refusedForFaulty);
+                refusedForFaulty,
+                mostAhead);
     }
 }

@@ -20,7 +20,6 @@ import org.beveragethermal.service.internal.Wording;
 public final class TrackingWords {
 
     private static final String BUNDLE = "org.beveragethermal.service.tracking.Words";
-    private static final double ZERO_C_IN_K = 273.15;
 
     private final ResourceBundle words;
     private final Locale locale;
@@ -68,8 +67,8 @@ public final class TrackingWords {
      * @param alert the alert
      * @return a word
      */
-    public String level(Alert alert) {
-        return words.getString("level." + alert.code().level().name());
+    public String signal(Alert alert) {
+        return words.getString("signal." + alert.code().signal().name());
     }
 
     /**
@@ -110,8 +109,8 @@ public final class TrackingWords {
         }
         return new MessageFormat(words.getString(used), locale).format(new Object[] {
             vesselId,
-            facts.temperatureK() - ZERO_C_IN_K,
-            facts.limitK() - ZERO_C_IN_K,
+            facts.temperatureK() - Checks.ZERO_C_IN_K,
+            facts.limitK() - Checks.ZERO_C_IN_K,
             minutes,
             facts.mediumId(),
             facts.destinationId().orElse("")

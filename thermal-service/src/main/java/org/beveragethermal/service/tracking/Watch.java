@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Watch {
 
-    /** A lead must grow by this factor before it is said anew. */
+    /** A lead must grow by this factor before it is said anew; an assumption of ours, no source. */
     private static final double LEAD_BACK = 1.5;
 
     private final TrackedVessel vessel;
@@ -127,7 +127,7 @@ final class Watch {
     private void leaving(Goal goal, boolean inside, double leadS) {
         double edge = edgeOf(goal);
         double seconds = inside ? now.secondsTo(model, now.t, edge) : Double.POSITIVE_INFINITY;
-        if (inside && !goal.contains(now.t, 0)) {
+        if (inside && !goal.contains(now.t, 0) && !comesBack(goal)) {
             seconds = 0;
         }
         boolean soon = seconds <= leadS * (stands(Alert.Code.LEAVING_RANGE) ? LEAD_BACK : 1);
@@ -178,29 +178,24 @@ final class Watch {
         return (told & code.bit()) != 0;
     }
 
+    /** Notes whether something stands; true if it did not before. */
+    private boolean begins(int bit, boolean is) {
+        boolean begins = is && (told & bit) == 0;
+        told = is ? told | bit : told & ~bit;
+        return begins;
+    }
+
     private void set(Alert.Code code, boolean is, double limitK, double inS) {
-        int bit = code.bit();
-        if (!is) {
-            told &= ~bit;
-            return;
-        }
-        if ((told & bit) == 0) {
+        if (begins(code.bit(), is)) {
             alerts.add(alert(code, limitK, inS));
         }
-        told |= bit;
     }
 
     private void instruct(Instruction.Code code, boolean is, double limitK, double inS, Optional<String> destination) {
-        int bit = code.bit();
-        if (!is) {
-            told &= ~bit;
-            return;
-        }
-        if ((told & bit) == 0) {
+        if (begins(code.bit(), is)) {
             instructions.add(
                     new Instruction(vessel.id, Checks.instant(now.atMicros), code, facts(limitK, inS, destination)));
         }
-        told |= bit;
     }
 
     private Alert alert(Alert.Code code, double limitK, double inS) {
@@ -208,7 +203,7 @@ final class Watch {
     }
 
     private Facts facts(double limitK, double inS, Optional<String> destination) {
-        boolean ahead = inS < 400 * 86_400.0;
+        boolean ahead = inS < ArrivalSearch.LONGEST_S;
         return new Facts(
                 now.t,
                 now.sdK(),

@@ -46,12 +46,16 @@
  *
  * <p>The latest events are kept (twelve, unless stated) with the belief from before them; a late one is put in its place and the belief
  * made anew. So within these any order of arrival gives the same belief, and an event that comes twice counts once. What is older is
- * noted and not used. What has been said, and how many readings in a row were unusable, do depend on the order of arrival: nobody can
+ * noted and not used. A reading more than 36 h, unless stated otherwise, ahead of all that was heard is held aside until other news show
+ * whether its clock was right ({@link org.beveragethermal.service.tracking.Tracker}). What has been said, and how many readings in a row were unusable, do depend on the order of arrival: nobody can
  * take back what has been said.
  *
  * <p><b>Limits.</b> One temperature per vessel: a layered drink is a mean and a residual. A medium keeps its temperature but for a slow
  * wandering: ice that is gone is a change that the readings must show, a cycling refrigerator is its mean. Learned factors are not kept
- * from one stay to the next. Alerts of freezing are judged on the cold side of the 90 % interval; they help whoever watches and replace
+ * from one stay to the next. Times of events other than readings are trusted, and the clock of a sensor that is the only one telling the
+ * time is believed from its second reading on. Where a target may never be reached the
+ * earliest time is too early and the latest a little: of 4000 simulated runs 1.4 % of the true times lay before the 90 % interval and 6.7 %
+ * after it, instead of 5 % each. Alerts of freezing are judged on the cold side of the 90 % interval; they help whoever watches and replace
  * nobody: bottles that may freeze are taken out in time, frozen ones handled with gloves and eye protection and not opened. What is wanted above 65 °C is poured with a warning.
  */
 @NullMarked

@@ -123,9 +123,9 @@ class RouteChooserTest {
     void aGapThatIsAllowedIsKept() {
         ChoiceAnswer answer = RouteChooser.choose(TIGHT, ChoiceLimits.exact().withGap(0.05), ChoiceMonitor.none());
         assertThat(answer.found()).isPresent();
-        if (answer instanceof ChoiceAnswer.Best best) {
-            assertThat(best.gap()).isLessThanOrEqualTo(0.05);
-        }
+        assertThat(answer)
+                .isInstanceOfSatisfying(
+                        ChoiceAnswer.Best.class, best -> assertThat(best.gap()).isLessThanOrEqualTo(0.05));
         assertThat(CertificateCheck.fault(TIGHT, answer)).isEmpty();
     }
 

@@ -4,9 +4,9 @@ package org.beveragethermal.service.tracking;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
-import java.util.EnumMap;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.beveragethermal.testsupport.OutsideChecks;
@@ -23,14 +23,11 @@ class ArrivalCoverageTest {
     private static final int RUNS = Integer.getInteger("tracking.runs", USUAL_RUNS);
     private static final double STEP_S = 15;
     private static final double LEVEL = 0.9;
+    private static final double SIDE = (1 - LEVEL) / 2;
     private static final double HORIZON_S = 40 * 3600;
 
     private static final double TAIL = 0.0005;
     private static final double SKEWNESS = 0.015;
-    /** Targets below may never be reached; there the interval errs on the wide side: 0.920 of 4000 runs. */
-    private static final double NO_END_C = 7;
-
-    private static final double NO_END = 0.01;
     /** Of this one little is known: its temperature to 1.2 K, its conductance to a factor of 1.6. */
     private static final TrackedModel VAGUE = TrackedModel.of(
                     "vague", List.of(Truth.COLD.withUncertainty(1.2, 0.5)), Truth.SENSOR)
@@ -66,10 +63,16 @@ class ArrivalCoverageTest {
         cover("without readings, 2 to 4 K above a medium little is known of", VAGUE, SEED + 5, 0, 6, 8);
     }
 
-    /** Many never get there, and some only just. */
+    /**
+     * Many never get there, and some only just. There both ends are too early, the lower one much: of 4000 runs 1.4 % of the true times lie
+     * before the interval instead of 5 %, 92.0 % inside and 6.7 % after. So it is held only to hold enough and to end late enough.
+     */
     @Test
     void intervalThatMayHaveNoEnd() {
-        cover("without readings, 1 to 2 K above a medium little is known of", VAGUE, SEED + 6, 0, 5, 6);
+        String what = "the 90 % interval, without readings, 1 to 2 K above a medium little is known of";
+        List<Where> places = places(VAGUE, SEED + 6, 0, 5, 6);
+        assertThat(part(places, Where.INSIDE)).as("inside " + what).isGreaterThanOrEqualTo(low(LEVEL));
+        assertThat(part(places, Where.AFTER)).as("after " + what).isLessThanOrEqualTo(high(SIDE) + SKEWNESS);
     }
 
     /** Where a true time lies. */
@@ -80,37 +83,45 @@ class ArrivalCoverageTest {
     }
 
     private static void cover(String what, TrackedModel model, long seed, int readings, double lowC, double highC) {
-        SplittableRandom seeds = new SplittableRandom(seed);
-        Map<Where, Integer> counts = new EnumMap<>(Where.class);
-        for (int run = 0; run < RUNS; run++) {
-            Truth truth = new Truth(seeds.split(), model, Truth.ZERO + 20, 0.5);
-            counts.merge(where(truth, model, readings, lowC, highC), 1, Integer::sum);
+        List<Where> places = places(model, seed, readings, lowC, highC);
+        String inside = "true times inside the 90 % interval, " + what;
+        assertThat(part(places, Where.INSIDE)).as(inside).isBetween(low(LEVEL), high(LEVEL));
+        // The belief is normal and cannot be skewed as the truth is after few readings: a tail may hold one and a half
+        // per cent more than chance allows, but no less.
+        for (Where tail : List.of(Where.BEFORE, Where.AFTER)) {
+            assertThat(part(places, tail))
+                    .as("true times " + tail + " the 90 % interval, " + what)
+                    .isBetween(low(SIDE), high(SIDE) + SKEWNESS);
         }
-        check(
-                "true times inside the 90 % interval, " + what,
-                counts.getOrDefault(Where.INSIDE, 0),
-                LEVEL,
-                highC < NO_END_C ? NO_END : 0);
-        // The belief is normal and cannot be skewed as the truth is after few readings: each side is held to one and a
-        // half per cent.
-        double side = (1 - LEVEL) / 2;
-        check("true times before the 90 % interval, " + what, counts.getOrDefault(Where.BEFORE, 0), side, SKEWNESS);
-        check("true times after the 90 % interval, " + what, counts.getOrDefault(Where.AFTER, 0), side, SKEWNESS);
+        if (RUNS == USUAL_RUNS) {
+            OutsideChecks.published("tracking-coverage", "binomial distribution, central 99.9 %, n = 800")
+                    .what("part of " + inside)
+                    .unit("1")
+                    .between(low(LEVEL), high(LEVEL))
+                    .check(part(places, Where.INSIDE));
+        }
     }
 
-    private static void check(String what, int count, double expected, double allowance) {
-        BinomialDistribution binomial = new BinomialDistribution(null, RUNS, expected);
-        double low = binomial.inverseCumulativeProbability(TAIL) / (double) RUNS - allowance;
-        double high = binomial.inverseCumulativeProbability(1 - TAIL) / (double) RUNS + allowance;
-        double part = count / (double) RUNS;
-        if (RUNS == USUAL_RUNS && allowance == 0) {
-            OutsideChecks.published("tracking-coverage", "binomial distribution, central 99.9 %, n = 800")
-                    .what("part of " + what)
-                    .unit("1")
-                    .between(low, high)
-                    .check(part);
+    private static double part(List<Where> places, Where where) {
+        return Collections.frequency(places, where) / (double) RUNS;
+    }
+
+    private static double low(double expected) {
+        return new BinomialDistribution(null, RUNS, expected).inverseCumulativeProbability(TAIL) / (double) RUNS;
+    }
+
+    private static double high(double expected) {
+        return new BinomialDistribution(null, RUNS, expected).inverseCumulativeProbability(1 - TAIL) / (double) RUNS;
+    }
+
+    private static List<Where> places(TrackedModel model, long seed, int readings, double lowC, double highC) {
+        SplittableRandom seeds = new SplittableRandom(seed);
+        List<Where> places = new ArrayList<>();
+        for (int run = 0; run < RUNS; run++) {
+            Truth truth = new Truth(seeds.split(), model, Truth.ZERO + 20, 0.5);
+            places.add(where(truth, model, readings, lowC, highC));
         }
-        assertThat(part).as(what).isBetween(low, high);
+        return places;
     }
 
     private static Where where(Truth truth, TrackedModel model, int readings, double lowC, double highC) {

@@ -146,7 +146,8 @@ class KalmanTest {
                 usual.freezingLead(),
                 usual.backK(),
                 usual.silentAfter(),
-                usual.refusedForFaulty());
+                usual.refusedForFaulty(),
+                usual.mostAhead());
         // A temperature that is known and stands still: innovations are the noise alone.
         TrackedModel model = TrackedModel.of(
                         "still", List.of(MediumLaw.newton("cold", TAU_S, MEDIUM_K, 0, 0)), Sensor.inDrink(1, 0))

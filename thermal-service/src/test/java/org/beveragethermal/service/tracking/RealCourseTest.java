@@ -21,6 +21,7 @@ import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.caution.SignalWord;
 import org.junit.jupiter.api.Test;
 
 /** The filter follows courses of the full model that it does not know: a refrigerator that is not as cold as said, a move, a freezer. */
@@ -181,7 +182,7 @@ class RealCourseTest {
         }
         assertThat(poured).isTrue();
         assertThat(hot).singleElement().satisfies(alert -> {
-            assertThat(alert.code().level()).isEqualTo(Alert.Level.WARNING);
+            assertThat(alert.code().signal()).isEqualTo(SignalWord.WARNING);
             assertThat(alert.facts().limitK()).isEqualTo(338.15);
         });
     }

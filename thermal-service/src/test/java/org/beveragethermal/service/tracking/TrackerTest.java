@@ -127,7 +127,8 @@ class TrackerTest {
         evening.tell(new TrackingEvent.Ordered("order", evening.now(), ID, GOAL));
         evening.drinkK = ZERO + 10;
         evening.minutes(200);
-        assertThat(evening.codes().stream().filter(code -> code == Alert.Code.AT_TARGET))
+        assertThat(evening.codes()).containsOnlyOnce(Alert.Code.AT_TARGET);
+        assertThat(evening.codes().stream().filter(code -> code == Alert.Code.LEAVING_RANGE))
                 .hasSizeLessThanOrEqualTo(2);
     }
 
@@ -192,6 +193,105 @@ class TrackerTest {
         assertThat(late.codes()).containsExactly(Alert.Code.NOT_IN_TIME);
         late.minutes(20);
         assertThat(late.codes()).containsExactly(Alert.Code.NOT_IN_TIME);
+    }
+
+    @Test
+    void whatIsFinishedIsForgottenWhenAsked() {
+        Evening evening = new Evening()
+                .tell(new TrackingEvent.Placed("other", Truth.START, "bottle-2", "bottle", "room", ZERO + 20, 0.5))
+                .tell(new TrackingEvent.Finished("finished", Truth.after(60), ID));
+        assertThat(evening.fleet.in("cold")).isEmpty();
+        assertThat(evening.fleet.in("room")).containsExactly("bottle-2");
+        assertThat(evening.fleet.forgetFinished()).isEqualTo(1);
+        assertThat(evening.fleet.vessels()).extracting(TrackedVessel::id).containsExactly("bottle-2");
+    }
+
+    @Test
+    void sensorMayHaveOtherValuesForNoReading() {
+        TrackedModel model = Truth.MODEL.withSensor(Truth.SENSOR.withSentinels(List.of(0.0)));
+        Fleet fleet = Fleet.of(Tracker.of(List.of(model), TrackingRules.usual()));
+        Fleet.Report report = fleet.apply(List.of(
+                new TrackingEvent.Placed("p", Truth.START, ID, "bottle", "cold", ZERO + 84, 5),
+                new TrackingEvent.Reading("none", Truth.after(60), ID, ZERO),
+                new TrackingEvent.Reading("one", Truth.after(120), ID, ZERO + 85)));
+        assertThat(report.notes()).singleElement().satisfies(note -> {
+            assertThat(note.eventId()).isEqualTo("none");
+            assertThat(note.code()).isEqualTo(Note.Code.NOT_A_READING);
+        });
+    }
+
+    private static TrackingEvent.Reading yearsAhead(String id, int second) {
+        return new TrackingEvent.Reading(id, Truth.after(10 * 365 * 86_400.0 + second), ID, ZERO + 14);
+    }
+
+    /** The same evening with one reading from a clock ten years ahead, and without it. */
+    @Test
+    void readingFromYearsAheadChangesNothingButIsSaid() {
+        Evening without = new Evening().minutes(30);
+        Evening with = new Evening().minutes(15).tell(yearsAhead("wrong", 0));
+        assertThat(with.notes).singleElement().satisfies(note -> {
+            assertThat(note.eventId()).isEqualTo("wrong");
+            assertThat(note.code()).isEqualTo(Note.Code.AHEAD);
+            assertThat(note.detail()).startsWith("2037-").contains("expected it to be at most PT36H after 2027-06-18T");
+        });
+        assertThat(with.fleet.vessel(ID).orElseThrow().now()).isEqualTo(with.now());
+        with.tell(yearsAhead("wrong", 0)).minutes(15);
+        assertThat(with.notes)
+                .extracting(Note::code)
+                .containsExactly(Note.Code.AHEAD, Note.Code.DUPLICATE, Note.Code.LET_GO);
+        assertThat(with.notes.get(2).eventId()).isEqualTo("wrong");
+        assertThat(with.fleet.snapshots()).isEqualTo(without.fleet.snapshots());
+        assertThat(with.alerts).isEqualTo(without.alerts);
+    }
+
+    /** A sensor whose clock stays wrong is never believed while the time is told, nor while another sensor reads. */
+    @Test
+    void wrongClockIsNotBelievedAgainstOthers() {
+        Evening told = new Evening().silentMinutes(1);
+        Evening read = new Evening().minutes(1);
+        for (int i = 0; i < 20; i++) {
+            told.tell(yearsAhead("w" + i, i));
+            read.tell(yearsAhead("w" + i, i)).minutes(1);
+        }
+        assertThat(told.fleet.vessel(ID).orElseThrow().now()).isEqualTo(told.now());
+        assertThat(told.notes).hasSize(39);
+        assertThat(read.fleet.vessel(ID).orElseThrow().now()).isEqualTo(read.now());
+        assertThat(read.notes).hasSize(40);
+    }
+
+    /** After a pause nothing is lost: the reading that was held aside is used with the news that show that its time has come. */
+    @Test
+    void readingAfterALongPauseIsUsedWhenItsTimeIsTold() {
+        Instant later = Truth.after(5 * 86_400.0);
+        TrackingEvent first = new TrackingEvent.Reading("first", later, ID, ZERO + 4.1);
+        List<TrackingEvent> showing = List.of(
+                new TrackingEvent.Reading("second", later.plusSeconds(60), ID, ZERO + 4.2),
+                new TrackingEvent.TimePassed("now", later.plusSeconds(60), ID),
+                new TrackingEvent.Opened("opened", later.plusSeconds(60), ID));
+        for (TrackingEvent event : showing) {
+            Evening evening = new Evening().minutes(20).tell(first);
+            TrackedSnapshot stored = evening.fleet.snapshots().get(0);
+            assertThat(stored.aside()).contains((TrackingEvent.Reading) first);
+            assertThat(stored.restore(TRACKER).snapshot()).isEqualTo(stored);
+            evening.tell(event);
+            assertThat(evening.notes).extracting(Note::code).containsExactly(Note.Code.AHEAD);
+            TrackedSnapshot after = evening.fleet.snapshots().get(0);
+            assertThat(after.aside()).isEmpty();
+            assertThat(after.kept())
+                    .extracting(TrackedSnapshot.KeptEvent::idHash)
+                    .contains(Kept.hash("first"));
+            assertThat(evening.fleet.vessel(ID).orElseThrow().now()).isEqualTo(later.plusSeconds(60));
+            evening.tell(first);
+            assertThat(evening.notes.get(1).code()).isEqualTo(Note.Code.DUPLICATE);
+        }
+    }
+
+    @Test
+    void absurdReadingFromYearsAheadIsNone() {
+        Evening evening =
+                new Evening().tell(new TrackingEvent.Reading("x", Truth.after(10 * 365 * 86_400.0), ID, Double.NaN));
+        assertThat(evening.notes).extracting(Note::code).containsExactly(Note.Code.NOT_A_READING);
+        assertThat(evening.fleet.vessel(ID).orElseThrow().now()).isEqualTo(Truth.START);
     }
 
     /** A later order counts, whichever comes first. */
@@ -285,7 +385,8 @@ class TrackerTest {
                         good.placedIdHash(),
                         good.before(),
                         good.kept(),
-                        good.said()))
+                        good.said(),
+                        good.aside()))
                 .hasMessageContaining("in format 2: expected format 1");
         assertThatThrownBy(() -> Fleet.restore(TRACKER, List.of(good, good))).hasMessageContaining("two snapshots");
     }

@@ -3,10 +3,17 @@ package org.beveragethermal.service.tracking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.util.ListResourceBundle;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.ResourceBundle;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Words are complete in both languages, take their form from the locale handed in, and can be replaced. */
@@ -31,7 +38,7 @@ class TrackingWordsTest {
                 .isEqualTo("bottle 7 is at 11.2 °C and will be at 8.0 °C in about 12 min.");
         assertThat(TrackingWords.in(Locale.GERMAN).text(soon))
                 .isEqualTo("bottle 7 hat 11,2 °C und erreicht 8,0 °C in etwa 12 min.");
-        assertThat(TrackingWords.in(Locale.GERMANY).level(soon)).isEqualTo("Hinweis");
+        assertThat(TrackingWords.in(Locale.GERMANY).signal(soon)).isEqualTo("Hinweis");
         // A language that is not there is English, numbers too, whatever the machine speaks.
         assertThat(TrackingWords.in(Locale.forLanguageTag("tr")).text(soon))
                 .isEqualTo("bottle 7 is at 11.2 °C and will be at 8.0 °C in about 12 min.");
@@ -55,7 +62,7 @@ class TrackingWordsTest {
                     assertThat(words.text(alert(code, facts)))
                             .contains("bottle 7")
                             .doesNotContain("{");
-                    assertThat(words.level(alert(code, facts))).isNotBlank();
+                    assertThat(words.signal(alert(code, facts))).isNotBlank();
                 }
             }
             for (Instruction.Code code : Instruction.Code.values()) {
@@ -71,6 +78,20 @@ class TrackingWordsTest {
                         .contains("bottle 7")
                         .doesNotContain("{");
             }
+        }
+    }
+
+    @Test
+    void bothLanguagesHaveTheSameKeys() throws IOException {
+        assertThat(keys("Words_de.properties")).isEqualTo(keys("Words.properties"));
+    }
+
+    private static Set<String> keys(String resource) throws IOException {
+        try (Reader reader = new InputStreamReader(
+                Objects.requireNonNull(TrackingWords.class.getResourceAsStream(resource)), StandardCharsets.UTF_8)) {
+            Properties words = new Properties();
+            words.load(reader);
+            return words.stringPropertyNames();
         }
     }
 
