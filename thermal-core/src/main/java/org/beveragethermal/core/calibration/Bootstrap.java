@@ -2,6 +2,7 @@
 package org.beveragethermal.core.calibration;
 
 import java.util.List;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.beveragethermal.core.uncertainty.Interval;
 
 /**
@@ -92,11 +93,6 @@ public final class Bootstrap {
      */
     public double standardError(String name) {
         double[] values = estimates(name);
-        double mean = java.util.Arrays.stream(values).average().orElse(0);
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        return values.length < 2 ? 0 : Math.sqrt(squares / (values.length - 1));
+        return values.length < 2 ? 0 : new StandardDeviation().evaluate(values);
     }
 }

@@ -152,7 +152,7 @@ public final class Fit {
         }
 
         /**
-         * Limits a search; 5,000 unless set.
+         * Limits a search, all its rounds together; 5,000 unless set.
          *
          * @param evaluations most evaluations of all models from one start, ≥ 1
          * @return this builder
@@ -224,21 +224,15 @@ public final class Fit {
             }
             long free =
                     problem.slots().stream().filter(s -> !s.parameter().fixed()).count();
-            int given = problem.readings() + problem.priors();
-            // Without priors one more is needed to tell how the readings scatter.
-            long needed = free + (settings.scatterKnown() || problem.priors() > 0 ? 0 : 1);
-            if (given < needed) {
-                throw new IllegalArgumentException(problem.readings() + " readings and " + problem.priors()
-                        + " priors for "
-                        + free + " free parameters" + (needed > free ? " and the scatter" : "") + ": expected at least "
-                        + needed);
-            }
-            int exact = problem.readings() - problem.censoredReadings();
-            long without = free - problem.priors();
-            if (!settings.scatterKnown() && exact <= without) {
-                throw new IllegalArgumentException(exact + " exact readings for " + without
-                        + " free parameters without a prior and the scatter: expected at least " + (without + 1)
-                        + ", or knownDeviations()");
+            boolean known = settings.scatterKnown();
+            // Only exact readings tell how readings scatter, and one more is needed for that.
+            int counted = problem.readings() - (known ? 0 : problem.censoredReadings());
+            long needed = free + (known ? 0 : 1);
+            if (counted + problem.priors() < needed) {
+                throw new IllegalArgumentException(counted + (counted < problem.readings() ? " exact" : "")
+                        + " readings and " + problem.priors()
+                        + " priors for " + free + " free parameters" + (known ? "" : " and the scatter")
+                        + ": expected at least " + needed + " in all" + (known ? "" : ", or knownDeviations()"));
             }
             if (settings.following()) {
                 if (problem.censored()) {

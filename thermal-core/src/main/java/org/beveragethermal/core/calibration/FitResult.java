@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.beveragethermal.core.uncertainty.Ensemble;
@@ -44,7 +45,7 @@ public final class FitResult {
     }
 
     /**
-     * Evaluations of all models in the search that won.
+     * Evaluations of all models in the search that won, over all its rounds.
      *
      * @return number
      */
@@ -119,7 +120,7 @@ public final class FitResult {
      *
      * @param first name of one
      * @param second name of the other, or the same
-     * @return covariance, 0 if one of them was not estimated
+     * @return covariance, 0 if one of them was not estimated or the readings do not determine it
      * @throws IllegalArgumentException if there is no such parameter
      */
     public double covariance(String first, String second) {
@@ -127,8 +128,10 @@ public final class FitResult {
     }
 
     private double covariance(int a, int b) {
-        return search.solution().information().covariance[a][b]
-                * search.solution().spread();
+        Information information = search.solution().information();
+        return information.undetermined[a] || information.undetermined[b]
+                ? 0
+                : information.covariance[a][b] * search.solution().spread();
     }
 
     /**
@@ -136,7 +139,7 @@ public final class FitResult {
      *
      * @param first name of one
      * @param second name of the other
-     * @return correlation, −1 to 1; 0 if one of them was not estimated
+     * @return correlation, −1 to 1; 0 if one of them was not estimated or the readings do not determine it
      * @throws IllegalArgumentException if there is no such parameter
      */
     public double correlation(String first, String second) {
@@ -270,13 +273,7 @@ public final class FitResult {
     public Band band(String run, double probability) {
         for (Problem.Run one : problem.runs()) {
             if (one.id().equals(run)) {
-                double[] deviations = new double[one.observations().size()];
-                for (int i = 0; i < deviations.length; i++) {
-                    deviations[i] = problem.settings().scatterKnown()
-                            ? Problem.deviation(one.observations(), i, 1)
-                            : one.observations().deviation(i);
-                }
-                return band(one.model(), one.places(), deviations, probability);
+                return band(one.model(), one.places(), i -> problem.deviation(one.observations(), i, 1), probability);
             }
         }
         throw new IllegalArgumentException("run " + run + ": expected one of "
@@ -298,19 +295,10 @@ public final class FitResult {
                     "deviation of a new reading " + deviation + ": expected a finite number ≥ 0");
         }
         int[] places = model.parameters().stream().mapToInt(this::slot).toArray();
-        double[] deviations = new double
-                [model.at(new Problem.Run(
-                                        "",
-                                        model,
-                                        Observations.builder().value(0, 0).build(),
-                                        places)
-                                .pick(search.minimum().theta()))
-                        .size()];
-        java.util.Arrays.fill(deviations, deviation);
-        return band(model, places, deviations, probability);
+        return band(model, places, i -> deviation, probability);
     }
 
-    private Band band(Model model, int[] places, double[] deviations, double probability) {
+    private Band band(Model model, int[] places, IntToDoubleFunction deviations, double probability) {
         double quantile = quantile(probability);
         double[] values = new double[places.length];
         for (int k = 0; k < places.length; k++) {
@@ -325,7 +313,7 @@ public final class FitResult {
             }
             double variance = search.solution().information().variance(gradient)
                     * search.solution().spread();
-            double reading = deviations[i] * search.noise().scatter();
+            double reading = deviations.applyAsDouble(i) * search.noise().scatter();
             double confidence = quantile * Math.sqrt(variance);
             double prediction = quantile * Math.sqrt(variance + reading * reading);
             double value = predicted.value(i);
@@ -393,14 +381,14 @@ public final class FitResult {
      *
      * @param larger fit of the larger model to the same readings
      * @return the F test
-     * @throws IllegalArgumentException if the other has no more parameters or other readings, or one of the fits has a robust loss,
+     * @throws IllegalArgumentException if the other has no more parameters or another number of readings, or one of the fits has a robust loss,
      *     errors that follow each other or readings below or above a value: their sums of squares have no F distribution, compare
      *     {@link #criteria}
      */
     public NestedTest testAgainst(FitResult larger) {
         if (larger.search.solution().used() != search.solution().used()) {
             throw new IllegalArgumentException("fits of " + search.solution().used() + " and "
-                    + larger.search.solution().used() + " readings: expected the same readings");
+                    + larger.search.solution().used() + " readings: expected as many, and the same");
         }
         for (FitResult fit : List.of(this, larger)) {
             Problem.Settings settings = fit.problem.settings();
@@ -473,8 +461,9 @@ public final class FitResult {
      */
     public FittedSet fittedSet(String name, int version, Instant fittedAt) {
         Map<String, Double> values = new LinkedHashMap<>();
-        for (Estimate estimate : estimates()) {
-            if (!estimate.name().contains("@") && estimate.status() != Estimate.Status.NOT_DETERMINED) {
+        for (int k = 0; k < problem.slots().size(); k++) {
+            Estimate estimate = estimate(k);
+            if (!problem.slots().get(k).parameter().perRun() && estimate.status() != Estimate.Status.NOT_DETERMINED) {
                 values.put(estimate.name(), estimate.value());
             }
         }

@@ -47,8 +47,8 @@ public record FittedSet(
      * @param fittedAt when it was fitted
      * @param values estimates by name, finite, at least one, names without tabulators and line breaks, not modified
      * @param covariances covariance of each two, finite, not modified
-     * @param residualStandardDeviation scatter of the readings behind it
-     * @param degreesOfFreedom degrees of freedom behind it
+     * @param residualStandardDeviation scatter of the readings behind it, finite, ≥ 0
+     * @param degreesOfFreedom degrees of freedom behind it, finite
      * @throws IllegalArgumentException if a part is outside its range
      */
     public FittedSet {
@@ -69,6 +69,13 @@ public record FittedSet(
         if (!square || !values.values().stream().allMatch(Double::isFinite)) {
             throw new IllegalArgumentException(
                     "fitted set " + name + ": expected finite values and a finite covariance of each two of " + size);
+        }
+        if (!(residualStandardDeviation >= 0)
+                || Double.isInfinite(residualStandardDeviation)
+                || !Double.isFinite(degreesOfFreedom)) {
+            throw new IllegalArgumentException(
+                    "fitted set " + name + ": scatter " + residualStandardDeviation + " with " + degreesOfFreedom
+                            + " degrees of freedom: expected a finite scatter ≥ 0 and a finite number of them");
         }
     }
 
@@ -93,6 +100,9 @@ public record FittedSet(
 
     /**
      * A draw of all values together, as sure and as correlated as they were fitted; for ensembles of predictions.
+     *
+     * <p>The set does not know the bounds of the fit: a draw of a normal distribution can lie beyond them, and beyond what a model
+     * takes, such as below 0. Whoever draws cuts the values where their meaning ends.
      *
      * @param random source of random numbers
      * @return value by name

@@ -43,8 +43,9 @@ public record Identifiability(
      * What further readings would do, to first order.
      *
      * @param reading what would be read beside what was, as often and as well
-     * @param standardErrors standard error of each parameter with them, by name
-     * @param gain factor by which the worst of the parameters named in the report would become surer
+     * @param standardErrors standard error of each parameter with them, by name; without those that would still not be determined
+     * @param gain factor by which each of the parameters named in the report (of all if none is named) would become surer at least; 1 if
+     *     one would still not be determined, +∞ if all are determined by these readings alone
      */
     public record Further(String reading, Map<String, Double> standardErrors, double gain) {
 
@@ -53,7 +54,7 @@ public record Identifiability(
          *
          * @param reading what would be read
          * @param standardErrors standard error of each parameter with them, by name, not modified
-         * @param gain factor by which the worst parameter would become surer
+         * @param gain factor by which each parameter in question would become surer at least, 1 to +∞
          */
         public Further {
             standardErrors = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(standardErrors));

@@ -69,6 +69,7 @@ final class Identifying {
         List<Together> pairs = new ArrayList<>();
         for (int a : information.free) {
             for (int b : information.free) {
+                // 0 where the readings do not determine one of them: it is named as such.
                 double correlation = result.correlation(name(a), name(b));
                 if (a < b && Math.abs(correlation) > Identifiability.MOST_CORRELATION) {
                     pairs.add(new Together(name(a), name(b), correlation));
@@ -109,11 +110,13 @@ final class Identifying {
         }
         if (!weak.isEmpty() && !further.isEmpty() && further.get(0).gain() > 1.5) {
             Further best = further.get(0);
-            advice.add(String.format(
-                    Locale.ROOT,
-                    "Reading %s as well, as often and as surely, would make the worst of them %.3g times surer.",
-                    best.reading(),
-                    best.gain()));
+            String also = "Reading " + best.reading() + " as well, as often and as surely, would ";
+            advice.add(
+                    Double.isInfinite(best.gain())
+                            ? also + "determine " + String.join(", ", weak) + "."
+                            : also
+                                    + String.format(
+                                            Locale.ROOT, "make the worst of them %.3g times surer.", best.gain()));
         }
         return advice;
     }
@@ -167,24 +170,30 @@ final class Identifying {
 
     private Further further(String reading, Information more, Set<String> weak) {
         Map<String, Double> errors = new LinkedHashMap<>();
-        double worstBefore = 0;
-        double worstAfter = 0;
         for (int k : information.free) {
-            if (more.undetermined[k]) {
-                continue;
-            }
-            double after = Math.sqrt(more.covariance[k][k] * search.solution().spread());
-            errors.put(name(k), after);
-            if (weak.isEmpty() || weak.contains(name(k))) {
-                double size = Math.max(Math.abs(search.minimum().theta()[k]), Double.MIN_NORMAL);
-                double before = information.undetermined[k]
-                        ? size * 1e6
-                        : Math.sqrt(
-                                information.covariance[k][k] * search.solution().spread());
-                worstBefore = Math.max(worstBefore, before / size);
-                worstAfter = Math.max(worstAfter, after / size);
+            if (!more.undetermined[k]) {
+                errors.put(
+                        name(k),
+                        Math.sqrt(more.covariance[k][k] * search.solution().spread()));
             }
         }
-        return new Further(reading, errors, worstAfter > 0 ? worstBefore / worstAfter : 1);
+        double gain = Arrays.stream(information.free)
+                .filter(k -> weak.isEmpty() || weak.contains(name(k)))
+                .mapToDouble(k -> gain(k, more))
+                .min()
+                .orElse(1);
+        return new Further(reading, errors, gain);
+    }
+
+    /** Standard error before over that after. */
+    private double gain(int k, Information more) {
+        if (more.undetermined[k]) {
+            return 1;
+        }
+        if (information.undetermined[k]) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double after = more.covariance[k][k];
+        return after > 0 ? Math.sqrt(information.covariance[k][k] / after) : 1;
     }
 }

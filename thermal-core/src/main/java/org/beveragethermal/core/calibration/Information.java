@@ -29,17 +29,13 @@ final class Information {
     final double[][] covariance;
     /** For each slot, whether it takes part in a direction that is not determined. */
     final boolean[] undetermined;
-    /** The direction least determined, by free slot, in units of the column lengths' inverse. */
-    final double[] weakest;
 
-    private Information(
-            int[] free, int rank, double condition, double[][] covariance, boolean[] undetermined, double[] weakest) {
+    private Information(int[] free, int rank, double condition, double[][] covariance, boolean[] undetermined) {
         this.free = free;
         this.rank = rank;
         this.condition = condition;
         this.covariance = covariance;
         this.undetermined = undetermined;
-        this.weakest = weakest;
     }
 
     static Information of(double[][] slopes, int[] free, int slots) {
@@ -47,7 +43,7 @@ final class Information {
         double[][] covariance = new double[slots][slots];
         boolean[] undetermined = new boolean[slots];
         if (p == 0) {
-            return new Information(free, 0, 1, covariance, undetermined, new double[0]);
+            return new Information(free, 0, 1, covariance, undetermined);
         }
         double[] length = new double[p];
         // Short of rows, rows of zeros make a square.
@@ -86,7 +82,7 @@ final class Information {
             }
         }
         double condition = rank < p ? Double.POSITIVE_INFINITY : singular[0] / singular[p - 1];
-        return new Information(free, rank, condition, covariance, undetermined, v.getColumn(p - 1));
+        return new Information(free, rank, condition, covariance, undetermined);
     }
 
     private static double unit(double length) {

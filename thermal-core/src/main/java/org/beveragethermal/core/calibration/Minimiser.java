@@ -52,6 +52,7 @@ final class Minimiser {
     private final Noise noise;
     private final boolean[] held;
     private final Precision precision;
+    private final int most;
     private double[] best;
     /** Those of the best point, so that it is not predicted again. */
     private Rows bestRows;
@@ -59,19 +60,34 @@ final class Minimiser {
     private double bestCost;
     private int evaluations;
 
-    private Minimiser(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
+    private Minimiser(
+            Problem problem,
+            Noise noise,
+            double[] start,
+            Rows startRows,
+            boolean[] held,
+            Precision precision,
+            int most) {
+        this.most = most;
         this.precision = precision;
         this.problem = problem;
         this.noise = noise;
         this.held = held;
         best = start.clone();
-        bestRows = problem.rows(best, noise, false);
+        bestRows = startRows;
         bestCost = bestRows.cost();
     }
 
     /** Searches from a start; parameters that are held stay there. */
     static Minimum from(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
-        return new Minimiser(problem, noise, start, held, precision).search();
+        int most = problem.settings().mostEvaluations();
+        return new Minimiser(problem, noise, start, problem.rows(start, noise, false), held, precision, most).search();
+    }
+
+    /** Searches on from where a search under other errors ended, with so many evaluations at most. */
+    static Minimum from(Problem problem, Noise noise, Minimum before, boolean[] held, Precision precision, int most) {
+        Rows rows = problem.rows(before.theta(), before.predicted(), noise, false);
+        return new Minimiser(problem, noise, before.theta(), rows, held, precision, most).search();
     }
 
     private Minimum search() {
@@ -89,7 +105,7 @@ final class Minimiser {
         if (converged && precision == Precision.FULL) {
             polish(free(atBound));
         }
-        return new Minimum(best, bestCost, atBound, evaluations, converged);
+        return new Minimum(best, bestRows.predicted, bestCost, atBound, evaluations, converged);
     }
 
     /**
@@ -210,7 +226,7 @@ final class Minimiser {
                             .target(new double[rows])
                             .start(start)
                             .parameterValidator(point -> projected(free, point))
-                            .maxEvaluations(Math.max(1, problem.settings().mostEvaluations() - evaluations))
+                            .maxEvaluations(Math.max(1, most - evaluations))
                             .maxIterations(Integer.MAX_VALUE)
                             .build());
             return true;

@@ -89,9 +89,12 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
                 .count();
     }
 
-    /** The standard deviation that a reading has if the scatter is a factor. */
-    static double deviation(Observations observations, int i, double scatter) {
+    /** The standard deviation of a reading under a scatter: where it is known, with the rounding of the display. */
+    double deviation(Observations observations, int i, double scatter) {
         double deviation = observations.deviation(i) * scatter;
+        if (!settings.scatterKnown()) {
+            return deviation;
+        }
         double rounding = observations.quantum() / Math.sqrt(12);
         return Math.sqrt(deviation * deviation + rounding * rounding);
     }
@@ -105,11 +108,16 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
      * @throws Infeasible if a model has no finite answer there
      */
     Rows rows(double[] theta, Noise noise, boolean information) {
-        Rows rows = new Rows(readings(), priors(), slots.size());
+        return rows(theta, predict(theta), noise, information);
+    }
+
+    /** The same where the predictions are known. */
+    Rows rows(double[] theta, List<Predicted> predicted, Noise noise, boolean information) {
+        Rows rows = new Rows(predicted, readings(), priors(), slots.size());
         int first = 0;
         for (int r = 0; r < runs.size(); r++) {
             Run run = runs.get(r);
-            fill(rows, r, first, predict(run, theta), noise, information);
+            fill(rows, r, first, predicted.get(r), noise, information);
             if (settings.following()) {
                 Following.whiten(
                         rows, run.observations(), first, noise.following(), leftOut.isEmpty() ? null : leftOut.get(r));
@@ -122,6 +130,11 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
         }
         priorRows(rows, theta, first);
         return rows;
+    }
+
+    /** What the model of each run says. */
+    private List<Predicted> predict(double[] theta) {
+        return runs.stream().map(run -> predict(run, theta)).toList();
     }
 
     private static Predicted predict(Run run, double[] theta) {
@@ -144,13 +157,11 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
         int[] places = run.places();
         for (int i = 0; i < seen.size(); i++) {
             int row = first + i;
-            rows.predicted[row] = predicted.value(i);
             rows.deviations[row] = Double.NaN;
             if (isLeftOut(r, i)) {
                 continue;
             }
-            double deviation =
-                    settings.scatterKnown() ? deviation(seen, i, noise.scatter()) : seen.deviation(i) * noise.scatter();
+            double deviation = deviation(seen, i, noise.scatter());
             double e = (predicted.value(i) - seen.value(i)) / deviation;
             double factor = 1 / deviation;
             if (seen.kind(i) == Kind.EXACT) {

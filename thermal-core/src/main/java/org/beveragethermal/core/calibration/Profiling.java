@@ -35,7 +35,8 @@ final class Profiling {
         this.probability = probability;
         this.stepUnit = stepUnit;
         this.lastTheta = search.minimum().theta();
-        this.least = problem.rows(lastTheta, search.noise(), false).cost();
+        this.least = problem.rows(lastTheta, search.minimum().predicted(), search.noise(), false)
+                .cost();
     }
 
     /** The profile; {@code stepUnit} is the standard error by linearisation, or some length if there is none. */

@@ -63,11 +63,9 @@ final class Redrawing {
 
     private Optional<double[]> once(SplittableRandom random) {
         List<Problem.Run> runs = new ArrayList<>();
-        int first = 0;
         for (int r = 0; r < problem.runs().size(); r++) {
             Problem.Run run = problem.runs().get(r);
-            runs.add(new Problem.Run(run.id(), run.model(), redrawn(r, first, random), run.places()));
-            first += run.observations().size();
+            runs.add(new Problem.Run(run.id(), run.model(), redrawn(r, random), run.places()));
         }
         try {
             Search again = Search.from(
@@ -78,7 +76,7 @@ final class Redrawing {
         }
     }
 
-    private Observations redrawn(int r, int first, SplittableRandom random) {
+    private Observations redrawn(int r, SplittableRandom random) {
         Observations seen = problem.runs().get(r).observations();
         double[] values = new double[seen.size()];
         Kind[] kinds = new Kind[seen.size()];
@@ -90,10 +88,8 @@ final class Redrawing {
                     ? 0
                     : Following.correlation(search.noise().following(), (seen.at(i) - seen.at(i - 1)) / usual);
             error = rho * error + Math.sqrt(1 - rho * rho) * innovation;
-            double deviation = problem.settings().scatterKnown()
-                    ? Problem.deviation(seen, i, search.noise().scatter())
-                    : seen.deviation(i) * search.noise().scatter();
-            double value = search.solution().rows().predicted[first + i] + deviation * error;
+            double deviation = problem.deviation(seen, i, search.noise().scatter());
+            double value = search.minimum().predicted().get(r).value(i) + deviation * error;
             kinds[i] = kind(seen, i, value);
             values[i] = kinds[i] == Kind.EXACT ? value : seen.value(i);
         }

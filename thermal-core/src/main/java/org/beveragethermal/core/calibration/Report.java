@@ -176,7 +176,12 @@ final class Report {
                 report.isIdentifiable() ? "" : "; NOT IDENTIFIABLE as it stands");
         report.advice().forEach(advice -> line("  %s", advice));
         report.further()
-                .forEach(further -> line("  reading %s as well: %.3g times surer", further.reading(), further.gain()));
+                .forEach(further -> line(
+                        Double.isInfinite(further.gain())
+                                ? "  reading %s as well: would determine it"
+                                : "  reading %s as well: %.3g times surer",
+                        further.reading(),
+                        further.gain()));
     }
 
     private void choice() {

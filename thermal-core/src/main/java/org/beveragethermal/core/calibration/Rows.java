@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.calibration;
 
+import java.util.List;
+
 /**
  * What is minimised at one set of parameters: rows of readings, run after run, then rows of priors.
  *
@@ -16,18 +18,18 @@ final class Rows {
     final double[] innovations;
     /** Prediction minus reading in units of its deviation; NaN for censored and left-out readings. */
     final double[] deviations;
-    /** Prediction of each reading. */
-    final double[] predicted;
+    /** What the model of each run said. */
+    final List<Predicted> predicted;
     /** Number of rows that are readings. */
     final int readings;
 
-    Rows(int readings, int priors, int slots) {
+    Rows(List<Predicted> predicted, int readings, int priors, int slots) {
         this.readings = readings;
         residuals = new double[readings + priors];
         slopes = new double[readings + priors][slots];
         innovations = new double[readings];
         deviations = new double[readings];
-        predicted = new double[readings];
+        this.predicted = predicted;
     }
 
     double cost() {

@@ -15,9 +15,8 @@ import org.beveragethermal.core.calibration.Minimiser.Precision;
  * @param solution what the readings tell there
  * @param starts number of starts that could be tried
  * @param agreeing number of starts that ended at the same cost as the best
- * @param startsAtBest number of the start that won, 0 for the given one
  */
-record Search(Minimum minimum, Noise noise, Solution solution, int starts, int agreeing, int startsAtBest) {
+record Search(Minimum minimum, Noise noise, Solution solution, int starts, int agreeing) {
 
     private static final int ROUNDS = 100;
     /** Scatter (relative) and following of errors are settled when they change by less. */
@@ -57,7 +56,7 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
                 .filter(s -> s.badness() - lowest <= SAME_COST * Math.max(1, Math.abs(lowest)))
                 .count();
         Search winner = found.get(best);
-        return new Search(winner.minimum(), winner.noise(), winner.solution(), found.size(), agreeing, best);
+        return new Search(winner.minimum(), winner.noise(), winner.solution(), found.size(), agreeing);
     }
 
     static boolean[] fixed(Problem problem) {
@@ -80,8 +79,11 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
         if (!Solution.needsTurns(problem)) {
             return single(problem, minimum, noise);
         }
-        for (int round = 0; round < ROUNDS; round++) {
-            minimum = Minimiser.from(problem, noise, minimum.theta(), held, precision);
+        int most = problem.settings().mostEvaluations();
+        for (int round = 0; round < ROUNDS && minimum.evaluations() < most; round++) {
+            int spent = minimum.evaluations();
+            Minimum next = Minimiser.from(problem, noise, minimum, held, precision, most - spent);
+            minimum = next.after(spent + next.evaluations(), next.converged());
             Noise better = next(problem, minimum, noise);
             double tolerance = precision == Precision.FULL ? TOLERANCE : QUICK_TOLERANCE;
             boolean settled = Math.abs(Math.log(better.scatter() / noise.scatter())) < tolerance
@@ -91,19 +93,16 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
                 return single(problem, minimum, noise);
             }
         }
-        return single(
-                problem,
-                new Minimum(minimum.theta(), minimum.cost(), minimum.atBound(), minimum.evaluations(), false),
-                noise);
+        return single(problem, minimum.after(minimum.evaluations(), false), noise);
     }
 
     private static Search single(Problem problem, Minimum minimum, Noise noise) {
-        return new Search(minimum, noise, Solution.of(problem, minimum, noise), 1, 1, 0);
+        return new Search(minimum, noise, Solution.of(problem, minimum, noise), 1, 1);
     }
 
     private static Noise next(Problem problem, Minimum minimum, Noise noise) {
         double following = problem.settings().following()
-                ? Following.estimate(problem, problem.rows(minimum.theta(), noise, false))
+                ? Following.estimate(problem, problem.rows(minimum.theta(), minimum.predicted(), noise, false))
                 : 0;
         Noise followed = new Noise(noise.scatter(), following);
         return problem.settings().scatterKnown()

@@ -47,7 +47,7 @@ record Solution(
     }
 
     static Solution of(Problem problem, Minimum minimum, Noise noise) {
-        Rows rows = problem.rows(minimum.theta(), noise, true);
+        Rows rows = problem.rows(minimum.theta(), minimum.predicted(), noise, true);
         int slots = problem.slots().size();
         boolean[] fixed = Search.fixed(problem);
         int[] free = new int[slots];
@@ -156,8 +156,8 @@ record Solution(
             Observations seen = run.observations();
             for (int i = 0; i < seen.size(); i++) {
                 size = Math.max(size, Math.abs(seen.value(i)) / seen.deviation(i));
+                rounding = Math.max(rounding, seen.quantum() / Math.sqrt(12) / seen.deviation(i));
             }
-            rounding = Math.max(rounding, seen.quantum() / Math.sqrt(12) / seen.deviation(0));
         }
         return Math.max(rounding, Math.max(ROUNDING * size, LEAST));
     }
@@ -173,18 +173,16 @@ record Solution(
         double logs = 0;
         for (int r = 0, row = 0; r < problem.runs().size(); r++) {
             Observations seen = problem.runs().get(r).observations();
+            double usual = Following.usualSpacing(seen);
             int before = -1;
             for (int i = 0; i < seen.size(); i++, row++) {
                 if (Double.isNaN(rows.deviations[row])) {
                     continue;
                 }
-                double deviation = problem.settings().scatterKnown()
-                        ? Problem.deviation(seen, i, noise.scatter())
-                        : seen.deviation(i);
+                double deviation = problem.deviation(seen, i, 1);
                 logs += Math.log(2 * Math.PI * deviation * deviation);
                 if (problem.settings().following() && before >= 0) {
-                    double rho = Following.correlation(
-                            noise.following(), (seen.at(i) - seen.at(before)) / Following.usualSpacing(seen));
+                    double rho = Following.correlation(noise.following(), (seen.at(i) - seen.at(before)) / usual);
                     logs += Math.log1p(-rho * rho);
                 }
                 before = i;

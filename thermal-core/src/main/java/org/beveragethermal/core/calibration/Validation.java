@@ -72,14 +72,13 @@ final class Validation {
         int failed = 0;
         for (int left = 0; left < parts; left++) {
             try {
-                double[] theta = Search.from(
+                Minimum minimum = Search.from(
                                 problem.leavingOut(masks(problem, part, left)),
                                 starts.apply(left),
                                 Search.fixed(problem),
                                 Minimiser.Precision.QUICK)
-                        .minimum()
-                        .theta();
-                double[] deviations = problem.rows(theta, Noise.UNIT, false).deviations;
+                        .minimum();
+                double[] deviations = problem.rows(minimum.theta(), minimum.predicted(), Noise.UNIT, false).deviations;
                 for (int i = 0; i < part.length; i++) {
                     if (part[i] == left && !Double.isNaN(deviations[i])) {
                         squares += deviations[i] * deviations[i];

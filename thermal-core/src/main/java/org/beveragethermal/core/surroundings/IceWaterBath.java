@@ -118,7 +118,8 @@ public final class IceWaterBath implements Surroundings {
 
     /**
      * What a bath has become, as a bath that begins anew: its water mixed, its blocks as large as they were and fewer. Where no ice is
-     * left it is a bath of water, moved as little as a bath of water is unless said otherwise.
+     * left it is a bath of water, moved as little as a bath of water is unless said otherwise; water below 0.5 °C is raised to that, the
+     * coldest that a bath of water can be.
      *
      * @param iceLeft ice that is left, ≥ 0
      * @param water water that is there

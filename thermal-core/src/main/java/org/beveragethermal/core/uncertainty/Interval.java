@@ -22,12 +22,7 @@ public record Interval(double low, double median, double high, double probabilit
      * @throws IllegalArgumentException if the sample is too small or the probability outside its range
      */
     public static Interval of(double[] values, double probability) {
-        if (values.length < 2 || !(probability > 0 && probability < 1)) {
-            throw new IllegalArgumentException("interval of " + values.length + " values at probability " + probability
-                    + ": expected at least 2 values and a probability between 0 and 1");
-        }
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
+        double[] sorted = sorted(values, probability);
         double tail = (1 - probability) / 2;
         return new Interval(quantile(sorted, tail), quantile(sorted, 0.5), quantile(sorted, 1 - tail), probability);
     }
@@ -41,9 +36,7 @@ public record Interval(double low, double median, double high, double probabilit
      * @throws IllegalArgumentException if the sample is too small or the probability outside its range
      */
     public static Interval shortest(double[] values, double probability) {
-        double median = of(values, probability).median();
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
+        double[] sorted = sorted(values, probability);
         int across = Math.max(1, Math.min(sorted.length - 1, (int) Math.round(probability * sorted.length)));
         int best = 0;
         for (int low = 1; low + across < sorted.length; low++) {
@@ -51,7 +44,17 @@ public record Interval(double low, double median, double high, double probabilit
                 best = low;
             }
         }
-        return new Interval(sorted[best], median, sorted[best + across], probability);
+        return new Interval(sorted[best], quantile(sorted, 0.5), sorted[best + across], probability);
+    }
+
+    private static double[] sorted(double[] values, double probability) {
+        if (values.length < 2 || !(probability > 0 && probability < 1)) {
+            throw new IllegalArgumentException("interval of " + values.length + " values at probability " + probability
+                    + ": expected at least 2 values and a probability between 0 and 1");
+        }
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted;
     }
 
     private static double quantile(double[] sorted, double p) {

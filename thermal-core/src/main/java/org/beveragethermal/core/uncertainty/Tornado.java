@@ -55,7 +55,7 @@ public record Tornado(double atBest, List<Bar> bars) {
      * @param probability probability between the ends of each input, between 0 and 1
      * @param model from values by name to the result, finite
      * @return the bars
-     * @throws IllegalArgumentException if the probability is outside its range or the model gives no finite number
+     * @throws IllegalArgumentException if two inputs share a name, the probability is outside its range or the model gives no finite number
      */
     public static Tornado of(
             List<UncertainInput> inputs, double probability, ToDoubleFunction<Map<String, Double>> model) {
@@ -63,7 +63,11 @@ public record Tornado(double atBest, List<Bar> bars) {
             throw new IllegalArgumentException("probability " + probability + ": expected between 0 and 1");
         }
         Map<String, Double> best = new LinkedHashMap<>();
-        inputs.forEach(input -> best.put(input.name(), input.value()));
+        for (UncertainInput input : inputs) {
+            if (best.put(input.name(), input.value()) != null) {
+                throw new IllegalArgumentException("two inputs named " + input.name() + ": expected unique names");
+            }
+        }
         List<Bar> bars = new ArrayList<>();
         double tail = (1 - probability) / 2;
         for (UncertainInput input : inputs) {

@@ -33,12 +33,10 @@ class CoverageTest {
             IntStream.range(0, 20).mapToDouble(i -> 15 * i).toArray();
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-    private static double[] simulated(SplittableRandom random, double scatter, double following) {
+    private static double[] simulated(SplittableRandom random, double scatter) {
         double[] readings = new double[TIMES.length];
-        double error = 0;
         for (int i = 0; i < readings.length; i++) {
-            double fresh = NORMAL.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
-            error = i == 0 ? fresh : following * error + Math.sqrt(1 - following * following) * fresh;
+            double error = NORMAL.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
             readings[i] = 4 + 18 * Math.exp(-0.008 * TIMES[i]) + scatter * error;
         }
         return readings;
@@ -93,7 +91,7 @@ class CoverageTest {
                 "of the rate, by linearisation",
                 probability,
                 1,
-                random -> in(fit(simulated(random, 0.1, 0)).build().run().interval("rate", probability), 0.008));
+                random -> in(fit(simulated(random, 0.1)).build().run().interval("rate", probability), 0.008));
     }
 
     @ParameterizedTest
@@ -104,7 +102,7 @@ class CoverageTest {
                 probability,
                 2,
                 random -> in(
-                        fit(simulated(random, 0.5, 0))
+                        fit(simulated(random, 0.5))
                                 .build()
                                 .run()
                                 .profile("room", probability)
@@ -116,7 +114,7 @@ class CoverageTest {
     @ValueSource(doubles = {0.90, 0.95})
     void bandsOfNewReadings(double probability) {
         holds("of a new reading, by the prediction band", probability, 3, random -> {
-            Band.Point point = fit(simulated(random, 0.1, 0))
+            Band.Point point = fit(simulated(random, 0.1))
                     .build()
                     .run()
                     .band(Curves.decay(330), 1, probability)
@@ -134,7 +132,7 @@ class CoverageTest {
     void intervalsWithAPriorThatIsTrue(double probability) {
         holds("of the room, by linearisation, with a prior that is true", probability, 4, random -> {
             double room = 4 + 0.5 * NORMAL.inverseCumulativeProbability(random.nextDouble(1e-12, 1));
-            double[] readings = simulated(random, 0.5, 0);
+            double[] readings = simulated(random, 0.5);
             return in(
                     Fit.builder()
                             .parameter(Parameter.of("room", 5).withPrior(room, 0.5))

@@ -6,6 +6,7 @@ import static org.beveragethermal.materials.units.Measures.percent;
 
 import java.time.Duration;
 import java.util.Arrays;
+import org.beveragethermal.core.CupLogs;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.units.Measures;
@@ -61,20 +62,17 @@ class HotCupTest {
      */
     @Test
     void theClassCupsLineLiesBetweenThoseOfACupAndAFullMug() {
-        double[] minutes = {0, 10, 20, 30, 40, 50, 60, 70, 80, 90};
+        double[] minutes = CupLogs.classMinutes();
         double room = 23.67;
         double quick = slope(minutes, predictedC(VesselShape.CUP, 150, 150, 83.3, room, 30, minutes), room);
         double slow = slope(minutes, predictedC(VesselShape.MUG, 250, 350, 83.3, room, 60, minutes), room);
-        OutsideChecks.published(
-                        "class-cup-slope",
-                        "Queens College, City University of New York, Math 158: line of least squares ln(T − 74.6 °F) ="
-                                + " −0.020416 t + 4.535718 through ten readings of a cup of water")
+        OutsideChecks.published("class-cup-slope", CupLogs.CLASS_SOURCE)
                 .what(
                         "slope; the range is the predicted one, of 150 mL in air of 30 % to 350 mL in air of 60 %, as the source states"
                                 + " neither; the single figure is the published one")
                 .unit("1/min")
                 .between(quick, slow)
-                .check(-0.020416);
+                .check(CupLogs.CLASS_SLOPE_PER_MIN);
     }
 
     /** Root mean square of the best T_∞ + A e^(−kt), its three parts free. */
@@ -110,8 +108,8 @@ class HotCupTest {
         double[] mug = predictedC(VesselShape.MUG, 250, 300, 95, 23, 50, minutes);
         OutsideChecks.published(
                         "mug-no-single-exponential",
-                        "S. Wagon, data set CoolingWater, as in the package mosaicData 0.20.4: a mug from 98.2 °C in 222"
-                                + " minutes; 1.48 K is the rest of the best exponential through its readings")
+                        CupLogs.MUG_SOURCE
+                                + ": a mug from 98.2 °C in 222 minutes; 1.48 K is the rest of the best exponential through its readings")
                 .what(
                         "root mean square of a predicted mug of 300 mL from 95 °C about the best single exponential (size, room and"
                                 + " humidity of the published one are unknown)")

@@ -14,10 +14,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * Makes characters of bytes: a byte order mark decides; zero bytes give UTF-16 away; else it is UTF-8 if the beginning is valid, and Latin-1
- * if it is not.
+ * Makes characters of bytes, by the encoding that is said. Where none is: the byte order mark of UTF-16 decides; zero bytes give UTF-16
+ * away; else it is UTF-8 if the beginning is valid, with or without such a mark, and Latin-1 if it is not.
  *
- * @param reader the characters, a byte order mark removed
+ * @param reader the characters; a byte order mark is still there, {@link LogReader} skips it
  * @param charset how they were made
  */
 record Encoding(Reader reader, Charset charset) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.util.ArithmeticUtils;
 
 /** Increments, intervals and gaps of sorted readings. */
 final class Figures {
@@ -56,19 +57,8 @@ final class Figures {
             if (Math.abs(whole) > EXACT) {
                 return OptionalDouble.empty();
             }
-            common = gcd(common, (long) Math.abs(whole - first));
+            common = ArithmeticUtils.gcd(common, (long) Math.abs(whole - first));
         }
         return common == 0 ? OptionalDouble.empty() : OptionalDouble.of(unit.differenceK(common / scale));
-    }
-
-    private static long gcd(long a, long b) {
-        long divisor = a;
-        long rest = b;
-        while (rest != 0) {
-            long next = divisor % rest;
-            divisor = rest;
-            rest = next;
-        }
-        return divisor;
     }
 }

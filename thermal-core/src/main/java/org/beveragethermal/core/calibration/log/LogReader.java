@@ -155,9 +155,7 @@ public final class LogReader {
                 .mapToLong(series -> series.times()[0])
                 .min()
                 .orElse(0);
-        boolean counted = !times.areInstants()
-                && times.form() != TimeForm.TIME_OF_DAY
-                && times.form() != TimeForm.TWELVE_HOUR_TIME;
+        boolean counted = !times.areInstants() && !times.isTimeOfDay();
         long origin = counted ? 0 : earliest;
         boolean dated = times.areInstants() && all.stream().anyMatch(series -> series.size() > 0);
         Optional<Instant> start = dated ? Optional.of(Instant.EPOCH.plus(origin, ChronoUnit.MICROS)) : Optional.empty();

@@ -112,11 +112,6 @@ public final class SensorSeries {
         return temperaturesK.clone();
     }
 
-    /** Microseconds since the start of the log; not to be written to. */
-    long[] micros() {
-        return micros;
-    }
-
     SensorSeries with(SensorPosition where) {
         return new SensorSeries(sensor, where, start, micros, temperaturesK);
     }

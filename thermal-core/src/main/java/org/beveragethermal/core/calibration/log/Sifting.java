@@ -77,17 +77,15 @@ final class Sifting {
     /** Names the rows that go against the others, and a place where the times start again. */
     private void noteOrder() {
         int size = series.size();
-        int forward = 0;
         int back = 0;
         int restart = 0;
         for (int i = 1; i < size; i++) {
-            forward += times[i] > times[i - 1] ? 1 : 0;
             if (times[i] < times[i - 1]) {
                 back++;
                 restart = restart == 0 && times[i] <= times[0] ? i : restart;
             }
         }
-        boolean newestFirst = back > 10 * forward;
+        boolean newestFirst = Times.isNewestFirst(times, size);
         for (int i = 1; i < size; i++) {
             if (newestFirst ? times[i] > times[i - 1] : times[i] < times[i - 1]) {
                 notes.outOfOrder.add(lines[i]);

@@ -168,10 +168,6 @@ final class TimeColumn {
         return shape;
     }
 
-    long rows() {
-        return rows;
-    }
-
     boolean allHaveOffset() {
         return withOffset == rows;
     }

@@ -33,7 +33,8 @@ record Times(
         return form.isDated() || (isTimeOfDay() && startDate.isPresent());
     }
 
-    private boolean isTimeOfDay() {
+    /** Whether the codes are times of a day. */
+    boolean isTimeOfDay() {
         return form == TimeForm.TIME_OF_DAY || form == TimeForm.TWELVE_HOUR_TIME;
     }
 
@@ -96,7 +97,7 @@ record Times(
     }
 
     /** Whether times mostly step back. A roll-over of a clock is one step forward in a file that runs backward, or back in one that does not. */
-    private static boolean isNewestFirst(long[] times, int size) {
+    static boolean isNewestFirst(long[] times, int size) {
         int forward = 0;
         int back = 0;
         for (int i = 1; i < size; i++) {

@@ -248,7 +248,7 @@ class BadLogTest {
                 .hasMessage("gone");
     }
 
-    /** Not run beside other tests: the build runs them one after another. */
+    /** Sets defaults of the whole JVM for a moment, which is safe as the build runs tests one after another. */
     @Test
     void locationOfTheMachineDoesNotMatter() throws IOException {
         Locale locale = Locale.getDefault();
