@@ -3,6 +3,7 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -49,7 +50,7 @@ public final class PlanRequest {
     /**
      * Begins a request.
      *
-     * @param startsAt when planning begins; nothing is done before
+     * @param startsAt when planning begins, cut to milliseconds; nothing is done before
      * @return an empty builder
      */
     public static Builder startingAt(Instant startsAt) {
@@ -71,19 +72,19 @@ public final class PlanRequest {
         private final Map<String, Double> filledIceKg = new LinkedHashMap<>();
 
         private Builder(Instant startsAt) {
-            this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
-            this.weatherSince = startsAt;
+            this.startsAt = startsAt.truncatedTo(ChronoUnit.MILLIS);
+            this.weatherSince = this.startsAt;
         }
 
         /**
          * The moment from which places and gear count the times of what varies; the start of the plan unless said otherwise. A plan
          * that starts before it has the weather of that moment until then.
          *
-         * @param origin the moment
+         * @param origin the moment, cut to milliseconds
          * @return this builder
          */
         public Builder weatherSince(Instant origin) {
-            weatherSince = Objects.requireNonNull(origin, "origin");
+            weatherSince = origin.truncatedTo(ChronoUnit.MILLIS);
             return this;
         }
 
