@@ -70,6 +70,7 @@ public record BottleOrder(
         Objects.requireNonNull(target, "target");
         servedAt = servedAt.truncatedTo(ChronoUnit.MILLIS);
         finishedAfter = finishedAfter.truncatedTo(ChronoUnit.MILLIS);
+        airing = airing.map(BottleOrder::cut);
         if (bottlePlaces < 1) {
             throw new IllegalArgumentException("bottle places of " + id + " " + bottlePlaces + ": expected at least 1");
         }
@@ -79,6 +80,11 @@ public record BottleOrder(
         }
         pourings = List.copyOf(pourings);
         requirePourings(id, bottle, servedAt, servedAt.plus(finishedAfter), pourings);
+    }
+
+    private static Airing cut(Airing airing) {
+        return new Airing(
+                airing.before().truncatedTo(ChronoUnit.MILLIS), airing.placeId(), airing.decanted(), airing.carafe());
     }
 
     private static void requirePourings(
@@ -229,6 +235,11 @@ public record BottleOrder(
                     .truncatedTo(ChronoUnit.MILLIS));
         }
         return times;
+    }
+
+    /** When it must be as wanted: when it is decanted or opened to stand, or served at once. */
+    Instant readyAt() {
+        return servedAt.minus(airing.map(Airing::before).orElse(Duration.ZERO));
     }
 
     /**

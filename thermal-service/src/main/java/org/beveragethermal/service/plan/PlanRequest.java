@@ -241,7 +241,7 @@ public final class PlanRequest {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " aired in " + airing.placeId()
                         + ": expected one of " + places.keySet());
             }
-            Instant decanted = bottle.servedAt().minus(airing.before());
+            Instant decanted = bottle.readyAt();
             if (!decanted.isAfter(startsAt)) {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " decanted or opened at " + decanted
                         + ": expected a time after the start " + startsAt);
@@ -349,6 +349,13 @@ public final class PlanRequest {
         Gear item = gear.get(gearId);
         double now = item != null && item.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0;
         return filledIceKg.getOrDefault(gearId, now);
+    }
+
+    /** A time that something is put off or brought forward by: more than nothing, at most a day. */
+    static void requireShift(String what, Duration by) {
+        if (by.isNegative() || by.isZero() || by.compareTo(News.LONGEST_SHIFT) > 0) {
+            throw new IllegalArgumentException(what + " " + by + ": expected more than nothing and at most a day");
+        }
     }
 
     static void requireId(String id) {

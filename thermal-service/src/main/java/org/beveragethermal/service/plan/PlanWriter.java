@@ -147,10 +147,7 @@ final class PlanWriter {
                         gear.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0,
                         waterKg(gear),
                         run.iceKg(gear.id(), run.lastS(gear.id())),
-                        run.iceGoneS(gear.id()).isPresent()
-                                ? Optional.of(
-                                        site.instant(run.iceGoneS(gear.id()).getAsDouble()))
-                                : Optional.empty(),
+                        run.iceGoneS(gear.id()).map(site::instant),
                         run.topUps(gear.id()).stream()
                                 .map(topUp -> new GearUse.Added(site.instant(topUp.atS()), topUp.iceKg()))
                                 .toList()));
