@@ -28,6 +28,7 @@ class DangerTest {
             ServicePlan plan = Planner.plan(Evenings.request(
                     List.of(freezer), List.of(Evenings.order("white", "white-light", 22, "room", minutes, "terrace"))));
             assertThat(plan.notes()).noneMatch(note -> note.contains("begins to freeze"));
+            assertThat(plan.bottles().get(0).stays()).extracting(Stay::where).contains("freezer");
         }
         ServicePlan kept = Planner.plan(Evenings.request(
                 List.of(freezer), List.of(Evenings.order("white", "white-light", 22, "room", 60, "terrace"))));

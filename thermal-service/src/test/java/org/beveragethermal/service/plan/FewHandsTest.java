@@ -6,7 +6,6 @@ import static org.beveragethermal.materials.units.Measures.celsius;
 
 import java.time.Duration;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.beveragethermal.service.airing.Airing;
 import org.beveragethermal.service.choice.ChoiceAnswer;
@@ -57,21 +56,6 @@ class FewHandsTest {
                     .as(way.toString())
                     .isTrue();
         }
-    }
-
-    /** Where nothing fits each bottle still gets a route, one of its own. */
-    @Test
-    void firstFitGivesEachBottleOneOfItsCandidates() {
-        PlanRequest request = decantedAtOnce().request();
-        Site site = new Site(request);
-        GearPools pools = new GearPools(request);
-        IceSupply ice = new IceSupply(request);
-        Map<BottleOrder, List<Candidate>> candidates =
-                new CandidateBook(request, site, pools, ice, Earlier.NONE, new Corrections(site, pools)).candidates();
-        Map<BottleOrder, Candidate> chosen = FirstFit.of(
-                new RouteChoice(site, pools, ice, request.movesPerMinute()).problem(candidates), candidates);
-        assertThat(chosen.keySet()).containsExactlyElementsOf(request.bottles());
-        chosen.forEach((order, candidate) -> assertThat(candidates.get(order)).contains(candidate));
     }
 
     /** Twenty-four alike whites and one pair of hands: one a minute, so that they begin over twenty-four minutes. */

@@ -20,6 +20,7 @@ import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.airing.Airing;
 import org.beveragethermal.service.target.RangePolicy;
 import org.beveragethermal.service.target.Targets;
 import org.junit.jupiter.api.Test;
@@ -227,6 +228,9 @@ class PlanRequestTest {
         ServicePlan plan = Planner.plan(request);
         assertThat(plan.bottles().get(0).stays().get(0).from()).isEqualTo(request.startsAt());
         assertThat(plan.bottles().get(0).pours()).hasSize(5);
+        Duration aired = Duration.ofMinutes(30).plusNanos(2_999_999);
+        assertThat(order.aired(Airing.opened(aired, "room")).readyAt())
+                .isEqualTo(order.servedAt().minus(Duration.ofMinutes(30)).minusMillis(2));
         assertThat(Pouring.of(start, litres(0.1)).at()).isEqualTo(request.startsAt());
     }
 }
