@@ -176,7 +176,7 @@ final class PlanWriter {
                 Locale.ROOT,
                 "%s, %d min after the start, %s",
                 order.name(),
-                (long) Math.floor(breach.afterS() / 60),
+                (long) Math.floor(breach.afterS() / StartTimes.MINUTE_S),
                 what);
     }
 
