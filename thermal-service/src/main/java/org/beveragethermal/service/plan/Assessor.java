@@ -21,8 +21,8 @@ final class Assessor {
     static final double MARGIN_DEVIATIONS = 1.2816;
 
     private static final double PER_KELVIN = 10;
-    private static final double PER_KILOGRAM = 100;
-    private static final double MINUTE_S = 60;
+    /** Ice is counted in tens of grams. */
+    static final double PER_KILOGRAM = 100;
 
     private final Task task;
     private final Forecaster forecaster;
@@ -84,6 +84,6 @@ final class Assessor {
     private long minutesEarly(Route route) {
         Leg first = route.legs().get(0);
         double leaves = first.where().equals(task.order().startsIn()) ? first.toS() : 0;
-        return Math.round(Math.max(0, task.servedS() - leaves) / MINUTE_S);
+        return Math.round(Math.max(0, task.servedS() - leaves) / StartTimes.MINUTE_S);
     }
 }

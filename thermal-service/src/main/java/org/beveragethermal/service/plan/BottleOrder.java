@@ -3,6 +3,7 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +14,7 @@ import org.beveragethermal.service.airing.Airing;
 import org.beveragethermal.service.target.ServingTarget;
 
 /**
- * One bottle that is to be served.
+ * One bottle that is to be served. Moments and times are cut to milliseconds.
  *
  * @param id its id, not blank
  * @param name what people call it
@@ -42,13 +43,13 @@ public record BottleOrder(
         Optional<Airing> airing) {
 
     private static final Duration LONGEST_DRINKING = Duration.ofHours(24);
-    /** A bottle of 0.75 L gives five or six glasses. */
+    /** A bottle of 0.75 L gives five or six glasses (common practice, no source). */
     private static final int USUAL_GLASSES = 5;
 
     private static final double ROUNDING_M3 = 1e-9;
 
     /**
-     * Checks the parts.
+     * Checks the parts and cuts times to milliseconds.
      *
      * @param id its id, not blank
      * @param name what people call it
@@ -67,7 +68,9 @@ public record BottleOrder(
         PlanRequest.requireId(id);
         Objects.requireNonNull(bottle, "bottle");
         Objects.requireNonNull(target, "target");
-        Objects.requireNonNull(servedAt, "servedAt");
+        servedAt = servedAt.truncatedTo(ChronoUnit.MILLIS);
+        finishedAfter = finishedAfter.truncatedTo(ChronoUnit.MILLIS);
+        airing = airing.map(BottleOrder::cut);
         if (bottlePlaces < 1) {
             throw new IllegalArgumentException("bottle places of " + id + " " + bottlePlaces + ": expected at least 1");
         }
@@ -77,6 +80,11 @@ public record BottleOrder(
         }
         pourings = List.copyOf(pourings);
         requirePourings(id, bottle, servedAt, servedAt.plus(finishedAfter), pourings);
+    }
+
+    private static Airing cut(Airing airing) {
+        return new Airing(
+                airing.before().truncatedTo(ChronoUnit.MILLIS), airing.placeId(), airing.decanted(), airing.carafe());
     }
 
     private static void requirePourings(
@@ -223,9 +231,15 @@ public record BottleOrder(
         }
         List<Instant> times = new ArrayList<>();
         for (int i = 0; i < USUAL_GLASSES; i++) {
-            times.add(servedAt.plus(finishedAfter.multipliedBy(i).dividedBy(USUAL_GLASSES - 1)));
+            times.add(servedAt.plus(finishedAfter.multipliedBy(i).dividedBy(USUAL_GLASSES - 1))
+                    .truncatedTo(ChronoUnit.MILLIS));
         }
         return times;
+    }
+
+    /** When it must be as wanted: when it is decanted or opened to stand, or served at once. */
+    Instant readyAt() {
+        return servedAt.minus(airing.map(Airing::before).orElse(Duration.ZERO));
     }
 
     /**

@@ -4,6 +4,7 @@ package org.beveragethermal.service.plan;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What happens to one bottle.
@@ -54,12 +55,19 @@ public record BottlePlan(
         }
     }
 
+    /** Where it is at a moment; where it goes at the moment counts; the first stay before all. */
+    Stay stayAt(Instant at) {
+        return last(stay -> !stay.from().isAfter(at));
+    }
+
     private Stay lastBeforeServing() {
+        return last(stay -> stay.from().isBefore(order.servedAt()));
+    }
+
+    private Stay last(Predicate<Stay> begun) {
         Stay last = stays.get(0);
         for (Stay stay : stays) {
-            if (stay.from().isBefore(order.servedAt())) {
-                last = stay;
-            }
+            last = begun.test(stay) ? stay : last;
         }
         return last;
     }
@@ -90,13 +98,7 @@ public record BottlePlan(
      * @return id of the place or gear where it stands after the first glass
      */
     public String keptIn() {
-        Stay kept = stays.get(0);
-        for (Stay stay : stays) {
-            if (!stay.from().isAfter(order.servedAt())) {
-                kept = stay;
-            }
-        }
-        return kept.where();
+        return stayAt(order.servedAt()).where();
     }
 
     /**

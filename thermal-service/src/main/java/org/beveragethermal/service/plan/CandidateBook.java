@@ -97,8 +97,16 @@ final class CandidateBook {
 
     private List<Candidate> search(BottleOrder order) {
         Assessor assessor = assessor(order);
-        return new CandidateSearch(site, assessor, means(assessor.task()), pools, request.movesPerMinute())
+        return new CandidateSearch(site, assessor, means(assessor.task()), pools, queueMin())
                 .candidates(earlier.route(order), wide);
+    }
+
+    /** How long it takes to move every bottle once [min]; 0 if any number can be moved at a time. */
+    private int queueMin() {
+        int bottles = request.bottles().size();
+        return request.movesPerMinute().isPresent()
+                ? (bottles - 1) / request.movesPerMinute().getAsInt() + 1
+                : 0;
     }
 
     /** Puts costs on routes of a bottle with what is known by now. */

@@ -4,7 +4,7 @@ package org.beveragethermal.service.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Makes the candidate routes of one bottle: it stays; one means brings it to its temperature; two where neither of them does; by turns
@@ -14,8 +14,10 @@ import java.util.OptionalInt;
  */
 final class CandidateSearch {
 
-    /** Moves are put off by so many minutes where hands are few. */
-    private static final int[] STAGGER_MIN = {1, 2, 4, 8};
+    /** Moves are made so many minutes earlier where hands are few. */
+    private static final List<Integer> STAGGER_MIN = List.of(1, 2, 4, 8);
+    /** Where the choice leaves a drink out of range, by each minute of what all bottles take, up to so many. */
+    private static final int MOST_STAGGER_MIN = 30;
 
     private final Site site;
     private final Assessor assessor;
@@ -23,21 +25,22 @@ final class CandidateSearch {
     private final List<String> means;
     private final Keepers keepers;
     private final GearPools pools;
-    private final boolean fewHands;
+    private final int queueMin;
 
     /**
      * A search.
      *
      * @param means ids of places and pools of gear in which the bottle can stand
+     * @param queueMin how long it takes to move every bottle once [min]; 0 if hands are many
      */
-    CandidateSearch(Site site, Assessor assessor, List<String> means, GearPools pools, OptionalInt movesPerMinute) {
+    CandidateSearch(Site site, Assessor assessor, List<String> means, GearPools pools, int queueMin) {
         this.site = site;
         this.assessor = assessor;
         this.task = assessor.task();
         this.means = means;
         this.keepers = new Keepers(site, task, means);
         this.pools = pools;
-        this.fewHands = movesPerMinute.isPresent();
+        this.queueMin = queueMin;
     }
 
     /**
@@ -60,19 +63,19 @@ final class CandidateSearch {
             two.addHeldTo(all);
         }
         new Turns(site, assessor, means).addTo(all);
-        if (fewHands) {
-            stagger(all);
+        if (queueMin > 0) {
+            stagger(all, wide ? everyMinute() : STAGGER_MIN);
         }
         all.removeIf(assessor::isDangerous);
         if (all.isEmpty()) {
             all.add(stay);
         }
-        return Dominance.best(all, pools, fewHands);
+        return Dominance.best(all, pools, queueMin > 0);
     }
 
     /** It stays as long as it may, at its table or where it starts while it is drunk; also the way out where nothing is safe. */
     private Candidate stays(List<Candidate> all) {
-        double until = Math.min(task.readyS(), wholeBefore(task.startLimitS()));
+        double until = Math.min(task.readyS(), StartTimes.whole(task.startLimitS()));
         List<Candidate> stays = new ArrayList<>();
         for (String keeper : keepers.with(task.order().startsIn())) {
             addStay(stays, until, keeper);
@@ -116,7 +119,7 @@ final class CandidateSearch {
     private boolean alternatives(String id, String keeper, List<Candidate> out) {
         List<Candidate> tried = new ArrayList<>();
         for (double[] window : site.windowsS(id)) {
-            double end = Math.min(task.readyS(), wholeBefore(window[1]));
+            double end = Math.min(task.readyS(), StartTimes.whole(window[1]));
             List<Double> starts = StartTimes.upTo(window[0], end);
             for (int i = 0; i < starts.size() && starts.get(i) <= task.startLimitS(); i++) {
                 add(tried, id, starts.get(i), end, keeper);
@@ -198,13 +201,19 @@ final class CandidateSearch {
         return first.where().equals(task.order().startsIn()) ? first.toS() : 0;
     }
 
-    private void stagger(List<Candidate> all) {
+    private List<Integer> everyMinute() {
+        return IntStream.rangeClosed(1, Math.min(MOST_STAGGER_MIN, queueMin))
+                .boxed()
+                .toList();
+    }
+
+    private void stagger(List<Candidate> all, List<Integer> byMinutes) {
         for (Candidate candidate : List.copyOf(all)) {
             List<Leg> legs = candidate.route().legs();
             if (legs.size() < 2 || legs.get(0).toS() >= task.readyS()) {
                 continue;
             }
-            for (int minutes : STAGGER_MIN) {
+            for (int minutes : byMinutes) {
                 double earlier = legs.get(0).toS() - minutes * StartTimes.MINUTE_S;
                 if (earlier >= 0) {
                     List<Leg> shifted = new ArrayList<>(legs);
@@ -218,9 +227,5 @@ final class CandidateSearch {
                 }
             }
         }
-    }
-
-    private static double wholeBefore(double seconds) {
-        return Double.isInfinite(seconds) ? seconds : StartTimes.MINUTE_S * Math.floor(seconds / StartTimes.MINUTE_S);
     }
 }

@@ -39,7 +39,7 @@ record Comparison(BottlePlan old, BottlePlan now, Instant from, Phrase because) 
                 break;
             }
         }
-        String keptBefore = opened ? PlanState.where(old, now.order().servedAt()) : old.keptIn();
+        String keptBefore = opened ? old.stayAt(now.order().servedAt()).where() : old.keptIn();
         if (!keptBefore.equals(now.keptIn())) {
             changes.add(Change.kept(id, keptBefore, now.keptIn(), because));
         }

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -130,28 +129,24 @@ final class CoupledRun {
     private void add(Scene.Builder scene, BottleOrder order, Route route) {
         List<Leg> legs = route.legs();
         double servedS = site.seconds(order.servedAt());
+        double readyS = site.seconds(order.readyAt());
         String bottle = order.id();
         String drink = bottle;
         scene.vessel(bottle, order.bottle(), legs.get(0).where());
         Optional<FilledVessel> carafe = order.carafe();
         if (carafe.isPresent()) {
             Airing airing = order.airing().orElseThrow();
-            double decantedS = servedS - Site.seconds(airing.before());
             drink = CARAFE + bottle;
             scene.emptyVessel(
                             drink,
                             carafe.get().vessel(),
-                            Measures.kelvins(site.airK(airing.placeId(), decantedS)),
+                            Measures.kelvins(site.airK(airing.placeId(), readyS)),
                             airing.placeId())
-                    .pourAll(bottle, Site.duration(decantedS), drink);
+                    .pourAll(bottle, Site.duration(readyS), drink);
         }
         for (Leg leg : legs) {
             String moved = leg.fromS() >= servedS ? drink : bottle;
-            boolean inCarafe = carafe.isPresent()
-                    && leg.fromS()
-                            >= servedS
-                                    - Site.seconds(order.airing().orElseThrow().before())
-                    && leg.fromS() < servedS;
+            boolean inCarafe = carafe.isPresent() && leg.fromS() >= readyS && leg.fromS() < servedS;
             if (leg.fromS() > 0 && !inCarafe) {
                 scene.move(moved, Site.duration(leg.fromS()), leg.where());
             }
@@ -280,11 +275,9 @@ final class CoupledRun {
 
     /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */
     double drinkK(BottleOrder order, double timeS) {
-        double decantedS = order.airing()
-                .filter(Airing::decanted)
-                .map(airing -> site.seconds(order.servedAt().minus(airing.before())))
-                .orElse(Double.POSITIVE_INFINITY);
-        return kelvins(run.vessel(timeS >= decantedS ? CARAFE + order.id() : order.id()), timeS);
+        boolean decanted =
+                order.airing().filter(Airing::decanted).isPresent() && timeS >= site.seconds(order.readyAt());
+        return kelvins(run.vessel(decanted ? CARAFE + order.id() : order.id()), timeS);
     }
 
     /** Temperature of all the water in a bath, mixed [K]. */
@@ -311,11 +304,9 @@ final class CoupledRun {
         return run.iceKg(gearId, Site.duration(timeS));
     }
 
-    OptionalDouble iceGoneS(String gearId) {
-        return run.iceGone(gearId)
-                .map(Duration::toMillis)
-                .map(millis -> OptionalDouble.of(millis / 1000.0))
-                .orElse(OptionalDouble.empty());
+    /** When there is no ice in a bath any more [s]; empty if there always is. */
+    Optional<Double> iceGoneS(String gearId) {
+        return run.iceGone(gearId).map(Site::seconds);
     }
 
     /** When the last bottle leaves gear [s]. */

@@ -77,12 +77,10 @@ final class EarlierRoutes implements Earlier {
 
     /** Distance of the pour ahead that is nearest to an end of the range. */
     private double marginK(BottlePlan bottle) {
-        double lowK = bottle.order().target().lowK();
-        double highK = bottle.order().target().highK();
         return bottle.pours().stream()
                 .filter(pour -> site.seconds(pour.at()) > 0)
-                .mapToDouble(pour -> pour.expected().meanK())
-                .map(kelvins -> Math.min(kelvins - lowK, highK - kelvins))
+                .mapToDouble(
+                        pour -> bottle.order().target().marginK(pour.expected().meanK()))
                 .min()
                 .orElse(Double.NEGATIVE_INFINITY);
     }
@@ -94,9 +92,9 @@ final class EarlierRoutes implements Earlier {
     /** The old stays from now on; what is served at another time stays longer or shorter where it was before. */
     private Optional<Route> route(BottlePlan bottle, BottleOrder order) {
         double servedS = site.seconds(order.servedAt());
-        double readyS = servedS - airedS(order);
+        double readyS = site.seconds(order.readyAt());
         double oldServedS = site.seconds(bottle.order().servedAt());
-        double oldReadyS = oldServedS - airedS(bottle.order());
+        double oldReadyS = site.seconds(bottle.order().readyAt());
         double shiftS = oldServedS > 0 ? servedS - oldServedS : 0;
         TreeMap<Double, String> begins = new TreeMap<>();
         for (Stay stay : bottle.stays()) {
@@ -110,10 +108,6 @@ final class EarlierRoutes implements Earlier {
         order.airing().ifPresent(airing -> begins.put(readyS, airing.placeId()));
         begins.put(0.0, order.startsIn());
         return route(begins.headMap(site.seconds(order.finishedAt())), order);
-    }
-
-    private static double airedS(BottleOrder order) {
-        return order.airing().map(airing -> Site.seconds(airing.before())).orElse(0.0);
     }
 
     private Optional<Route> route(SortedMap<Double, String> begins, BottleOrder order) {

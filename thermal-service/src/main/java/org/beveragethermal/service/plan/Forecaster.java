@@ -4,6 +4,7 @@ package org.beveragethermal.service.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /** Forecasts routes by flow tables: what comes out of one leg goes into the next. Thread-safe. */
@@ -14,8 +15,6 @@ final class Forecaster {
      * do, each known to 10 % to 25 % (LawScatter of the core names them); a judgement.
      */
     static final double SPEED_SIGMA = 0.15;
-
-    private static final double HEAT_OF_FUSION = 333_400;
 
     /** Drinks for which the whole course counts are looked at this often [s]. */
     private static final double WATCHED_EVERY_S = 600;
@@ -35,12 +34,12 @@ final class Forecaster {
      */
     Forecast of(Task task, Route route, double correctionK) {
         Walk walk = new Walk(task, route, 1, 1);
-        double[] slower = new Walk(task, route, 1 + SPEED_SIGMA, 1).poursK;
-        double[] later = new Walk(task, route, 1, 1 + SPEED_SIGMA).poursK;
+        double[] fasterBefore = new Walk(task, route, 1 + SPEED_SIGMA, 1).poursK;
+        double[] fasterAfter = new Walk(task, route, 1, 1 + SPEED_SIGMA).poursK;
         double[] pours = walk.poursK;
         double[] sigmas = new double[pours.length];
         for (int i = 0; i < pours.length; i++) {
-            sigmas[i] = Math.hypot(slower[i] - pours[i], later[i] - pours[i]);
+            sigmas[i] = Math.hypot(fasterBefore[i] - pours[i], fasterAfter[i] - pours[i]);
             pours[i] += correctionK;
         }
         return new Forecast(
@@ -102,8 +101,8 @@ final class Forecaster {
                 }
                 endsK[i] = course.applyAsDouble(stretch * (leg.toS() - leg.fromS()));
                 if (site.isIceBath(leg.where())) {
-                    iceKg +=
-                            Math.max(0, heatCapacity(task.order().bottle(), here) * (here - endsK[i])) / HEAT_OF_FUSION;
+                    iceKg += Math.max(0, heatCapacity(task.order().bottle(), here) * (here - endsK[i]))
+                            / Ice.latentHeatOfFusion().value();
                 }
                 here = endsK[i];
             }

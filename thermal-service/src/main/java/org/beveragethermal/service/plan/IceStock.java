@@ -15,8 +15,8 @@ import java.util.OptionalDouble;
  */
 public record IceStock(double kgAtStart, double kgPerHour, OptionalDouble capKg) {
 
-    private static final double SECONDS_PER_HOUR = 3600;
-    private static final double MOST_KG = 1e5;
+    static final double SECONDS_PER_HOUR = 3600;
+    static final double MOST_KG = 1e5;
 
     /**
      * Checks the figures.
@@ -62,7 +62,7 @@ public record IceStock(double kgAtStart, double kgPerHour, OptionalDouble capKg)
      * @return mass [kg]
      */
     public double kgBy(Duration sinceStart) {
-        double kg = kgAtStart + kgPerHour * sinceStart.toMillis() / 1000.0 / SECONDS_PER_HOUR;
+        double kg = kgAtStart + kgPerHour * Site.seconds(sinceStart) / SECONDS_PER_HOUR;
         return Math.min(kg, capKg.orElse(Double.POSITIVE_INFINITY));
     }
 }

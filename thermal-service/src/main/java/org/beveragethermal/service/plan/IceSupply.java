@@ -17,12 +17,10 @@ import org.beveragethermal.core.surroundings.IceWaterBath;
 final class IceSupply {
 
     /** Of the ice of a bath this part stays, or it cools no longer as at the start; our choice. */
-    private static final double WORKING_PART = 1.0 / 3;
+    static final double WORKING_PART = 1.0 / 3;
 
     /** Sums of masses may be this much off [kg]. */
     private static final double ROUNDING_KG = 1e-9;
-
-    private static final double SECONDS_PER_HOUR = 3600;
 
     private final Optional<IceStock> stock;
     private final Map<String, Double> readyS = new LinkedHashMap<>();
@@ -50,7 +48,9 @@ final class IceSupply {
             return 0;
         }
         boolean never = stock.kgPerHour() <= 0 || kg > stock.capKg().orElse(Double.POSITIVE_INFINITY);
-        return never ? Double.POSITIVE_INFINITY : (kg - stock.kgAtStart()) / stock.kgPerHour() * SECONDS_PER_HOUR;
+        return never
+                ? Double.POSITIVE_INFINITY
+                : (kg - stock.kgAtStart()) / stock.kgPerHour() * IceStock.SECONDS_PER_HOUR;
     }
 
     /** When there is ice enough to fill a bath; ∞ if there never is; 0 for all other gear [s]. */
@@ -61,10 +61,6 @@ final class IceSupply {
     /** Moments at which something changes [s]. */
     List<Double> changesS() {
         return readyS.values().stream().filter(Double::isFinite).toList();
-    }
-
-    boolean holdsIce(Gear gear) {
-        return fillKg.containsKey(gear.id());
     }
 
     /** Ice that bottles may melt in a bath by a time, a fair part of what is left in the stock added [kg]. */

@@ -83,7 +83,7 @@ final class InstructionWriter {
                         instruction(
                                 order,
                                 plan,
-                                new Stay(airing.placeId(), order.servedAt().minus(airing.before()), order.servedAt()),
+                                new Stay(airing.placeId(), order.readyAt(), order.servedAt()),
                                 airing.decanted() ? Instruction.Action.DECANT : Instruction.Action.OPEN,
                                 plan.means(),
                                 Reason.of(Reason.Code.AIRED, new Argument.Span(airing.before())))));
@@ -135,7 +135,6 @@ final class InstructionWriter {
                 .filter(pour -> !pour.at().isBefore(stay.from()))
                 .findFirst()
                 .orElse(plan.pours().get(plan.pours().size() - 1));
-        double kelvins = next.expected().meanK();
         boolean last = plan.startAt().filter(stay.from()::equals).isPresent()
                 && (action == Instruction.Action.MOVE || action == Instruction.Action.TAKE_OUT);
         return new Instruction(
@@ -146,8 +145,7 @@ final class InstructionWriter {
                 Optional.of(from),
                 stay.where(),
                 Optional.of(next.expected()),
-                OptionalDouble.of(
-                        Math.min(kelvins - order.target().lowK(), order.target().highK() - kelvins)),
+                OptionalDouble.of(order.target().marginK(next.expected().meanK())),
                 reason);
     }
 

@@ -31,7 +31,7 @@ public sealed interface News {
          */
         public LateGuests {
             bottleIds = List.copyOf(bottleIds);
-            requireShift("guests late by", by);
+            PlanRequest.requireShift("guests late by", by);
         }
     }
 
@@ -52,7 +52,7 @@ public sealed interface News {
          */
         public EarlierGuests {
             bottleIds = List.copyOf(bottleIds);
-            requireShift("guests early by", by);
+            PlanRequest.requireShift("guests early by", by);
         }
     }
 
@@ -148,10 +148,4 @@ public sealed interface News {
      * @param place the place under its id, with the air that is expected now; times count from the start of the plan
      */
     record PlaceChanged(Place place) implements News {}
-
-    private static void requireShift(String what, Duration by) {
-        if (by.isNegative() || by.isZero() || by.compareTo(LONGEST_SHIFT) > 0) {
-            throw new IllegalArgumentException(what + " " + by + ": expected more than nothing and at most a day");
-        }
-    }
 }

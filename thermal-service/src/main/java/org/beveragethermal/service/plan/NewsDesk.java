@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.beveragethermal.materials.vessel.FilledVessel;
-import org.beveragethermal.service.airing.Airing;
 
 /** Works news into a request that is resumed, and remembers which news concerns which bottle. Used inside one call. */
 final class NewsDesk {
@@ -88,9 +87,7 @@ final class NewsDesk {
         for (BottleOrder order : List.copyOf(draft.bottles.values())) {
             boolean named = bottleIds.isEmpty() || bottleIds.contains(order.id());
             if (named && isWaiting(order.id())) {
-                Instant soonest = from.plus(AT_ONCE)
-                        .plus(order.airing().map(Airing::before).orElse(Duration.ZERO));
-                Duration least = Duration.between(order.servedAt(), soonest);
+                Duration least = Duration.between(order.readyAt(), from.plus(AT_ONCE));
                 Duration shift = by.isNegative() && by.compareTo(least) < 0 ? least : by;
                 draft.bottles.put(order.id(), order.shifted(shift));
                 bottleNews.put(order.id(), phrase);

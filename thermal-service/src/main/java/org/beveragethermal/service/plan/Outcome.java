@@ -18,8 +18,7 @@ record Outcome(List<Double> poursK, double coldestK, double warmestK, OptionalDo
     static final double TOLERANCE_K = 0.05;
 
     static boolean inRange(BottleOrder order, double kelvins) {
-        return kelvins >= order.target().lowK() - TOLERANCE_K
-                && kelvins <= order.target().highK() + TOLERANCE_K;
+        return order.target().marginK(kelvins) >= -TOLERANCE_K;
     }
 
     boolean isInRange() {
@@ -28,11 +27,7 @@ record Outcome(List<Double> poursK, double coldestK, double warmestK, OptionalDo
 
     /** Distance of the pour that is nearest to an end of the range, negative outside [K]. */
     double marginK(BottleOrder order) {
-        return poursK.stream()
-                .mapToDouble(kelvins ->
-                        Math.min(kelvins - order.target().lowK(), order.target().highK() - kelvins))
-                .min()
-                .orElseThrow();
+        return poursK.stream().mapToDouble(order.target()::marginK).min().orElseThrow();
     }
 
     /** How many pours are out of range. */

@@ -36,9 +36,23 @@ public sealed interface PlanAdvice {
     /**
      * More ice in stock.
      *
-     * @param massKg so much more [kg], in steps of half a kilogram
+     * @param massKg so much more [kg], > 0, at most 100 t, in steps of half a kilogram
      */
     record MoreIce(double massKg) implements PlanAdvice {
+
+        /**
+         * Checks the mass.
+         *
+         * @param massKg so much more [kg], > 0, at most 100 t
+         * @throws IllegalArgumentException if it is out of range
+         */
+        public MoreIce {
+            if (!(massKg > 0 && massKg <= IceStock.MOST_KG)) {
+                throw new IllegalArgumentException(
+                        "more ice " + massKg + " kg: expected more than 0 and at most 100000 kg");
+            }
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of(Sentence.ADVICE_MORE_ICE, new Argument.Mass(massKg));
@@ -62,9 +76,20 @@ public sealed interface PlanAdvice {
     /**
      * Begin earlier, everything else at its time.
      *
-     * @param by so much earlier, in steps of five minutes
+     * @param by so much earlier, > 0, at most a day, in steps of five minutes
      */
     record EarlierStart(Duration by) implements PlanAdvice {
+
+        /**
+         * Checks the time.
+         *
+         * @param by so much earlier, > 0, at most a day
+         * @throws IllegalArgumentException if it is out of range
+         */
+        public EarlierStart {
+            PlanRequest.requireShift("start earlier by", by);
+        }
+
         @Override
         public Phrase phrase() {
             return Phrase.of(Sentence.ADVICE_EARLIER_START, new Argument.Span(by));
@@ -82,9 +107,24 @@ public sealed interface PlanAdvice {
      * More gear like one that is there.
      *
      * @param likeGearId id of the gear that is there
-     * @param count so many more
+     * @param count so many more, ≥ 1
      */
     record MoreGear(String likeGearId, int count) implements PlanAdvice {
+
+        /**
+         * Checks the number.
+         *
+         * @param likeGearId id of the gear that is there
+         * @param count so many more, ≥ 1
+         * @throws IllegalArgumentException if there is none more
+         */
+        public MoreGear {
+            if (count < 1) {
+                throw new IllegalArgumentException(
+                        "more gear like " + likeGearId + " " + count + ": expected at least 1");
+            }
+        }
+
         @Override
         public Phrase phrase() {
             return count == 1
@@ -121,9 +161,13 @@ public sealed interface PlanAdvice {
          * Copies the list.
          *
          * @param bottles the bottles with their wider ranges, at least one; not modified
+         * @throws IllegalArgumentException if there is none
          */
         public WiderRange {
             bottles = List.copyOf(bottles);
+            if (bottles.isEmpty()) {
+                throw new IllegalArgumentException("wider ranges of no bottles: expected one at least");
+            }
         }
 
         @Override
@@ -147,10 +191,27 @@ public sealed interface PlanAdvice {
      * A bottle with a wider range.
      *
      * @param bottleId the bottle
-     * @param fromK the end of its range that is moved, as it was [K]
-     * @param toK the same end moved, in steps of half a kelvin [K]
+     * @param fromK the end of its range that is moved, as it was [K], > 0
+     * @param toK the same end moved, in steps of half a kelvin [K], > 0
      */
     record Widened(String bottleId, double fromK, double toK) {
+
+        /**
+         * Checks the temperatures.
+         *
+         * @param bottleId the bottle
+         * @param fromK the end of its range that is moved, as it was [K], > 0
+         * @param toK the same end moved [K], > 0
+         * @throws IllegalArgumentException if one of them is no temperature, or both are the same
+         */
+        public Widened {
+            boolean finite = Double.isFinite(fromK) && Double.isFinite(toK);
+            if (!finite || fromK <= 0 || toK <= 0 || Double.compare(fromK, toK) == 0) {
+                throw new IllegalArgumentException("range of " + bottleId + " moved from " + fromK + " K to " + toK
+                        + " K: expected two temperatures that differ");
+            }
+        }
+
         /** A range of one's own with the old aim. */
         private ServingTarget appliedTo(ServingTarget target) {
             RangePolicy range = new RangePolicy.OwnRange(Math.min(target.lowK(), toK), Math.max(target.highK(), toK));
@@ -170,7 +231,7 @@ public sealed interface PlanAdvice {
      * Serve some bottles later.
      *
      * @param bottleIds the bottles, at least one
-     * @param by so much later, in steps of five minutes
+     * @param by so much later, > 0, at most a day, in steps of five minutes
      */
     record LaterServing(List<String> bottleIds, Duration by) implements PlanAdvice {
 
@@ -178,10 +239,15 @@ public sealed interface PlanAdvice {
          * Copies the ids.
          *
          * @param bottleIds the bottles, at least one; not modified
-         * @param by so much later
+         * @param by so much later, > 0, at most a day
+         * @throws IllegalArgumentException if there is no bottle or the time is out of range
          */
         public LaterServing {
             bottleIds = List.copyOf(bottleIds);
+            if (bottleIds.isEmpty()) {
+                throw new IllegalArgumentException("no bottles served later: expected one at least");
+            }
+            PlanRequest.requireShift("served later by", by);
         }
 
         @Override

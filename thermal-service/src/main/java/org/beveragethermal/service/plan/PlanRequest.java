@@ -3,6 +3,7 @@ package org.beveragethermal.service.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -49,7 +50,7 @@ public final class PlanRequest {
     /**
      * Begins a request.
      *
-     * @param startsAt when planning begins; nothing is done before
+     * @param startsAt when planning begins, cut to milliseconds; nothing is done before
      * @return an empty builder
      */
     public static Builder startingAt(Instant startsAt) {
@@ -71,19 +72,19 @@ public final class PlanRequest {
         private final Map<String, Double> filledIceKg = new LinkedHashMap<>();
 
         private Builder(Instant startsAt) {
-            this.startsAt = Objects.requireNonNull(startsAt, "startsAt");
-            this.weatherSince = startsAt;
+            this.startsAt = startsAt.truncatedTo(ChronoUnit.MILLIS);
+            this.weatherSince = this.startsAt;
         }
 
         /**
          * The moment from which places and gear count the times of what varies; the start of the plan unless said otherwise. A plan
          * that starts before it has the weather of that moment until then.
          *
-         * @param origin the moment
+         * @param origin the moment, cut to milliseconds
          * @return this builder
          */
         public Builder weatherSince(Instant origin) {
-            weatherSince = Objects.requireNonNull(origin, "origin");
+            weatherSince = origin.truncatedTo(ChronoUnit.MILLIS);
             return this;
         }
 
@@ -240,7 +241,7 @@ public final class PlanRequest {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " aired in " + airing.placeId()
                         + ": expected one of " + places.keySet());
             }
-            Instant decanted = bottle.servedAt().minus(airing.before());
+            Instant decanted = bottle.readyAt();
             if (!decanted.isAfter(startsAt)) {
                 throw new IllegalArgumentException("bottle " + bottle.id() + " decanted or opened at " + decanted
                         + ": expected a time after the start " + startsAt);
@@ -348,6 +349,13 @@ public final class PlanRequest {
         Gear item = gear.get(gearId);
         double now = item != null && item.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0;
         return filledIceKg.getOrDefault(gearId, now);
+    }
+
+    /** A time that something is put off or brought forward by: more than nothing, at most a day. */
+    static void requireShift(String what, Duration by) {
+        if (by.isNegative() || by.isZero() || by.compareTo(News.LONGEST_SHIFT) > 0) {
+            throw new IllegalArgumentException(what + " " + by + ": expected more than nothing and at most a day");
+        }
     }
 
     static void requireId(String id) {

@@ -52,15 +52,6 @@ final class PlanState {
         return Route.of(Route.Kind.STAY, legs.toArray(new Leg[0]));
     }
 
-    /** Id of the place or gear where a bottle is. */
-    static String where(BottlePlan bottle, Instant at) {
-        String where = bottle.stays().get(0).where();
-        for (Stay stay : bottle.stays()) {
-            where = stay.from().isAfter(at) ? where : stay.where();
-        }
-        return where;
-    }
-
     /** What is left of a bottle, or of its carafe, as warm as it is. */
     FilledVessel drink(BottlePlan bottle) {
         BottleOrder order = bottle.order();
@@ -77,9 +68,7 @@ final class PlanState {
 
     /** Whether it has been decanted or opened to stand. */
     boolean isAired(BottleOrder order) {
-        return order.airing()
-                .map(airing -> site.seconds(order.servedAt().minus(airing.before())) <= atS)
-                .orElse(false);
+        return order.airing().isPresent() && site.seconds(order.readyAt()) <= atS;
     }
 
     /** How sure a predicted temperature is: what it would be off if everything went faster or slower since the bottle came there. */

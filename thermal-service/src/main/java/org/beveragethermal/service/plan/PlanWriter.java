@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.beveragethermal.core.surroundings.IceWaterBath;
 import org.beveragethermal.core.surroundings.WaterBath;
-import org.beveragethermal.service.caution.CautionRule;
 import org.beveragethermal.service.caution.DangerLimits;
 
 /** Writes down what was chosen and what comes of it. */
@@ -65,7 +64,8 @@ final class PlanWriter {
     private BottlePlan bottle(BottleOrder order, Route route) {
         Outcome outcome = best.outcome(order);
         Candidate chosen = Objects.requireNonNull(best.chosen().get(order));
-        boolean repaired = best.number() > 1 && !route.equals(first.route(order));
+        boolean repaired =
+                !route.equals(first.route(order)) && !first.outcome(order).isInRange();
         Assessor assessor = book.assessor(order);
         List<Instant> times = order.pourTimes();
         List<Poured> pours = new ArrayList<>();
@@ -93,8 +93,7 @@ final class PlanWriter {
                                 chosen,
                                 Objects.requireNonNull(best.candidates().get(order)),
                                 outcome,
-                                Optional.of(first.outcome(order)),
-                                repaired));
+                                repaired ? Optional.of(first.outcome(order)) : Optional.empty()));
     }
 
     /**
@@ -148,10 +147,7 @@ final class PlanWriter {
                         gear.surroundings() instanceof IceWaterBath bath ? bath.iceKg() : 0,
                         waterKg(gear),
                         run.iceKg(gear.id(), run.lastS(gear.id())),
-                        run.iceGoneS(gear.id()).isPresent()
-                                ? Optional.of(
-                                        site.instant(run.iceGoneS(gear.id()).getAsDouble()))
-                                : Optional.empty(),
+                        run.iceGoneS(gear.id()).map(site::instant),
                         run.topUps(gear.id()).stream()
                                 .map(topUp -> new GearUse.Added(site.instant(topUp.atS()), topUp.iceKg()))
                                 .toList()));
@@ -168,14 +164,19 @@ final class PlanWriter {
     }
 
     private static String overstepped(BottleOrder order, DangerLimits.Breach breach) {
-        String what = breach.rule() == CautionRule.HOLDING_TIME_OVER
-                ? "has been out of its holding temperatures too long: throw it away; local codes go before this"
-                : "is hot enough to scald when it is drunk: let it cool";
+        String what = switch (breach.rule()) {
+            case BURSTS_BY_ICE -> "begins to freeze and may burst what it is in: take it out before";
+            case FULL_OF_LIQUID -> "fills what it is in to the brim and may burst it: take it out before";
+            case VERY_HOT_DRINK -> "is hot enough to scald when it is drunk: let it cool";
+            case HOLDING_TIME_OVER ->
+                "has been out of its holding temperatures too long: throw it away; local codes go before this";
+            default -> throw new IllegalStateException("no limit of danger: " + breach.rule());
+        };
         return String.format(
                 Locale.ROOT,
                 "%s, %d min after the start, %s",
                 order.name(),
-                (long) Math.floor(breach.afterS() / 60),
+                (long) Math.floor(breach.afterS() / StartTimes.MINUTE_S),
                 what);
     }
 

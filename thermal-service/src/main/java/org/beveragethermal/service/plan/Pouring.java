@@ -2,6 +2,7 @@
 package org.beveragethermal.service.plan;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 import org.beveragethermal.materials.units.SiValues;
@@ -9,7 +10,7 @@ import org.beveragethermal.materials.units.SiValues;
 /**
  * One round of glasses out of a bottle.
  *
- * @param at when
+ * @param at when, in whole milliseconds
  * @param volumeM3 how much, at 20 °C [m³]: 0.1 mL to 1000 L
  */
 public record Pouring(Instant at, double volumeM3) {
@@ -18,7 +19,7 @@ public record Pouring(Instant at, double volumeM3) {
     private static final double MOST_M3 = 1;
 
     /**
-     * Checks the volume.
+     * Checks the volume and cuts the moment to milliseconds.
      *
      * @param at when
      * @param volumeM3 how much, at 20 °C [m³]: 0.1 mL to 1000 L
@@ -29,6 +30,7 @@ public record Pouring(Instant at, double volumeM3) {
             throw new IllegalArgumentException(
                     "volume poured at " + at + " " + volumeM3 + " m³: expected 0.1 mL to 1000 L");
         }
+        at = at.truncatedTo(ChronoUnit.MILLIS);
     }
 
     /**

@@ -28,10 +28,9 @@ final class ReasonFinder {
     /**
      * Reasons: where it is kept, what would not do, what was taken, what it is brought by; the last is the reason of the move.
      *
-     * @param firstOutcome what became of the first choice, if another was made after it
+     * @param failed what became of the first choice, if it failed and another was made instead
      */
-    List<Reason> reasons(
-            Candidate chosen, List<Candidate> all, Outcome outcome, Optional<Outcome> firstOutcome, boolean repaired) {
+    List<Reason> reasons(Candidate chosen, List<Candidate> all, Outcome outcome, Optional<Outcome> failed) {
         List<Reason> reasons = new ArrayList<>();
         reasons.add(kept(chosen, outcome));
         if (chosen.route().kind() != Route.Kind.STAY || !outcome.isInRange()) {
@@ -42,10 +41,8 @@ final class ReasonFinder {
         if (Math.abs(together - alone) > NOTABLE_K) {
             reasons.add(Reason.of(Reason.Code.TOGETHER, kelvins(alone), kelvins(together)));
         }
-        if (repaired) {
-            firstOutcome.ifPresent(first -> reasons.add(
-                    Reason.of(Reason.Code.REPAIRED, kelvins(first.poursK().get(0)))));
-        }
+        failed.ifPresent(first -> reasons.add(
+                Reason.of(Reason.Code.REPAIRED, kelvins(first.poursK().get(0)))));
         reasons.add(brought(chosen, outcome));
         return reasons;
     }

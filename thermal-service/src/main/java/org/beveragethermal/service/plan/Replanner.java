@@ -27,8 +27,6 @@ import java.util.Set;
  */
 public final class Replanner {
 
-    private static final long SECONDS_PER_MINUTE = 60;
-
     private final ServicePlan plan;
     private final Instant from;
 
@@ -76,7 +74,7 @@ public final class Replanner {
         Duration since = Duration.between(start, now);
         long minutes = since.toMinutes();
         boolean whole = since.equals(Duration.ofMinutes(minutes));
-        return start.plusSeconds(SECONDS_PER_MINUTE * (whole ? minutes : minutes + 1));
+        return start.plus(Duration.ofMinutes(whole ? minutes : minutes + 1));
     }
 
     private Replan replan(List<News> news, PlanLimits limits, PlanMonitor monitor) {

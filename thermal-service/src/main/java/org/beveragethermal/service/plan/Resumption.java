@@ -79,7 +79,7 @@ final class Resumption {
                 order.id(),
                 order.name(),
                 state.drink(bottle),
-                PlanState.where(bottle, from),
+                bottle.stayAt(from).where(),
                 order.bottlePlaces(),
                 order.target(),
                 served,

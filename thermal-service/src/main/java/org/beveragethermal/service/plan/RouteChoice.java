@@ -25,8 +25,6 @@ final class RouteChoice {
     private static final String PLACES = "places in ";
     private static final String ICE = "ice in ";
     private static final String HANDS = "hands";
-    private static final double MOVE_S = 60;
-    private static final double PER_KILOGRAM = 100;
     /** More ice than any plan melts, in tens of grams. */
     private static final double MOST_ICE = 1e9;
 
@@ -80,7 +78,7 @@ final class RouteChoice {
                     }
                     if (movesPerMinute.isPresent() && leg.fromS() < servedS) {
                         times.add(leg.fromS());
-                        times.add(leg.fromS() + MOVE_S);
+                        times.add(leg.fromS() + StartTimes.MINUTE_S);
                     }
                 }
             }
@@ -100,7 +98,8 @@ final class RouteChoice {
     private List<Load> loads(BottleOrder order, Candidate candidate, double[] times) {
         List<Load> loads = new ArrayList<>();
         double servedS = site.seconds(order.servedAt());
-        int melted = (int) Math.round(PER_KILOGRAM * candidate.forecast().iceKg());
+        int melted =
+                (int) Math.round(Assessor.PER_KILOGRAM * candidate.forecast().iceKg());
         List<Leg> legs = candidate.route().legs();
         for (int i = 0; i < legs.size(); i++) {
             Leg leg = legs.get(i);
@@ -115,7 +114,7 @@ final class RouteChoice {
             }
             boolean moved = i > 0 || !leg.where().equals(order.startsIn());
             if (movesPerMinute.isPresent() && moved && leg.fromS() < servedS) {
-                loads.add(new Load(HANDS, first, slot(times, leg.fromS() + MOVE_S), 1));
+                loads.add(new Load(HANDS, first, slot(times, leg.fromS() + StartTimes.MINUTE_S), 1));
             }
         }
         return loads;
@@ -137,7 +136,7 @@ final class RouteChoice {
                 double begin = times[i];
                 melting.add((int) Math.min(
                         MOST_ICE,
-                        PER_KILOGRAM
+                        Assessor.PER_KILOGRAM
                                 * pool.members().stream()
                                         .mapToDouble(item -> ice.meltableKg(item.id(), begin))
                                         .sum()));

@@ -13,7 +13,7 @@ import org.beveragethermal.service.choice.ChoiceProblem;
  * @param instructions everything to be done, in order of time
  * @param gearUses the baths that are filled
  * @param conflicts gear that would have to hold more than it can; the plan cannot be carried out while there are any
- * @param notes what the model leaves out here
+ * @param notes what the model leaves out here, and warnings of what happens on the way; English sentences
  * @param chosen what the routes were chosen from, and the answer with its certificate or gap
  */
 public record ServicePlan(
@@ -54,11 +54,11 @@ public record ServicePlan(
     }
 
     /**
-     * Whether every bottle is in range and no gear is overfull.
+     * Whether every bottle is in range, no gear is too full, and what is shared suffices: whether there is no {@link Fault}.
      *
      * @return true if the plan works as predicted
      */
     public boolean works() {
-        return conflicts.isEmpty() && bottles.stream().allMatch(b -> b.verdict().inRange());
+        return Fault.of(this).isEmpty();
     }
 }

@@ -18,8 +18,7 @@ final class Site {
     /** A bath is filled this long before its first bottle goes in, so that its water is cold by then. */
     static final double FILLED_BEFORE_S = 15 * 60;
 
-    /** Beyond a thousand years nobody counts milliseconds. */
-    private static final long MOST_COUNTED_S = 31_536_000_000L;
+    private static final double NANOS_PER_SECOND = 1e9;
 
     private final PlanRequest request;
     private final Map<String, Place> places;
@@ -121,10 +120,9 @@ final class Site {
         return request.startsAt().plus(duration(seconds));
     }
 
+    /** Also of windows that begin at the first of all instants or end at the last. */
     static double seconds(Duration duration) {
-        // Windows may begin at the first of all instants and end at the last.
-        boolean counted = Math.abs(duration.toSeconds()) < MOST_COUNTED_S;
-        return counted ? duration.toMillis() / 1000.0 : (double) duration.toSeconds();
+        return duration.getSeconds() + duration.getNano() / NANOS_PER_SECOND;
     }
 
     static Duration duration(double seconds) {

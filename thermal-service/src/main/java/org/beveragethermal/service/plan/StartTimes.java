@@ -53,7 +53,8 @@ final class StartTimes {
         return between;
     }
 
-    private static double whole(double seconds) {
+    /** The whole minute at or before a moment; ∞ stays. */
+    static double whole(double seconds) {
         return MINUTE_S * Math.floor(seconds / MINUTE_S);
     }
 

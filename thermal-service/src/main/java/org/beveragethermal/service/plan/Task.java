@@ -32,8 +32,7 @@ final class Task {
         this.servedS = site.seconds(order.servedAt());
         this.finishedS = site.seconds(order.finishedAt());
         this.poursS = order.pourTimes().stream().mapToDouble(site::seconds).toArray();
-        this.readyS = servedS
-                - order.airing().map(airing -> Site.seconds(airing.before())).orElse(0.0);
+        this.readyS = site.seconds(order.readyAt());
         this.kind = tables.kind(order.bottle());
         Optional<FilledVessel> filled = order.carafe();
         this.carafe = filled.map(tables::kind);

@@ -18,7 +18,6 @@ import org.beveragethermal.materials.units.Measures;
  */
 record TopUp(String gearId, double atS, double iceKg, double goneS) {
 
-    private static final double WORKING_PART = 1.0 / 3;
     /** Less is not worth the way [kg]. */
     private static final double LEAST_KG = 0.2;
     /** Of the water poured off so much stays beside the ice. */
@@ -45,7 +44,7 @@ record TopUp(String gearId, double atS, double iceKg, double goneS) {
             double goneS) {
         for (double time = StartTimes.wholeAfter(fromS + 1); time < lastS; time += StartTimes.MINUTE_S) {
             double left = iceKg.applyAsDouble(time);
-            if (left < WORKING_PART * fullKg) {
+            if (left < IceSupply.WORKING_PART * fullKg) {
                 double water = MOST_POURED_PART * (bath.waterKg() + bath.iceKg() - left);
                 double kg = Math.min(Math.min(fullKg - left, water), spareKg.applyAsDouble(time));
                 return kg < LEAST_KG ? Optional.empty() : Optional.of(new TopUp(gearId, time, kg, goneS));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.function.LongSupplier;
+import org.beveragethermal.service.choice.ChoiceAnswer;
 
 /** Plans made on trial: counts them and stops when time is up. */
 final class Trials {
@@ -51,11 +52,11 @@ final class Trials {
             return Optional.empty();
         }
         runs++;
-        return Optional.of(
-                Planner.plan(changed, new PlanLimits(Duration.ofNanos(left), limits.relativeGap()), monitor));
+        PlanLimits rest = new PlanLimits(Duration.ofNanos(left), limits.relativeGap());
+        return Optional.of(new Planning(changed, rest, monitor, Earlier.NONE, nanoClock).plan());
     }
 
-    /** Whether with a change some bottles are in range, nothing of theirs is too full and no other bottle is worse off. */
+    /** Whether with a change some bottles are in range, what is shared suffices, nothing of theirs is too full and no other bottle is worse off. */
     boolean helps(Set<String> bottleIds, PlanAdvice change) {
         return plan(change).map(plan -> helps(bottleIds, plan)).orElse(false);
     }
@@ -70,7 +71,8 @@ final class Trials {
                 return false;
             }
         }
-        return plan.conflicts().size() <= before.conflicts().size()
+        return !(plan.chosen().answer() instanceof ChoiceAnswer.Infeasible)
+                && plan.conflicts().size() <= before.conflicts().size()
                 && plan.conflicts().stream()
                         .noneMatch(c -> c.bottleIds().stream().anyMatch(bottleIds::contains));
     }

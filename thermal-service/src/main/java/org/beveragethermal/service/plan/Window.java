@@ -2,9 +2,10 @@
 package org.beveragethermal.service.plan;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 
 /**
- * A stretch of time in which gear is there to be used.
+ * A stretch of time in which gear is there to be used. Its moments are cut to milliseconds.
  *
  * @param from when it begins
  * @param to when it ends, after its beginning
@@ -12,13 +13,15 @@ import java.time.Instant;
 public record Window(Instant from, Instant to) {
 
     /**
-     * Checks the order.
+     * Cuts the moments to milliseconds and checks their order.
      *
      * @param from when it begins
      * @param to when it ends, after its beginning
      * @throws IllegalArgumentException if it does not end after it begins
      */
     public Window {
+        from = from.truncatedTo(ChronoUnit.MILLIS);
+        to = to.truncatedTo(ChronoUnit.MILLIS);
         if (!to.isAfter(from)) {
             throw new IllegalArgumentException(
                     "window from " + from + " to " + to + ": expected an end after its beginning");

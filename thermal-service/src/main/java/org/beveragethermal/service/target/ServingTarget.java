@@ -104,6 +104,16 @@ public final class ServingTarget {
     }
 
     /**
+     * How far inside the range a temperature lies.
+     *
+     * @param temperatureK the temperature [K]
+     * @return distance from the nearer end [K], negative outside; NaN for NaN
+     */
+    public double marginK(double temperatureK) {
+        return Math.min(temperatureK - lowK, highK - temperatureK);
+    }
+
+    /**
      * The policy that made one range of many.
      *
      * @return the policy

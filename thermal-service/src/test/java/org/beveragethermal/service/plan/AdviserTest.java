@@ -154,7 +154,8 @@ class AdviserTest {
         });
     }
 
-    /** A clock that jumps by a second at each look: after three seconds nothing more is tried, and the answer says so. */
+    /** A clock that jumps by a second at each look: after three seconds nothing more is tried, and the answer says so. The planner looks at the same clock, so that one
+     * plan takes all the time. */
     @Test
     void itStopsWhenTimeIsUpAndSaysSo() {
         ServicePlan plan = Planner.plan(room(6).bottle(white("white", 30)).build());
@@ -165,7 +166,7 @@ class AdviserTest {
                 PlanMonitor.NONE,
                 () -> seconds.getAndIncrement() * 1_000_000_000L);
         assertThat(advice.complete()).isFalse();
-        assertThat(advice.plannerRuns()).isEqualTo(2);
+        assertThat(advice.plannerRuns()).isEqualTo(1);
         assertThat(advice.faults()).hasSize(1);
     }
 

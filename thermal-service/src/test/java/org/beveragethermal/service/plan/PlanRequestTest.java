@@ -12,12 +12,15 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Bucket;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
+import org.beveragethermal.service.airing.Airing;
 import org.beveragethermal.service.target.RangePolicy;
 import org.beveragethermal.service.target.Targets;
 import org.junit.jupiter.api.Test;
@@ -190,5 +193,44 @@ class PlanRequestTest {
                 .isThrownBy(() -> order("a", "room", "room", HOUR, Duration.ofMillis(millis)))
                 .withMessageContaining("drinking time of a")
                 .withMessageContaining("at most a day");
+    }
+
+    /** Clocks tell nanoseconds; plans are in milliseconds. What has both is planned as without the rest. */
+    @Test
+    void momentsAreCutToMilliseconds() {
+        Instant start = Evenings.START.plusNanos(123_456_789);
+        BottleOrder like = Evenings.order("white", "white-light", 22, "room", 120, "room");
+        BottleOrder order = new BottleOrder(
+                "white",
+                "white",
+                like.bottle(),
+                "cold",
+                1,
+                like.target(),
+                start.plus(Duration.ofMinutes(120)),
+                "room",
+                Duration.ofMinutes(25).plusNanos(1_999_999));
+        PlanRequest request = PlanRequest.startingAt(start)
+                .place(new Place("room", "room", Evenings.ROOM))
+                .gear(new Gear(
+                        "cold",
+                        "cold",
+                        GearKind.REFRIGERATOR,
+                        Refrigerator.at(celsius(5)),
+                        1,
+                        List.of(new Window(start, start.plus(Duration.ofHours(5))))))
+                .bottle(order)
+                .build();
+        assertThat(request.startsAt()).isEqualTo(Evenings.START.plusMillis(123));
+        assertThat(order.servedAt()).isEqualTo(Evenings.START.plusMillis(123 + 7_200_000));
+        assertThat(order.finishedAfter()).isEqualTo(Duration.ofMinutes(25).plusMillis(1));
+        assertThat(order.pourTimes()).allMatch(at -> at.equals(at.truncatedTo(ChronoUnit.MILLIS)));
+        ServicePlan plan = Planner.plan(request);
+        assertThat(plan.bottles().get(0).stays().get(0).from()).isEqualTo(request.startsAt());
+        assertThat(plan.bottles().get(0).pours()).hasSize(5);
+        Duration aired = Duration.ofMinutes(30).plusNanos(2_999_999);
+        assertThat(order.aired(Airing.opened(aired, "room")).readyAt())
+                .isEqualTo(order.servedAt().minus(Duration.ofMinutes(30)).minusMillis(2));
+        assertThat(Pouring.of(start, litres(0.1)).at()).isEqualTo(request.startsAt());
     }
 }

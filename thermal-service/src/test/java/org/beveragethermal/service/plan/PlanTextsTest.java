@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -61,7 +62,10 @@ class PlanTextsTest {
                 code.append(Files.readString(file, StandardCharsets.UTF_8));
             }
         }
-        assertThat(Sentence.values()).allMatch(sentence -> code.indexOf("Sentence." + sentence.name()) >= 0);
+        assertThat(Sentence.values())
+                .allMatch(sentence -> Pattern.compile("Sentence\\." + sentence.name() + "\\b")
+                        .matcher(code)
+                        .find());
     }
 
     @ParameterizedTest

@@ -86,6 +86,9 @@ class TargetsTest {
         assertThat(policies(style)).allSatisfy(policy -> {
             ServingTarget target = Targets.of(style, policy);
             assertThat(target.contains(target.aimK())).isTrue();
+            assertThat(target.marginK(target.lowK() - 2)).isCloseTo(-2, within(TOLERANCE_K));
+            assertThat(target.marginK(target.highK() + 3)).isCloseTo(-3, within(TOLERANCE_K));
+            assertThat(target.marginK(target.highK() - 0.25)).isCloseTo(0.25, within(TOLERANCE_K));
             assertThat(target.highK() - target.lowK()).isGreaterThanOrEqualTo(1.0 - TOLERANCE_K);
             assertThat(target.considered()).isEqualTo(Targets.rangesOf(style));
             assertThat(target.decidedBy()).isNotEmpty().isSubsetOf(target.considered());
