@@ -19,7 +19,7 @@ import java.util.function.ToDoubleFunction;
  * which are gathered into groups of equal size where there are more than a thousand. Estimates scatter, and small ones may come out
  * below 0.
  *
- * <p>With n draws of k inputs the model is run n (k + 2) times. Standard errors fall as 1/√n: some 0.01 to 0.02 with n = 10,000.
+ * <p>With n draws of k inputs the model is run n (k + 2) times. Standard errors fall as 1/√n: about 0.01 with n = 10,000.
  *
  * @param mean mean of the result
  * @param variance variance of the result, ≥ 0
