@@ -15,7 +15,6 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -151,13 +150,18 @@ class AnswerIntervalsTest {
             Map.entry(TemperatureHistory.Extreme.class, READ_OFF),
             Map.entry(TemperatureHistory.Gap.class, READ_OFF),
             Map.entry(IceFill.class, "densities of ice and water alone, known to some parts in ten thousand"),
-            Map.entry(IceEnergy.class, "a bound by energy alone, without a law that scatters; IceMargin is the interval"),
+            Map.entry(
+                    IceEnergy.class, "a bound by energy alone, without a law that scatters; IceMargin is the interval"),
             Map.entry(BucketFill.class, "geometry: what to put in, no prediction"),
-            Map.entry(DecantingAnswer.class, "found by search; Spread.of over forecasts of drawn inputs gives its interval"),
+            Map.entry(
+                    DecantingAnswer.class,
+                    "found by search; Spread.of over forecasts of drawn inputs gives its interval"),
             Map.entry(Advice.class, "names changes; the plan that is made with one has the intervals"),
             Map.entry(PlanAdvice.class, "names a change; the plan that is made with it has the intervals"),
             Map.entry(Fault.class, "names pours that the plan shows, where they have intervals"),
-            Map.entry(Fleet.Report.class, "says what to do; the fleet's vessels have the intervals that it was judged by"));
+            Map.entry(
+                    Fleet.Report.class,
+                    "says what to do; the fleet's vessels have the intervals that it was judged by"));
 
     @ArchTest
     static void everyAnswerOffersAnInterval(JavaClasses classes) {
@@ -182,9 +186,8 @@ class AnswerIntervalsTest {
     private static Set<Class<?>> answers(Set<Class<?>> answering) {
         Stream<Class<?>> sealed = answering.stream().filter(Class::isSealed);
         Stream<Class<?>> records = answering.stream()
-                .flatMap(type -> returned(
-                                type, method -> !type.isRecord() || Modifier.isStatic(method.getModifiers()))
-                        .stream())
+                .flatMap(type ->
+                        returned(type, method -> !type.isRecord() || Modifier.isStatic(method.getModifiers())).stream())
                 .filter(type -> type.isRecord() && answering.contains(type));
         return Stream.concat(sealed, records).collect(Collectors.toSet());
     }

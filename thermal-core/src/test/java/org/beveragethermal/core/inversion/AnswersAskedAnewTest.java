@@ -53,8 +53,7 @@ class AnswersAskedAnewTest {
         List<UncertainInput> bias = List.of(new UncertainInput("bias", 0, Uncertainty.rectangular(0.5)));
         AnswerEnsemble<StorageFigures> asked = AnswerEnsemble.of(ensemble, bias, draw -> {
             double off = draw.value("bias");
-            TemperatureHistory history =
-                    TemperatureHistory.of(times, new double[] {285 + off, 287 + off, 286 + off});
+            TemperatureHistory history = TemperatureHistory.of(times, new double[] {285 + off, 287 + off, 286 + off});
             return StorageFigures.of(history, celsius(10), celsius(13));
         });
         StorageFigures first = asked.answers().get(0);
@@ -85,10 +84,7 @@ class AnswersAskedAnewTest {
                 draw -> IceBatches.of(
                         kilograms(2.5 * mould.iceKg()),
                         IceMaking.under(
-                                mould,
-                                celsius(-18),
-                                wattsPerSquareMetreKelvin(20 * draw.value("film")),
-                                celsius(15)),
+                                mould, celsius(-18), wattsPerSquareMetreKelvin(20 * draw.value("film")), celsius(15)),
                         1,
                         watts(1000)));
         assertThat(interval(asked, "batches")).isEqualTo(new Interval(3, 3, 3, 0.9));
@@ -103,19 +99,19 @@ class AnswersAskedAnewTest {
     @Test
     void onsetOfFreezingHasAnIntervalAndAChance() {
         FilledVessel bottle = Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(8));
-        AnswerEnsemble<FreezingOnset> asked =
-                AnswerEnsemble.of(Ensemble.of(30, SEED), LawScatter.all(), draw -> {
-                    Prediction prediction = Lumped.of(bottle)
-                            .with(NetworkSolver.standard().withMultipliers(draw.values()))
-                            .expose(in(Air.at(celsius(-18)), Duration.ofMinutes(100)));
-                    return FreezingHazard.of(prediction, ClosedVessel.of(bottle)).onset();
-                });
+        AnswerEnsemble<FreezingOnset> asked = AnswerEnsemble.of(Ensemble.of(30, SEED), LawScatter.all(), draw -> {
+            Prediction prediction = Lumped.of(bottle)
+                    .with(NetworkSolver.standard().withMultipliers(draw.values()))
+                    .expose(in(Air.at(celsius(-18)), Duration.ofMinutes(100)));
+            return FreezingHazard.of(prediction, ClosedVessel.of(bottle)).onset();
+        });
         Chance freezes = asked.chance(FreezingOnset.Freezes.class);
         assertThat(freezes.draws()).isEqualTo(30);
         assertThat(freezes.hits())
                 .isBetween(2, 29)
                 .isEqualTo(asked.spread("afterS", 0.9).having());
         assertThat(interval(asked, "afterS").low()).isBetween(1800.0, 6000.0);
-        assertThat(interval(asked, "freezingPointK").low()).isEqualTo(interval(asked, "freezingPointK").high());
+        assertThat(interval(asked, "freezingPointK").low())
+                .isEqualTo(interval(asked, "freezingPointK").high());
     }
 }
