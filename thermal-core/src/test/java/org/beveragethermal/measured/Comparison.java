@@ -18,11 +18,14 @@ import org.beveragethermal.testsupport.Band;
  * @param row the row
  * @param run how it was run
  * @param measured what was measured
- * @param predicted what all draws say
+ * @param draws what each draw says
  * @param first what those draws say in which the first of the setting's alternatives holds; all, if there are none
  * @param second what the others say; all, if there are none
  */
-record Comparison(MeasuredRow row, Described run, double measured, Band predicted, Band first, Band second) {
+record Comparison(MeasuredRow row, Described run, double measured, List<Double> draws, Band first, Band second) {
+
+    /** Of the intervals that the tables show. */
+    static final double PROBABILITY = 0.90;
 
     private static final double SECONDS_PER_MINUTE = 60;
 
@@ -66,9 +69,9 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
                     row,
                     series.run(),
                     measured,
-                    band(answers, i, a -> true),
-                    band(answers, i, a -> !divided || a.first()),
-                    band(answers, i, a -> !divided || !a.first())));
+                    values(answers, i, a -> true),
+                    band(values(answers, i, a -> !divided || a.first()), PROBABILITY),
+                    band(values(answers, i, a -> !divided || !a.first()), PROBABILITY)));
         }
         return comparisons;
     }
@@ -83,11 +86,12 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
         return series.run().run(draw, duration);
     }
 
-    private static Band band(List<Answers> answers, int place, Predicate<Answers> which) {
-        return Band.of(answers.stream()
-                .filter(which)
-                .mapToDouble(a -> a.values().get(place))
-                .toArray());
+    private static List<Double> values(List<Answers> answers, int place, Predicate<Answers> which) {
+        return answers.stream().filter(which).map(a -> a.values().get(place)).toList();
+    }
+
+    private static Band band(List<Double> values, double probability) {
+        return Band.of(values.stream().mapToDouble(Double::doubleValue).toArray(), probability);
     }
 
     private static Duration duration(Mappings.Series series, List<MeasuredRow> rows) {
@@ -132,23 +136,35 @@ record Comparison(MeasuredRow row, Described run, double measured, Band predicte
         return row.isAboutTime();
     }
 
-    /** Whether the measured value lies in the interval; one that came later than stated may lie anywhere above. */
+    /** What all draws say. */
+    Band predicted() {
+        return band(draws, PROBABILITY);
+    }
+
+    /** Whether the measured value lies in the interval that the tables show. */
     boolean isInside() {
-        return (row.isLaterThanStated() || measured >= predicted.low()) && measured <= predicted.high();
+        return isInside(PROBABILITY);
+    }
+
+    /** Whether the measured value lies in an interval of the draws; one that came later than stated may lie anywhere above. */
+    boolean isInside(double probability) {
+        Band interval = band(draws, probability);
+        return (row.isLaterThanStated() || measured >= interval.low()) && measured <= interval.high();
     }
 
     /** Whether the interval has an upper end. */
     boolean isAlwaysReached() {
-        return Double.isFinite(predicted.high());
+        return Double.isFinite(predicted().high());
     }
 
     /** Upper over lower end; infinite if the lower one is at the temperature of the medium or beyond it. */
     double ratio() {
-        return predicted.low() > 0 ? predicted.high() / predicted.low() : Double.POSITIVE_INFINITY;
+        Band interval = predicted();
+        return interval.low() > 0 ? interval.high() / interval.low() : Double.POSITIVE_INFINITY;
     }
 
     /** Size of ln(predicted/measured); infinite where the median never reaches the temperature. */
     double logarithmicError() {
-        return Math.abs(Math.log(predicted.median() / measured));
+        return Math.abs(Math.log(predicted().median() / measured));
     }
 }

@@ -82,6 +82,7 @@ final class Report {
                 "measured-by-means" + ending,
                 List.of("Means", "Rows", "Inside", "Slower than the median", "Median of upper ÷ lower"),
                 byMeans(new Summary(shown)));
+        DocumentParts.leaveTable("measured-coverage" + ending, Coverage.HEAD, Coverage.table(all, new Summary(shown)));
         DocumentParts.leaveDrawing("measured" + ending, Drawing.of(shown));
     }
 

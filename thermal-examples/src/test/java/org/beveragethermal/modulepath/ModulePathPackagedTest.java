@@ -33,6 +33,7 @@ class ModulePathPackagedTest {
             "tech.uom.lib.common.function.Nameable",
             "jakarta.inject.Singleton",
             "org.apache.commons.math3.util.FastMath",
+            "de.siegmar.fastcsv.reader.CsvReader",
             "org.jspecify.annotations.NullMarked");
 
     @TempDir
@@ -61,11 +62,12 @@ class ModulePathPackagedTest {
         // Water at 20 °C and 0.1 MPa has 998.2 kg/m³ (from memory); a bottle put at 22 °C into a refrigerator
         // at 5 °C falls below 10 °C within six hours (common practice, no source).
         assertThat(printed)
-                .hasSize(3)
+                .hasSize(4)
                 .satisfiesExactly(
                         line -> assertThat(line).startsWith("density 998.2"),
                         line -> assertThat(line).isEqualTo("chilled true org.beveragethermal.core"),
-                        line -> assertThat(line).isEqualTo("styles true org.beveragethermal.service"));
+                        line -> assertThat(line).isEqualTo("styles true org.beveragethermal.service"),
+                        line -> assertThat(line).isEqualTo("read 3 org.beveragethermal.core"));
     }
 
     private List<String> run(String program, String... arguments) throws IOException, InterruptedException {

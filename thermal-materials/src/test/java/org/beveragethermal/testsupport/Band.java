@@ -4,7 +4,7 @@ package org.beveragethermal.testsupport;
 import java.util.Arrays;
 
 /**
- * The 90 % interval of a sample, by its nearest members: draws that never reach a temperature have no value to interpolate.
+ * An interval of a sample with equal tails, by its nearest members: draws that never reach a temperature have no value to interpolate.
  *
  * @param low lower end
  * @param median middle
@@ -12,18 +12,30 @@ import java.util.Arrays;
  */
 public record Band(double low, double median, double high) {
 
-    private static final double TAIL = 0.05;
+    private static final double USUAL = 0.90;
 
     /**
-     * The band of a sample.
+     * The 90 % interval of a sample.
      *
      * @param sample at least one value, infinite for never; not modified
      * @return its band
      */
     public static Band of(double[] sample) {
+        return of(sample, USUAL);
+    }
+
+    /**
+     * An interval of a sample.
+     *
+     * @param sample at least one value, infinite for never; not modified
+     * @param probability part of the sample inside, above 0 and below 1
+     * @return its band
+     */
+    public static Band of(double[] sample, double probability) {
         double[] sorted = sample.clone();
         Arrays.sort(sorted);
-        return new Band(quantile(sorted, TAIL), quantile(sorted, 0.5), quantile(sorted, 1 - TAIL));
+        double tail = (1 - probability) / 2;
+        return new Band(quantile(sorted, tail), quantile(sorted, 0.5), quantile(sorted, 1 - tail));
     }
 
     private static double quantile(double[] sorted, double part) {

@@ -6,6 +6,9 @@ import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
+import org.beveragethermal.core.internal.Figures;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 import org.beveragethermal.materials.provenance.ValidityRange;
 import org.beveragethermal.materials.units.SiValues;
 
@@ -21,7 +24,8 @@ import org.beveragethermal.materials.units.SiValues;
  * @param inAll time of all fillings: begin so long before the ice is wanted
  * @param freezerDecides whether the freezer's power makes a filling take longer than one mould needs
  */
-public record IceBatches(int batches, double kgPerBatch, Duration perBatch, Duration inAll, boolean freezerDecides) {
+public record IceBatches(int batches, double kgPerBatch, Duration perBatch, Duration inAll, boolean freezerDecides)
+        implements Answer {
 
     private static final long MS_PER_MIN = 60_000;
     private static final long MIN_PER_H = 60;
@@ -62,11 +66,7 @@ public record IceBatches(int batches, double kgPerBatch, Duration perBatch, Dura
                 together.compareTo(alone) > 0);
     }
 
-    /**
-     * The answer in words.
-     *
-     * @return a sentence or two
-     */
+    @Override
     public String explain() {
         return String.format(
                 Locale.ROOT,
@@ -77,6 +77,19 @@ public record IceBatches(int batches, double kgPerBatch, Duration perBatch, Dura
                 kgPerBatch,
                 hours(perBatch),
                 freezerDecides ? "; the freezer's power decides" : "");
+    }
+
+    @Override
+    public Snapshot snapshot() {
+        return new Snapshot(
+                Snapshot.FORMAT_VERSION,
+                "batches",
+                Figures.with("batches", batches)
+                        .and("perBatchKg", kgPerBatch)
+                        .and("perBatchS", perBatch.toMillis() / 1000.0)
+                        .and("inAllS", inAll.toMillis() / 1000.0)
+                        .and("freezerDecides", freezerDecides ? 1 : 0)
+                        .map());
     }
 
     /** Rounded up: what is begun too early does no harm. */

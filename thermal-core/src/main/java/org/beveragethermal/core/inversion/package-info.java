@@ -35,7 +35,12 @@
  * <tr><td>when it was taken out, how warm it was</td><td>{@code Past}</td><td>4; some 30</td></tr>
  * <tr><td>how long in each of several places, and with how little ice</td><td>{@code Stages}</td><td>some 12 and 5 per edge, for two places</td></tr>
  * <tr><td>with what probability</td><td>{@code Chances}</td><td>none beside the draws</td></tr>
+ * <tr><td>how sure any of these answers is</td><td>{@code AnswerEnsemble}</td><td>those of the question, once per draw</td></tr>
  * </table>
+ *
+ * <p><b>Intervals.</b> {@link org.beveragethermal.core.inversion.AnswerEnsemble} asks any question anew for each draw of what is uncertain,
+ * and gives the interval of each figure of the answer and the chance of each kind of answer; answers of core.hazard, core.serving,
+ * core.storage and core.icemaking too, as all of them are {@link org.beveragethermal.core.inversion.Answer}s.
  *
  * <p><b>Never.</b> An answer "never" says how near it comes, {@linkplain org.beveragethermal.core.prediction.Asymptote what the temperature
  * tends to}, and what would help. Questions that run predictions go on for twice as long as was asked, at least four days, to see that, and

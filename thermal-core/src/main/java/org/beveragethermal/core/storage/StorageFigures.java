@@ -5,7 +5,10 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.internal.Figures;
 import org.beveragethermal.core.internal.Shown;
+import org.beveragethermal.core.inversion.Answer;
+import org.beveragethermal.core.inversion.Snapshot;
 import org.beveragethermal.materials.units.SiValues;
 
 /**
@@ -42,7 +45,8 @@ public record StorageFigures(
         double kelvinHoursBelow,
         double kelvinHoursAbove,
         double fastestKelvinPerHour,
-        OptionalDouble greatestDailySwingK) {
+        OptionalDouble greatestDailySwingK)
+        implements Answer {
 
     /** The version that this library writes. */
     public static final int FORMAT = 1;
@@ -78,11 +82,7 @@ public record StorageFigures(
                 history.dailySwingsK().stream().mapToDouble(Double::doubleValue).max());
     }
 
-    /**
-     * The figures in words.
-     *
-     * @return several sentences
-     */
+    @Override
     public String explain() {
         String swing = greatestDailySwingK.isPresent()
                 ? String.format(
@@ -106,6 +106,25 @@ public record StorageFigures(
                         Shown.number(fastestKelvinPerHour, 2))
                 + gap()
                 + swing;
+    }
+
+    @Override
+    public Snapshot snapshot() {
+        Figures figures = Figures.with("lengthS", lengthS)
+                .and("longestGapS", longestGapS)
+                .and("lowK", lowK)
+                .and("highK", highK)
+                .and("lowestK", lowestK)
+                .and("highestK", highestK)
+                .and("meanK", meanK)
+                .and("meanKineticK", meanKineticK)
+                .and("belowS", belowS)
+                .and("aboveS", aboveS)
+                .and("belowKS", Times.SECONDS_PER_HOUR * kelvinHoursBelow)
+                .and("aboveKS", Times.SECONDS_PER_HOUR * kelvinHoursAbove)
+                .and("fastestKPerS", fastestKelvinPerHour / Times.SECONDS_PER_HOUR);
+        greatestDailySwingK.ifPresent(swing -> figures.and("greatestDailySwingK", swing));
+        return new Snapshot(Snapshot.FORMAT_VERSION, "storageFigures", figures.map());
     }
 
     private String gap() {

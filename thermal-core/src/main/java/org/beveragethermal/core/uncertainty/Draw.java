@@ -20,14 +20,27 @@ public final class Draw {
         this.values = values;
     }
 
-    /** The draw of a number under a seed; factors that must not be negative are cut at 0. */
+    /** The draw of a number under a seed. */
     static Draw of(List<UncertainInput> inputs, long seed, int number) {
-        SplittableRandom random = source(seed, number);
+        return at(inputs, probabilities(inputs.size(), source(seed, number)));
+    }
+
+    /** One probability per input, from a source. */
+    static double[] probabilities(int inputs, SplittableRandom random) {
+        double[] probabilities = new double[inputs];
+        for (int i = 0; i < inputs; i++) {
+            probabilities[i] = SMALLEST_PROBABILITY + (1 - 2 * SMALLEST_PROBABILITY) * random.nextDouble();
+        }
+        return probabilities;
+    }
+
+    /** The quantiles of the inputs at probabilities; inputs whose best value is above 0 are cut at 0. */
+    static Draw at(List<UncertainInput> inputs, double[] probabilities) {
         Map<String, Double> values = new LinkedHashMap<>();
-        for (UncertainInput input : inputs) {
-            double p = SMALLEST_PROBABILITY + (1 - 2 * SMALLEST_PROBABILITY) * random.nextDouble();
-            double value = input.uncertainty().quantile(input.value(), p);
-            values.put(input.name(), input.value() >= 0 ? Math.max(0, value) : value);
+        for (int i = 0; i < inputs.size(); i++) {
+            UncertainInput input = inputs.get(i);
+            double value = input.uncertainty().quantile(input.value(), probabilities[i]);
+            values.put(input.name(), input.value() > 0 ? Math.max(0, value) : value);
         }
         return new Draw(Map.copyOf(values));
     }

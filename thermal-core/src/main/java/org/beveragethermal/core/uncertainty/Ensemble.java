@@ -83,6 +83,10 @@ public final class Ensemble {
         return samples;
     }
 
+    long seed() {
+        return seed;
+    }
+
     /**
      * Runs a model for each draw.
      *
@@ -95,13 +99,17 @@ public final class Ensemble {
      * @throws RuntimeException what the model throws, for the first draw that fails
      */
     public <R> List<R> run(List<UncertainInput> inputs, Function<Draw, R> model) {
+        requireUniqueNames(inputs);
+        return runNumbered(number -> model.apply(Draw.of(inputs, seed, number)));
+    }
+
+    static void requireUniqueNames(List<UncertainInput> inputs) {
         Set<String> names = new HashSet<>();
         for (UncertainInput input : inputs) {
             if (!names.add(input.name())) {
                 throw new IllegalArgumentException("two inputs named " + input.name() + ": expected unique names");
             }
         }
-        return runNumbered(number -> model.apply(Draw.of(inputs, seed, number)));
     }
 
     /**

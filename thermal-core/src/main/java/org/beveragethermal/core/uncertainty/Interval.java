@@ -61,6 +61,12 @@ public record Interval(double low, double median, double high, double probabilit
         double place = p * (sorted.length - 1);
         int below = (int) Math.floor(place);
         int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        double width = sorted[above] - sorted[below];
+        double part = place - below;
+        // Figures as large as a double stand for "as much as you like"; between them and their negatives no double is
+        // wide enough.
+        return Double.isInfinite(width)
+                ? (1 - part) * sorted[below] + part * sorted[above]
+                : sorted[below] + part * width;
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -57,6 +58,18 @@ public final class PredictionEnsemble {
         double timeS = time.toMillis() / 1000.0;
         return Interval.of(
                 predictions.stream().mapToDouble(p -> p.meanTemperatureK(timeS)).toArray(), probability);
+    }
+
+    /**
+     * Spread of any figure that a prediction answers with: when it leaves a range, how much is ice, where it settles.
+     *
+     * @param figure from a prediction to the figure, finite; empty where its answer has none
+     * @param probability probability inside, between 0 and 1
+     * @return the interval, and how many draws have the figure
+     * @throws IllegalArgumentException if a figure is not finite or the probability is outside its range
+     */
+    public Spread spread(Function<Prediction, OptionalDouble> figure, double probability) {
+        return Spread.of(predictions, figure, probability);
     }
 
     /**

@@ -7,6 +7,9 @@ import org.beveragethermal.materials.provenance.Uncertainty;
 /**
  * A named quantity that is not known exactly: a factor on a law, or any input of a prediction.
  *
+ * <p>Draws of an input whose best value is above 0 are cut at 0, so that no factor, length or mass gets a negative one. State temperatures in
+ * kelvin, and what may have either sign as a deviation about 0.
+ *
  * @param name its name, not blank
  * @param value its best value
  * @param uncertainty how sure it is

@@ -20,9 +20,23 @@
  * Interval band = runs.temperatureK(Duration.ofHours(1), 0.90);
  * }</pre>
  *
+ * <p>What predictions and other answers tell beside temperatures has intervals by the same draws: {@link
+ * org.beveragethermal.core.uncertainty.PredictionEnsemble#spread} for any figure read off a prediction, {@link
+ * org.beveragethermal.core.uncertainty.Spread#of} for answers of any kind; {@code AnswerEnsemble} of core.inversion for those that have
+ * a snapshot, which are nearly all.
+ *
+ * <pre>{@code
+ * Spread goesTooFar = runs.spread(
+ *         prediction -> prediction.timeInRange(celsius(8), celsius(10)) instanceof TimeInRange.Leaves leaves
+ *                 ? OptionalDouble.of(leaves.leftAfter().toMillis() / 1000.0)
+ *                 : OptionalDouble.empty(),
+ *         0.90);
+ * }</pre>
+ *
  * <p>For a single figure, {@link org.beveragethermal.core.uncertainty.AdaptiveMonteCarlo} adds draws until the wanted digits are sure
  * (JCGM 101:2008), {@link org.beveragethermal.core.uncertainty.UncertaintyBudget} combines contributions to first order with effective
- * degrees of freedom (JCGM 100:2008), and {@link org.beveragethermal.core.uncertainty.Tornado} moves each input alone.
+ * degrees of freedom (JCGM 100:2008), {@link org.beveragethermal.core.uncertainty.Tornado} moves each input alone, and {@link
+ * org.beveragethermal.core.uncertainty.SobolIndices} says what part of the variance each input causes, alone and together with others.
  *
  * <p>{@link org.beveragethermal.core.uncertainty.Ensemble#withMonitor} tells how many draws are finished and may cancel.
  *

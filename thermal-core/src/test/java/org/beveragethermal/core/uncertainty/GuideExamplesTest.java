@@ -22,7 +22,10 @@ import org.beveragethermal.testsupport.OutsideChecks;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
-/** Worked examples of the guides on uncertainty: JCGM 100:2008, H.1, and JCGM 101:2008, clause 9. */
+/**
+ * Worked examples of the guides on uncertainty: JCGM 100:2008, H.1, whose figures are those of the print, and JCGM 101:2008, clause 9 (9.2
+ * to 9.5), whose figures are all from memory and marked so in each row.
+ */
 class GuideExamplesTest {
 
     private static final String GUIDE = "JCGM 100:2008, H.1, calibration of an end gauge";
