@@ -2,7 +2,6 @@
 package org.beveragethermal.core.calibration;
 
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 
@@ -38,6 +37,7 @@ final class Information {
         this.undetermined = undetermined;
     }
 
+    /** For each slot a column of slopes; of those that are free. */
     static Information of(double[][] slopes, int[] free, int slots) {
         int p = free.length;
         double[][] covariance = new double[slots][slots];
@@ -46,21 +46,16 @@ final class Information {
             return new Information(free, 0, 1, covariance, undetermined);
         }
         double[] length = new double[p];
-        // Short of rows, rows of zeros make a square.
-        double[][] scaled = new double[Math.max(slopes.length, p)][p];
+        double[][] triangle = Triangle.of(slopes, free);
         for (int j = 0; j < p; j++) {
-            for (double[] row : slopes) {
-                length[j] = Math.hypot(length[j], row[free[j]]);
+            for (int i = 0; i <= j; i++) {
+                length[j] = Math.hypot(length[j], triangle[i][j]);
             }
-            double unit = length[j] == 0 ? 1 : length[j];
-            for (int i = 0; i < slopes.length; i++) {
-                scaled[i][j] = slopes[i][free[j]] / unit;
+            for (int i = 0; i <= j; i++) {
+                triangle[i][j] /= unit(length[j]);
             }
         }
-        RealMatrix triangle = new QRDecomposition(new Array2DRowRealMatrix(scaled, false))
-                .getR()
-                .getSubMatrix(0, p - 1, 0, p - 1);
-        SingularValueDecomposition svd = new SingularValueDecomposition(triangle);
+        SingularValueDecomposition svd = new SingularValueDecomposition(new Array2DRowRealMatrix(triangle, false));
         double[] singular = svd.getSingularValues();
         RealMatrix v = svd.getV();
         int rank = 0;

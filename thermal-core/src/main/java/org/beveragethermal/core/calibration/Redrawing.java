@@ -80,7 +80,7 @@ final class Redrawing {
         Observations seen = problem.runs().get(r).observations();
         double[] values = new double[seen.size()];
         Kind[] kinds = new Kind[seen.size()];
-        double usual = Following.usualSpacing(seen);
+        double usual = problem.spacing();
         double error = 0;
         for (int i = 0; i < values.length; i++) {
             double innovation = draw(pools.get(r), random);

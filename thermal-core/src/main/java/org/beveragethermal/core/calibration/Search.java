@@ -29,6 +29,8 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
 
     /** The whole search of a fit. */
     static Search of(Problem problem) {
+        Precision precision =
+                problem.runs().stream().allMatch(run -> run.model().isExact()) ? Precision.FULL : Precision.QUICK;
         boolean[] held = fixed(problem);
         double[] given =
                 problem.slots().stream().mapToDouble(s -> s.parameter().start()).toArray();
@@ -37,7 +39,7 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
         SplittableRandom sources = new SplittableRandom(problem.settings().seed());
         for (int i = 0; i < problem.settings().starts(); i++) {
             try {
-                found.add(from(problem, i == 0 ? given : drawn(problem, sources.split()), held, Precision.FULL));
+                found.add(from(problem, i == 0 ? given : drawn(problem, sources.split()), held, precision));
             } catch (Problem.Infeasible noAnswer) {
                 refused.add(noAnswer);
             }

@@ -2,21 +2,28 @@
 package org.beveragethermal.core.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.solver.RunReadings;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A thermal prediction as a model to be fitted: readings [K] of a thermometer at a place, from multipliers on laws and inputs such as
  * the temperature at the start or of the room.
  *
- * <p>Slopes are differences of second order between runs along one frozen sequence of steps, that of the run itself ({@link
- * NetworkSolver#alongStepsOf}): slopes of what is computed, to some eight digits, for anything that goes in. Two runs per parameter.
+ * <p>Slopes in multipliers come with the run: the variational equations are integrated along its steps with the derivatives that its
+ * paths state ({@link RunReadings}), which costs a third of a run for all of them together; they agree with differences to some 1e-4.
+ * The first time they are asked for they are held against one more run of the setting, because a setting may use a multiplier otherwise
+ * than through the laws, or set a run up by the outcome of another. If they differ, and for inputs, slopes are differences of second
+ * order between runs along one frozen sequence of steps, that of the run itself ({@link NetworkSolver#alongStepsOf}): two runs per
+ * parameter. The same holds for places that are no nodes of the run. Slopes in the parameters of the thermometer are exact.
  *
- * <p>Immutable and thread-safe if its setting is.
+ * <p>Thread-safe if its setting is; immutable but for that it remembers whether its slopes come with the run.
  */
 public final class TemperatureModel implements Model {
 
@@ -37,7 +44,10 @@ public final class TemperatureModel implements Model {
     /** Part of a parameter by which it is moved for a slope. */
     private static final double STEP = 1e-4;
 
-    private static final double TOLERANCE_K = 1e-5;
+    /** Slopes of a run are those of its setting if they differ by less than this part of the largest. */
+    private static final double AGREEING = 2e-3;
+
+    private static final double TOLERANCE_K = 1e-4;
 
     private final Setting setting;
     private final List<String> multipliers;
@@ -45,7 +55,10 @@ public final class TemperatureModel implements Model {
     private final Sensor sensor;
     private final String place;
     private final double[] timesS;
+    private final Sensor.Looks looks;
     private final NetworkSolver solver;
+    /** Whether multipliers act through the laws of the run alone; null until it was looked into. */
+    private volatile @Nullable Boolean lawsAlone;
 
     private TemperatureModel(
             Setting setting,
@@ -61,11 +74,12 @@ public final class TemperatureModel implements Model {
         this.sensor = sensor;
         this.place = place;
         this.timesS = timesS;
+        this.looks = sensor.looks(timesS);
         this.solver = solver;
     }
 
     /**
-     * A model of readings of the first place of a setting, without parameters yet, with a tolerance of 1e-5 K per step.
+     * A model of readings of the first place of a setting, without parameters yet, with a tolerance of 1e-4 K per step.
      *
      * @param timesS times of the readings since the start [s], ascending, ≥ 0, not modified
      * @param setting what happens
@@ -167,33 +181,87 @@ public final class TemperatureModel implements Model {
     }
 
     @Override
-    public Predicted at(double[] parameters) {
-        int outside = multipliers.size() + inputs.size();
-        double[] looks = sensor.looks(timesS);
-        NetworkSolver own = solver.withMultipliers(factors(parameters));
-        Sensed sensed = setting.run(values(parameters), own);
-        double[] temperatures = temperatures(sensed, looks);
-        double[][] slopes = new double[looks.length][outside];
-        for (int k = 0; k < outside; k++) {
-            double step = STEP * (parameters[k] == 0 ? 1 : Math.abs(parameters[k]));
-            boolean twoSided = k >= multipliers.size() || parameters[k] >= step;
-            double[] up = moved(sensed, parameters, k, twoSided ? step : 2 * step, looks);
-            double[] other = moved(sensed, parameters, k, twoSided ? -step : step, looks);
-            for (int i = 0; i < looks.length; i++) {
-                slopes[i][k] = twoSided
-                        ? (up[i] - other[i]) / (2 * step)
-                        : (4 * other[i] - 3 * temperatures[i] - up[i]) / (2 * step);
-            }
-        }
-        double[] ofSensor = java.util.Arrays.copyOfRange(parameters, outside, parameters.length);
-        return sensor.read(timesS, looks, Predicted.of(temperatures, slopes), ofSensor, outside);
+    public boolean isExact() {
+        return false;
     }
 
-    private double[] moved(Sensed sensed, double[] parameters, int k, double step, double[] looks) {
+    @Override
+    public Predicted at(double[] parameters) {
+        int outside = multipliers.size() + inputs.size();
+        double[] ofSensor = Arrays.copyOfRange(parameters, outside, parameters.length);
+        Sensed sensed = setting.run(values(parameters), solver.withMultipliers(factors(parameters)));
+        double[] temperatures = temperatures(sensed);
+        return Predicted.of(
+                sensor.read(looks, temperatures, ofSensor),
+                () -> sensor.slopes(looks, temperatures, slopes(sensed, parameters, temperatures), ofSensor));
+    }
+
+    /** For each parameter outside the thermometer, slopes of the temperatures. */
+    private double[][] slopes(Sensed sensed, double[] parameters, double[] temperatures) {
+        double[][] slopes = new double[multipliers.size() + inputs.size()][];
+        int known = 0;
+        if (place(sensed) instanceof NodeMean mean && !multipliers.isEmpty() && !Boolean.FALSE.equals(lawsAlone)) {
+            double[][] along = mean.of(sensed.run()).slopes(multipliers, looks.atS());
+            if (lawsAlone == null) {
+                lawsAlone = agree(along, sensed, parameters, temperatures);
+            }
+            if (Boolean.TRUE.equals(lawsAlone)) {
+                for (double[] slope : along) {
+                    slopes[known++] = slope;
+                }
+            }
+        }
+        for (int k = known; k < slopes.length; k++) {
+            slopes[k] = difference(sensed, parameters, k, temperatures);
+        }
+        return slopes;
+    }
+
+    /** Whether the slopes of the run are those of the setting, looked at in one direction: all multipliers moved by the same part. */
+    private boolean agree(
+            double[][] slopes, Sensed sensed, double[] parameters, double[] temperatures) {
+        double[] moved = parameters.clone();
+        for (int k = 0; k < slopes.length; k++) {
+            moved[k] += STEP * parameters[k];
+        }
+        double[] there = along(sensed, moved);
+        double off = 0;
+        double largest = 0;
+        for (int i = 0; i < temperatures.length; i++) {
+            double change = 0;
+            for (int k = 0; k < slopes.length; k++) {
+                change += slopes[k][i] * (moved[k] - parameters[k]);
+            }
+            off = Math.max(off, Math.abs(there[i] - temperatures[i] - change));
+            largest = Math.max(largest, Math.abs(change));
+        }
+        return off <= AGREEING * largest;
+    }
+
+    private double[] difference(Sensed sensed, double[] parameters, int k, double[] temperatures) {
+        double step = STEP * (parameters[k] == 0 ? 1 : Math.abs(parameters[k]));
+        boolean twoSided = k >= multipliers.size() || parameters[k] >= step;
+        double[] up = moved(sensed, parameters, k, twoSided ? step : 2 * step);
+        double[] other = moved(sensed, parameters, k, twoSided ? -step : step);
+        double[] slopes = new double[looks.atS().length];
+        for (int i = 0; i < temperatures.length; i++) {
+            slopes[i] = twoSided
+                    ? (up[i] - other[i]) / (2 * step)
+                    : (4 * other[i] - 3 * temperatures[i] - up[i]) / (2 * step);
+        }
+        return slopes;
+    }
+
+    private double[] moved(Sensed sensed, double[] parameters, int k, double step) {
         double[] moved = parameters.clone();
         moved[k] += step;
-        NetworkSolver along = solver.withMultipliers(factors(moved)).alongStepsOf(sensed.run());
-        return temperatures(setting.run(values(moved), along), looks);
+        return along(sensed, moved);
+    }
+
+    /** The setting at other parameters along the steps of a run. */
+    private double[] along(Sensed sensed, double[] parameters) {
+        NetworkSolver steps = solver.withMultipliers(factors(parameters)).alongStepsOf(sensed.run());
+        return temperatures(setting.run(values(parameters), steps));
     }
 
     private Map<String, Double> factors(double[] parameters) {
@@ -212,7 +280,14 @@ public final class TemperatureModel implements Model {
         return values;
     }
 
-    private double[] temperatures(Sensed sensed, double[] looks) {
+    private double[] temperatures(Sensed sensed) {
+        DoubleUnaryOperator read = place(sensed);
+        return read instanceof NodeMean mean
+                ? mean.temperaturesK(sensed.run(), looks.atS())
+                : Arrays.stream(looks.atS()).map(read).toArray();
+    }
+
+    private DoubleUnaryOperator place(Sensed sensed) {
         DoubleUnaryOperator read = place.isEmpty()
                 ? sensed.placesK().values().iterator().next()
                 : sensed.placesK().get(place);
@@ -220,11 +295,7 @@ public final class TemperatureModel implements Model {
             throw new FitException(
                     "place " + place + ": expected one of " + sensed.placesK().keySet());
         }
-        double[] temperatures = new double[looks.length];
-        for (int i = 0; i < looks.length; i++) {
-            temperatures[i] = read.applyAsDouble(looks[i]);
-        }
-        return temperatures;
+        return read;
     }
 
     /**
