@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.calibration;
 
+import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
@@ -82,6 +83,14 @@ final class Information {
 
     private static double unit(double length) {
         return length == 0 ? 1 : length;
+    }
+
+    /** The same where every residual is so many times smaller. */
+    Information scattered(double scatter) {
+        double[][] scaled = Arrays.stream(covariance)
+                .map(row -> Arrays.stream(row).map(c -> c * scatter * scatter).toArray())
+                .toArray(double[][]::new);
+        return new Information(free, rank, condition, scaled, undetermined);
     }
 
     /** Variance of a linear function of the parameters. */

@@ -81,7 +81,10 @@ final class Minimiser {
     /** Searches from a start; parameters that are held stay there. */
     static Minimum from(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
         int most = problem.settings().mostEvaluations();
-        return new Minimiser(problem, noise, start, problem.rows(start, noise, false), held, precision, most).search();
+        Minimiser fresh =
+                new Minimiser(problem, noise, start, problem.rows(start, noise, false), held, precision, most);
+        fresh.evaluations = 1;
+        return fresh.search();
     }
 
     /** Searches on from where a search under other errors ended, with so many evaluations at most. */
@@ -227,7 +230,8 @@ final class Minimiser {
                         .target(new double[free.length + 1])
                         .start(start)
                         .parameterValidator(point -> projected(free, point))
-                        .maxEvaluations(Math.max(1, most - evaluations))
+                        // The first is known.
+                        .maxEvaluations(Math.max(1, most - evaluations) + 1)
                         .maxIterations(Integer.MAX_VALUE)
                         .build())
                 .getCost();

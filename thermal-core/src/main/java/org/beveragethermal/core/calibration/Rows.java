@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.calibration;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +47,26 @@ final class Rows {
             slopes = known;
         }
         return known;
+    }
+
+    /** The same where every reading scatters so many times as much and there are no other rows: plain least squares. */
+    Rows scattered(double scatter) {
+        Rows scaled = new Rows(predicted, readings, residuals.length - readings, rows -> Arrays.stream(slopes())
+                .map(column -> divided(column, scatter))
+                .toArray(double[][]::new));
+        System.arraycopy(divided(residuals, scatter), 0, scaled.residuals, 0, residuals.length);
+        System.arraycopy(divided(innovations, scatter), 0, scaled.innovations, 0, readings);
+        System.arraycopy(divided(factors, scatter), 0, scaled.factors, 0, readings);
+        System.arraycopy(deviations, 0, scaled.deviations, 0, readings);
+        return scaled;
+    }
+
+    private static double[] divided(double[] values, double by) {
+        double[] divided = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            divided[i] = values[i] / by;
+        }
+        return divided;
     }
 
     double cost() {

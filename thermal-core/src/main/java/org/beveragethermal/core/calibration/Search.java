@@ -77,10 +77,13 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
     /** Parameters and errors in turn, from one start. */
     static Search from(Problem problem, double[] start, boolean[] held, Precision precision) {
         Minimum minimum = Minimiser.from(problem, Noise.UNIT, start, held, precision);
-        Noise noise = next(problem, minimum, Noise.UNIT);
         if (!Solution.needsTurns(problem)) {
-            return single(problem, minimum, noise);
+            Solution unit = Solution.of(problem, minimum, Noise.UNIT);
+            return problem.settings().scatterKnown()
+                    ? new Search(minimum, Noise.UNIT, unit, 1, 1)
+                    : new Search(minimum, new Noise(unit.scatter(), 0), unit.scattered(), 1, 1);
         }
+        Noise noise = next(problem, minimum, Noise.UNIT);
         int most = problem.settings().mostEvaluations();
         for (int round = 0; round < ROUNDS && minimum.evaluations() < most; round++) {
             int spent = minimum.evaluations();

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 /**
  * What a thermometer makes of the temperature around it: it follows late, and it is off by a constant. Immutable.
  *
- * <p>It follows by dθ/dt = (T − θ)/τ. Between looks at the temperature, which are as close as the readings and 500 in a run at least, the
+ * <p>It follows by dθ/dt = (T − θ)/τ. Between looks at the temperature, which are as close as the readings and 1,000 in a run at least, the
  * temperature is taken as a straight line, for which the answer is exact. What rounding of the display does is said of the readings:
  * {@link Observations#quantised}.
  *
@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  */
 public record Sensor(Optional<String> lag, Optional<String> start, Optional<String> bias) {
 
-    private static final int LOOKS = 500;
+    private static final int LOOKS = 1000;
 
     /** A thermometer that is right and follows at once. */
     public static final Sensor IDEAL = new Sensor(Optional.empty(), Optional.empty(), Optional.empty());

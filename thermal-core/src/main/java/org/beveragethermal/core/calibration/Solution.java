@@ -71,6 +71,20 @@ record Solution(
         return summed(problem, noise, rows, information, leverages, effective);
     }
 
+    /** The solution of plain least squares under the scatter that it says, found under a scatter of 1. */
+    Solution scattered() {
+        return new Solution(
+                rows.scattered(scatter),
+                information.scattered(scatter),
+                leverages,
+                effective,
+                used,
+                scatter,
+                spread,
+                costSpread,
+                deviance);
+    }
+
     private static Solution summed(
             Problem problem, Noise noise, Rows rows, Information information, double[] leverages, double effective) {
         Loss loss = problem.settings().loss();
