@@ -51,9 +51,13 @@ final class Rows {
 
     /** The same where every reading scatters so many times as much and there are no other rows: plain least squares. */
     Rows scattered(double scatter) {
-        Rows scaled = new Rows(predicted, readings, residuals.length - readings, rows -> Arrays.stream(slopes())
-                .map(column -> divided(column, scatter))
-                .toArray(double[][]::new));
+        Rows scaled = new Rows(
+                predicted,
+                readings,
+                residuals.length - readings,
+                rows -> Arrays.stream(slopes())
+                        .map(column -> divided(column, scatter))
+                        .toArray(double[][]::new));
         System.arraycopy(divided(residuals, scatter), 0, scaled.residuals, 0, residuals.length);
         System.arraycopy(divided(innovations, scatter), 0, scaled.innovations, 0, readings);
         System.arraycopy(divided(factors, scatter), 0, scaled.factors, 0, readings);

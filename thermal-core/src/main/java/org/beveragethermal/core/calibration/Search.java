@@ -76,7 +76,17 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
 
     /** Parameters and errors in turn, from one start. */
     static Search from(Problem problem, double[] start, boolean[] held, Precision precision) {
-        Minimum minimum = Minimiser.from(problem, Noise.UNIT, start, held, precision);
+        return from(problem, Minimiser.from(problem, Noise.UNIT, start, held, precision), precision, held);
+    }
+
+    /** The same from where models were asked before: by a fit of other readings, or of more. */
+    static Search from(Problem problem, Minimum known, boolean[] held, Precision precision) {
+        int most = problem.settings().mostEvaluations();
+        return from(problem, Minimiser.from(problem, Noise.UNIT, known, held, precision, most), precision, held);
+    }
+
+    private static Search from(Problem problem, Minimum first, Precision precision, boolean[] held) {
+        Minimum minimum = first;
         if (!Solution.needsTurns(problem)) {
             Solution unit = Solution.of(problem, minimum, Noise.UNIT);
             return problem.settings().scatterKnown()

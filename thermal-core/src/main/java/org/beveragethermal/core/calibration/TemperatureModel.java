@@ -218,8 +218,7 @@ public final class TemperatureModel implements Model {
     }
 
     /** Whether the slopes of the run are those of the setting, looked at in one direction: all multipliers moved by the same part. */
-    private boolean agree(
-            double[][] slopes, Sensed sensed, double[] parameters, double[] temperatures) {
+    private boolean agree(double[][] slopes, Sensed sensed, double[] parameters, double[] temperatures) {
         double[] moved = parameters.clone();
         for (int k = 0; k < slopes.length; k++) {
             moved[k] += STEP * parameters[k];
