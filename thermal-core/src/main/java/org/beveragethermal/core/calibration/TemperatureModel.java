@@ -18,12 +18,13 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Slopes in multipliers come with the run: the variational equations are integrated along its steps with the derivatives that its
  * paths state ({@link RunReadings}), which costs a third of a run for all of them together; they agree with differences to some 1e-4.
- * The first time they are asked for they are held against one more run of the setting, because a setting may use a multiplier otherwise
- * than through the laws, or set a run up by the outcome of another. If they differ, and for inputs, slopes are differences of second
- * order between runs along one frozen sequence of steps, that of the run itself ({@link NetworkSolver#alongStepsOf}): two runs per
- * parameter. The same holds for places that are no nodes of the run. Slopes in the parameters of the thermometer are exact.
+ * That holds where multipliers act through the laws of the networks alone, and then, if there are no inputs, the same networks are run
+ * again instead of the setting. The first time that slopes are asked for this is made sure of, by two more runs: a setting may use a
+ * multiplier otherwise, or set a run up by the outcome of another. Where it does not hold, for inputs and for places that are no nodes
+ * of the run, slopes are differences of second order between runs of the setting along one frozen sequence of steps, that of the run
+ * itself ({@link NetworkSolver#alongStepsOf}): two runs per parameter. Slopes in the parameters of the thermometer are exact.
  *
- * <p>Thread-safe if its setting is; immutable but for that it remembers whether its slopes come with the run.
+ * <p>Thread-safe if its setting is; immutable but for that it remembers what it made sure of.
  */
 public final class TemperatureModel implements Model {
 
@@ -44,8 +45,8 @@ public final class TemperatureModel implements Model {
     /** Part of a parameter by which it is moved for a slope. */
     private static final double STEP = 1e-4;
 
-    /** Slopes of a run are those of its setting if they differ by less than this part of the largest. */
-    private static final double AGREEING = 2e-3;
+    /** Networks that are run again do as the setting does if no temperature differs by more [K]. */
+    private static final double SAME_K = 1e-8;
 
     private static final double TOLERANCE_K = 1e-4;
 
@@ -57,8 +58,10 @@ public final class TemperatureModel implements Model {
     private final double[] timesS;
     private final Sensor.Looks looks;
     private final NetworkSolver solver;
-    /** Whether multipliers act through the laws of the run alone; null until it was looked into. */
-    private volatile @Nullable Boolean lawsAlone;
+    /** Whether multipliers act through the laws of the networks alone; null until it was looked into. */
+    private volatile @Nullable Boolean throughLaws;
+    /** A run whose networks can be run again instead of the setting; null if there is none. */
+    private volatile @Nullable Sensed again;
 
     private TemperatureModel(
             Setting setting,
@@ -189,26 +192,28 @@ public final class TemperatureModel implements Model {
     public Predicted at(double[] parameters) {
         int outside = multipliers.size() + inputs.size();
         double[] ofSensor = Arrays.copyOfRange(parameters, outside, parameters.length);
-        Sensed sensed = setting.run(values(parameters), solver.withMultipliers(factors(parameters)));
+        Sensed sensed = sensed(parameters);
         double[] temperatures = temperatures(sensed);
         return Predicted.of(
                 sensor.read(looks, temperatures, ofSensor),
                 () -> sensor.slopes(looks, temperatures, slopes(sensed, parameters, temperatures), ofSensor));
     }
 
+    /** The setting, or where it is known to be nothing else, its networks run again. */
+    private Sensed sensed(double[] parameters) {
+        Sensed known = again;
+        return known == null
+                ? setting.run(values(parameters), solver.withMultipliers(factors(parameters)))
+                : new Sensed(RunReadings.again(known.run(), solver, factors(parameters)), known.placesK());
+    }
+
     /** For each parameter outside the thermometer, slopes of the temperatures. */
     private double[][] slopes(Sensed sensed, double[] parameters, double[] temperatures) {
         double[][] slopes = new double[multipliers.size() + inputs.size()][];
         int known = 0;
-        if (place(sensed) instanceof NodeMean mean && !multipliers.isEmpty() && !Boolean.FALSE.equals(lawsAlone)) {
-            double[][] along = mean.of(sensed.run()).slopes(multipliers, looks.atS());
-            if (lawsAlone == null) {
-                lawsAlone = agree(along, sensed, parameters, temperatures);
-            }
-            if (Boolean.TRUE.equals(lawsAlone)) {
-                for (double[] slope : along) {
-                    slopes[known++] = slope;
-                }
+        if (place(sensed) instanceof NodeMean mean && !multipliers.isEmpty() && throughLaws(sensed, mean, parameters)) {
+            for (double[] slope : mean.of(sensed.run()).slopes(multipliers, looks.atS())) {
+                slopes[known++] = slope;
             }
         }
         for (int k = known; k < slopes.length; k++) {
@@ -217,24 +222,29 @@ public final class TemperatureModel implements Model {
         return slopes;
     }
 
-    /** Whether the slopes of the run are those of the setting, looked at in one direction: all multipliers moved by the same part. */
-    private boolean agree(double[][] slopes, Sensed sensed, double[] parameters, double[] temperatures) {
-        double[] moved = parameters.clone();
-        for (int k = 0; k < slopes.length; k++) {
-            moved[k] += STEP * parameters[k];
-        }
-        double[] there = along(sensed, moved);
-        double off = 0;
-        double largest = 0;
-        for (int i = 0; i < temperatures.length; i++) {
-            double change = 0;
-            for (int k = 0; k < slopes.length; k++) {
-                change += slopes[k][i] * (moved[k] - parameters[k]);
+    /** Whether multipliers act through the laws of the networks alone; looked into once, with all of them moved. */
+    private boolean throughLaws(Sensed sensed, NodeMean mean, double[] parameters) {
+        Boolean known = throughLaws;
+        if (known == null) {
+            double[] moved = parameters.clone();
+            for (int k = 0; k < multipliers.size(); k++) {
+                moved[k] *= 1 + STEP;
             }
-            off = Math.max(off, Math.abs(there[i] - temperatures[i] - change));
-            largest = Math.max(largest, Math.abs(change));
+            NetworkSolver steps = solver.alongStepsOf(sensed.run());
+            double[] setUp = along(sensed, moved);
+            double[] ranAgain = mean.of(RunReadings.again(sensed.run(), steps, factors(moved)))
+                    .temperaturesK(looks.atS());
+            double off = 0;
+            for (int i = 0; i < setUp.length; i++) {
+                off = Math.max(off, Math.abs(setUp[i] - ranAgain[i]));
+            }
+            known = off <= SAME_K;
+            if (known && inputs.isEmpty() && Arrays.stream(looks.atS()).allMatch(mean.filled())) {
+                again = sensed;
+            }
+            throughLaws = known;
         }
-        return off <= AGREEING * largest;
+        return known;
     }
 
     private double[] difference(Sensed sensed, double[] parameters, int k, double[] temperatures) {

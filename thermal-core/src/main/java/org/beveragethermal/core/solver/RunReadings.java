@@ -2,7 +2,9 @@
 package org.beveragethermal.core.solver;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
 import org.beveragethermal.core.network.Store;
@@ -46,6 +48,25 @@ public final class RunReadings {
         }
         nodes.forEach(run.legs().get(0).network()::offset);
         return new RunReadings(run, List.copyOf(nodes), List.copyOf(shares));
+    }
+
+    /**
+     * The same networks, with the same changes at the same times, run again with other multipliers. Nothing is set up anew.
+     *
+     * @param run the run
+     * @param solver how to run them
+     * @param factors factor by name; multipliers of the run that are not named stay as they were; not modified
+     * @return the new run
+     * @throws IllegalArgumentException if a factor is negative or not finite
+     * @throws SolverException if a network cannot be integrated
+     */
+    public static Trajectory again(Trajectory run, NetworkSolver solver, Map<String, Double> factors) {
+        Map<String, Double> multipliers = new HashMap<>(run.multipliers());
+        multipliers.putAll(factors);
+        List<Phase> phases = run.legs().stream()
+                .map(leg -> new Phase(leg.startS(), leg.network().network(), leg.changes()))
+                .toList();
+        return solver.withMultipliers(multipliers).solve(phases, run.endS());
     }
 
     /**
