@@ -13,7 +13,7 @@ import org.beveragethermal.core.solver.SolverException;
  * @param slots entries of the vector of parameters
  * @param runs models with their readings
  * @param settings how errors are understood
- * @param spacing usual spacing of readings, the unit in which errors that follow each other are counted
+ * @param spacing usual spacing of readings, the unit in which errors that follow each other are counted; 1 if they do not
  * @param leftOut for each run, which readings are left out; empty if none is
  */
 record Problem(List<Slot> slots, List<Run> runs, Settings settings, double spacing, List<boolean[]> leftOut) {

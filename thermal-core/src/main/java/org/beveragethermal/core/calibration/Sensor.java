@@ -88,23 +88,24 @@ public record Sensor(Optional<String> lag, Optional<String> start, Optional<Stri
             return new Looks(timesS, IntStream.range(0, timesS.length).toArray());
         }
         double widest = timesS[timesS.length - 1] / LOOKS;
-        List<Double> looks = new ArrayList<>();
+        // Each reading, the beginning, and as many between as fit.
+        double[] looks = new double[timesS.length + LOOKS + 2];
         int[] ofReading = new int[timesS.length];
         double before = 0;
-        looks.add(before);
+        int last = 0;
         for (int r = 0; r < timesS.length; r++) {
             double time = timesS[r];
             int parts = (int) Math.ceil((time - before) / widest - 1e-9);
             for (int i = 1; i < parts; i++) {
-                looks.add(before + (time - before) * i / parts);
+                looks[++last] = before + (time - before) * i / parts;
             }
             if (time > before) {
-                looks.add(time);
+                looks[++last] = time;
             }
-            ofReading[r] = looks.size() - 1;
+            ofReading[r] = last;
             before = time;
         }
-        return new Looks(looks.stream().mapToDouble(d -> d).toArray(), ofReading);
+        return new Looks(Arrays.copyOf(looks, last + 1), ofReading);
     }
 
     /**

@@ -47,6 +47,8 @@ public final class TemperatureModel implements Model {
 
     /** Networks that are run again do as the setting does if no temperature differs by more [K]. */
     private static final double SAME_K = 1e-8;
+    /** At so many times and the first. */
+    private static final int COMPARED = 16;
 
     private static final double TOLERANCE_K = 1e-4;
 
@@ -231,14 +233,13 @@ public final class TemperatureModel implements Model {
                 moved[k] *= 1 + STEP;
             }
             NetworkSolver steps = solver.alongStepsOf(sensed.run());
-            double[] setUp = along(sensed, moved);
-            double[] ranAgain = mean.of(RunReadings.again(sensed.run(), steps, factors(moved)))
-                    .temperaturesK(looks.atS());
-            double off = 0;
-            for (int i = 0; i < setUp.length; i++) {
-                off = Math.max(off, Math.abs(setUp[i] - ranAgain[i]));
+            Sensed setUp = setting.run(values(moved), steps.withMultipliers(factors(moved)));
+            RunReadings ranAgain = mean.of(RunReadings.again(sensed.run(), steps, factors(moved)));
+            known = true;
+            for (int i = 0; i <= COMPARED; i++) {
+                double[] at = {looks.atS()[i * (looks.atS().length - 1) / COMPARED]};
+                known &= Math.abs(place(setUp).applyAsDouble(at[0]) - ranAgain.temperaturesK(at)[0]) <= SAME_K;
             }
-            known = off <= SAME_K;
             if (known && inputs.isEmpty() && Arrays.stream(looks.atS()).allMatch(mean.filled())) {
                 again = sensed;
             }
