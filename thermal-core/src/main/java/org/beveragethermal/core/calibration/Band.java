@@ -8,8 +8,11 @@ import java.util.List;
  *
  * @param probability probability inside
  * @param points one per value that the model predicts
+ * @param undetermined parameters that the readings of the fit do not determine and that these predictions depend on; empty as a rule.
+ *     If there are some the bands hold only as far as those keep the values that they have: they say nothing of what else would have
+ *     fitted as well
  */
-public record Band(double probability, List<Point> points) {
+public record Band(double probability, List<Point> points, List<String> undetermined) {
 
     /**
      * A predicted value with its bands.
@@ -34,8 +37,10 @@ public record Band(double probability, List<Point> points) {
      *
      * @param probability probability inside
      * @param points one per value, not modified
+     * @param undetermined parameters that are not determined and matter, not modified
      */
     public Band {
         points = List.copyOf(points);
+        undetermined = List.copyOf(undetermined);
     }
 }

@@ -15,7 +15,12 @@ public final class Bootstrap {
         /** Predictions plus residuals of the fit, drawn with replacement within their run. */
         RESIDUAL,
         /** Predictions plus normal errors of the estimated or known scatter. */
-        PARAMETRIC
+        PARAMETRIC,
+        /**
+         * Residuals as well, but the fit is repeated on the tangent of the models at the estimates, its errors as they were estimated: it
+         * asks no model and says nothing of how far they bend.
+         */
+        TANGENT
     }
 
     private final Kind kind;

@@ -194,6 +194,7 @@ public final class Fit {
                     List.copyOf(slots),
                     List.copyOf(built),
                     new Problem.Settings(loss, scatterKnown, following, starts, seed, mostEvaluations),
+                    following ? Following.usualSpacing(built) : 1,
                     List.of());
             check(problem);
             return new Fit(problem);

@@ -4,9 +4,13 @@ package org.beveragethermal.core.calibration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -29,6 +33,16 @@ public final class FitResult {
     private FitResult(Problem problem, Search search) {
         this.problem = problem;
         this.search = search;
+    }
+
+    /** The same result of models that count how often they are asked. */
+    FitResult counting(AtomicInteger asked) {
+        return new FitResult(
+                problem.withRuns(problem.runs().stream()
+                        .map(run -> new Problem.Run(
+                                run.id(), new CountedModel(run.model(), asked), run.observations(), run.places()))
+                        .toList()),
+                search);
     }
 
     static FitResult of(Problem problem, Search search) {
@@ -241,6 +255,10 @@ public final class FitResult {
      * @throws IllegalArgumentException if there is no such parameter, it was kept, or the probability is outside its range
      */
     public Profile profile(String name, double probability) {
+        return profile(name, probability, Profiling.SURE);
+    }
+
+    private Profile profile(String name, double probability, double tolerance) {
         int k = slot(name);
         Parameter parameter = problem.slots().get(k).parameter();
         if (parameter.fixed()) {
@@ -248,7 +266,13 @@ public final class FitResult {
         }
         double error = estimate(k).standardError().orElse(0);
         return Profiling.of(
-                problem, search, k, quantile(probability), probability, error > 0 ? error : 0.1 * parameter.scale());
+                problem,
+                search,
+                k,
+                quantile(probability),
+                probability,
+                error > 0 ? error : 0.1 * parameter.scale(),
+                tolerance);
     }
 
     /**
@@ -257,6 +281,7 @@ public final class FitResult {
      * @param kind how readings are redrawn
      * @param ensemble how many fits, from which seed, on which threads; the result does not depend on the threads
      * @return the repeated estimates
+     * @throws IllegalArgumentException if fits are to be repeated on the tangent and readings lie below or above a value
      */
     public Bootstrap bootstrap(Bootstrap.Kind kind, Ensemble ensemble) {
         return Redrawing.of(problem, search, kind, ensemble);
@@ -306,13 +331,21 @@ public final class FitResult {
         }
         Predicted predicted = model.at(values);
         List<Band.Point> points = new ArrayList<>();
+        Set<String> undetermined = new LinkedHashSet<>();
         for (int i = 0; i < predicted.size(); i++) {
             double[] gradient = new double[problem.slots().size()];
             for (int k = 0; k < places.length; k++) {
                 gradient[places[k]] += predicted.slope(i, k);
             }
-            double variance = search.solution().information().variance(gradient)
-                    * search.solution().spread();
+            Information information = search.solution().information();
+            if (information.isLost(gradient)) {
+                for (int place : places) {
+                    if (information.undetermined[place] && gradient[place] != 0) {
+                        undetermined.add(problem.slots().get(place).name());
+                    }
+                }
+            }
+            double variance = information.variance(gradient) * search.solution().spread();
             double reading = deviations.applyAsDouble(i) * search.noise().scatter();
             double confidence = quantile * Math.sqrt(variance);
             double prediction = quantile * Math.sqrt(variance + reading * reading);
@@ -325,7 +358,7 @@ public final class FitResult {
                     value - prediction,
                     value + prediction));
         }
-        return new Band(probability, points);
+        return new Band(probability, points, List.copyOf(undetermined));
     }
 
     /**
@@ -350,12 +383,12 @@ public final class FitResult {
         return Identifying.of(this, problem, search, profiles);
     }
 
-    /** Profiles of all parameters that were searched for, at the usual probability. */
+    /** Profiles of all parameters that were searched for, at the usual probability, at a glance. */
     Map<String, Profile> profiles() {
         Map<String, Profile> profiles = new LinkedHashMap<>();
         for (Problem.Slot slot : problem.slots()) {
             if (!slot.parameter().fixed()) {
-                profiles.put(slot.name(), profile(slot.name(), USUAL_PROBABILITY));
+                profiles.put(slot.name(), profile(slot.name(), USUAL_PROBABILITY, Profiling.GLANCE));
             }
         }
         return profiles;
@@ -433,12 +466,26 @@ public final class FitResult {
 
     /**
      * Everything in words and figures: estimates with three kinds of intervals, correlations, residuals, whether the readings tell the
-     * parameters apart and what would, criteria and cross-validation. Repeats the fit some hundred times.
+     * parameters apart and what would, criteria and cross-validation.
+     *
+     * <p>Asks the models some 40 times for each parameter and 30 times more; the last line says how often it was. Repeated fits
+     * are on the tangent of the models ({@link Bootstrap.Kind#TANGENT}), but if readings lie below or above a value, 49 whole ones. {@link
+     * #explain(Ensemble)} repeats whole fits.
      *
      * @return lines of text
      */
     public String explain() {
-        return Report.of(this);
+        return Report.of(this, Optional.empty());
+    }
+
+    /**
+     * The same with whole fits repeated on redrawn readings, each of which asks the models two to five times.
+     *
+     * @param repeats how many, from which seed, on which threads
+     * @return lines of text
+     */
+    public String explain(Ensemble repeats) {
+        return Report.of(this, Optional.of(repeats));
     }
 
     /**

@@ -1,11 +1,13 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.calibration;
 
-import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
- * Errors that follow each other: a first-order autoregression, ρ to the power of the spacing in units of the usual one.
+ * Errors that follow each other: a first-order autoregression, ρ to the power of the spacing in units of the usual one, which is
+ * that of all runs together: in a run that is read more often the errors of neighbours go together more closely.
  *
  * <p>Rows are freed of what the row before tells of them (Prais and Winsten 1954), the first row included.
  */
@@ -16,27 +18,24 @@ final class Following {
 
     private Following() {}
 
-    /** Frees residuals and slopes of a run of the error before, from the last row backwards. */
-    static void whiten(Rows rows, Observations seen, int first, double following, boolean @Nullable [] leftOut) {
-        double usual = usualSpacing(seen);
-        int last = -1;
-        for (int i = seen.size() - 1; i >= 0; i--) {
-            if (leftOut != null && leftOut[i]) {
-                continue;
+    /** Frees a column of rows, residuals or slopes, of the row before in each run, from the last row backwards. */
+    static void whiten(Problem problem, double[] column, double following) {
+        double usual = problem.spacing();
+        int first = 0;
+        for (int r = 0; r < problem.runs().size(); r++) {
+            Observations seen = problem.runs().get(r).observations();
+            int last = -1;
+            for (int i = seen.size() - 1; i >= 0; i--) {
+                if (problem.isLeftOut(r, i)) {
+                    continue;
+                }
+                if (last >= 0) {
+                    double rho = correlation(following, (seen.at(last) - seen.at(i)) / usual);
+                    column[first + last] = (column[first + last] - rho * column[first + i]) / Math.sqrt(1 - rho * rho);
+                }
+                last = i;
             }
-            if (last >= 0) {
-                step(rows, first + i, first + last, correlation(following, (seen.at(last) - seen.at(i)) / usual));
-            }
-            last = i;
-        }
-    }
-
-    private static void step(Rows rows, int before, int row, double rho) {
-        double rest = Math.sqrt(1 - rho * rho);
-        rows.residuals[row] = (rows.residuals[row] - rho * rows.residuals[before]) / rest;
-        double[] slopes = rows.slopes[row];
-        for (int k = 0; k < slopes.length; k++) {
-            slopes[k] = (slopes[k] - rho * rows.slopes[before][k]) / rest;
+            first += seen.size();
         }
     }
 
@@ -45,32 +44,29 @@ final class Following {
         return Math.pow(following, following < 0 ? Math.rint(spacings) : spacings);
     }
 
-    static double usualSpacing(Observations seen) {
-        if (seen.size() < 2) {
-            return 1;
-        }
-        double[] gaps = new double[seen.size() - 1];
-        for (int i = 0; i < gaps.length; i++) {
-            gaps[i] = seen.at(i + 1) - seen.at(i);
-        }
-        Arrays.sort(gaps);
-        return gaps[gaps.length / 2];
+    /** The unit of spacings, the same for all runs: the median of those of all readings that follow each other. */
+    static double usualSpacing(List<Problem.Run> runs) {
+        double[] gaps = runs.stream()
+                .flatMapToDouble(run -> gaps(run.observations()))
+                .sorted()
+                .toArray();
+        return gaps.length == 0 ? 1 : gaps[gaps.length / 2];
     }
 
-    private static boolean even(Observations seen) {
-        double usual = usualSpacing(seen);
-        for (int i = 1; i < seen.size(); i++) {
-            if (Math.abs(seen.at(i) - seen.at(i - 1) - usual) > 1e-6 * usual) {
-                return false;
-            }
-        }
-        return true;
+    private static DoubleStream gaps(Observations seen) {
+        return IntStream.range(1, seen.size()).mapToDouble(i -> seen.at(i) - seen.at(i - 1));
+    }
+
+    private static boolean even(Problem problem) {
+        double usual = problem.spacing();
+        return problem.runs().stream()
+                .flatMapToDouble(run -> gaps(run.observations()))
+                .allMatch(gap -> Math.abs(gap - usual) <= 1e-6 * usual);
     }
 
     /** The correlation that makes the deviations most likely, by golden section; the likelihood has one maximum in practice. */
     static double estimate(Problem problem, Rows rows) {
-        boolean even = problem.runs().stream().allMatch(run -> even(run.observations()));
-        double low = even ? -MOST : 0;
+        double low = even(problem) ? -MOST : 0;
         double high = MOST;
         for (int i = 0; i < 60; i++) {
             double left = high - GOLDEN * (high - low);
@@ -90,9 +86,9 @@ final class Following {
         double logs = 0;
         int number = 0;
         int first = 0;
+        double usual = problem.spacing();
         for (Problem.Run run : problem.runs()) {
             Observations seen = run.observations();
-            double usual = usualSpacing(seen);
             int before = -1;
             for (int i = 0; i < seen.size(); i++) {
                 double e = rows.deviations[first + i];

@@ -143,24 +143,24 @@ final class Identifying {
         Solution solution = search.solution();
         for (Problem.Run run : problem.runs()) {
             run.model().otherReadings(run.pick(search.minimum().theta())).forEach((reading, model) -> {
-                List<double[]> rows = new ArrayList<>(Arrays.asList(solution.rows().slopes));
                 Predicted predicted = model.at(run.pick(search.minimum().theta()));
                 double[] deviations = new double[run.observations().size()];
                 Arrays.setAll(deviations, run.observations()::deviation);
                 Arrays.sort(deviations);
                 double deviation =
                         deviations[deviations.length / 2] * search.noise().scatter();
-                for (int i = 0; i < predicted.size(); i++) {
-                    double[] row = new double[problem.slots().size()];
-                    for (int k = 0; k < run.places().length; k++) {
-                        row[run.places()[k]] += predicted.slope(i, k) / deviation;
+                int known = solution.rows().residuals.length;
+                double[][] slopes = Arrays.stream(solution.rows().slopes())
+                        .map(column -> Arrays.copyOf(column, known + predicted.size()))
+                        .toArray(double[][]::new);
+                for (int k = 0; k < run.places().length; k++) {
+                    double[] column = slopes[run.places()[k]];
+                    for (int i = 0; i < predicted.size(); i++) {
+                        column[known + i] += predicted.slope(i, k) / deviation;
                     }
-                    rows.add(row);
                 }
-                Information more = Information.of(
-                        rows.toArray(double[][]::new),
-                        information.free,
-                        problem.slots().size());
+                Information more =
+                        Information.of(slopes, information.free, problem.slots().size());
                 answers.add(further(reading + " (run " + run.id() + ")", more, weak));
             });
         }

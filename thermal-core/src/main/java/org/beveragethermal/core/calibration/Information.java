@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.calibration;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 
@@ -18,6 +20,8 @@ final class Information {
     private static final double ZERO = 1e-11;
     /** A parameter takes part in a direction that is not determined if its share there is above this. */
     private static final double SHARE = 1e-3;
+    /** What is left of a change in a direction beyond this part of its terms is no rounding. */
+    private static final double MATTERS = 1e-6;
 
     /** Slots that are free. */
     final int[] free;
@@ -29,8 +33,17 @@ final class Information {
     final double[][] covariance;
     /** For each slot, whether it takes part in a direction that is not determined. */
     final boolean[] undetermined;
+    /** The directions that are not determined, over all slots. */
+    private final List<double[]> lost;
 
-    private Information(int[] free, int rank, double condition, double[][] covariance, boolean[] undetermined) {
+    private Information(
+            int[] free,
+            int rank,
+            double condition,
+            double[][] covariance,
+            boolean[] undetermined,
+            List<double[]> lost) {
+        this.lost = lost;
         this.free = free;
         this.rank = rank;
         this.condition = condition;
@@ -38,32 +51,29 @@ final class Information {
         this.undetermined = undetermined;
     }
 
+    /** For each slot a column of slopes; of those that are free. */
     static Information of(double[][] slopes, int[] free, int slots) {
         int p = free.length;
         double[][] covariance = new double[slots][slots];
         boolean[] undetermined = new boolean[slots];
         if (p == 0) {
-            return new Information(free, 0, 1, covariance, undetermined);
+            return new Information(free, 0, 1, covariance, undetermined, List.of());
         }
         double[] length = new double[p];
-        // Short of rows, rows of zeros make a square.
-        double[][] scaled = new double[Math.max(slopes.length, p)][p];
+        double[][] triangle = Triangle.of(slopes, free);
         for (int j = 0; j < p; j++) {
-            for (double[] row : slopes) {
-                length[j] = Math.hypot(length[j], row[free[j]]);
+            for (int i = 0; i <= j; i++) {
+                length[j] = Math.hypot(length[j], triangle[i][j]);
             }
-            double unit = length[j] == 0 ? 1 : length[j];
-            for (int i = 0; i < slopes.length; i++) {
-                scaled[i][j] = slopes[i][free[j]] / unit;
+            for (int i = 0; i <= j; i++) {
+                triangle[i][j] /= unit(length[j]);
             }
         }
-        RealMatrix triangle = new QRDecomposition(new Array2DRowRealMatrix(scaled, false))
-                .getR()
-                .getSubMatrix(0, p - 1, 0, p - 1);
-        SingularValueDecomposition svd = new SingularValueDecomposition(triangle);
+        SingularValueDecomposition svd = new SingularValueDecomposition(new Array2DRowRealMatrix(triangle, false));
         double[] singular = svd.getSingularValues();
         RealMatrix v = svd.getV();
         int rank = 0;
+        List<double[]> lost = new ArrayList<>();
         for (int d = 0; d < p; d++) {
             if (singular[d] > ZERO * singular[0]) {
                 rank++;
@@ -76,17 +86,44 @@ final class Information {
                     }
                 }
             } else {
+                double[] direction = new double[slots];
+                lost.add(direction);
                 for (int a = 0; a < p; a++) {
+                    direction[free[a]] = v.getEntry(a, d) / unit(length[a]);
                     undetermined[free[a]] |= Math.abs(v.getEntry(a, d)) > SHARE;
                 }
             }
         }
         double condition = rank < p ? Double.POSITIVE_INFINITY : singular[0] / singular[p - 1];
-        return new Information(free, rank, condition, covariance, undetermined);
+        return new Information(free, rank, condition, covariance, undetermined, lost);
     }
 
     private static double unit(double length) {
         return length == 0 ? 1 : length;
+    }
+
+    /** Whether a linear function of the parameters changes in a direction that is not determined, beyond rounding. */
+    boolean isLost(double[] gradient) {
+        for (double[] direction : lost) {
+            double change = 0;
+            double size = 0;
+            for (int k : free) {
+                change += gradient[k] * direction[k];
+                size += Math.abs(gradient[k] * direction[k]);
+            }
+            if (Math.abs(change) > MATTERS * size) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The same where every residual is so many times smaller. */
+    Information scattered(double scatter) {
+        double[][] scaled = Arrays.stream(covariance)
+                .map(row -> Arrays.stream(row).map(c -> c * scatter * scatter).toArray())
+                .toArray(double[][]::new);
+        return new Information(free, rank, condition, scaled, undetermined, lost);
     }
 
     /** Variance of a linear function of the parameters. */

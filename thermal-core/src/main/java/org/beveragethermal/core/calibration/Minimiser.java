@@ -9,7 +9,6 @@ import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
@@ -26,7 +25,7 @@ final class Minimiser {
     enum Precision {
         /** As many digits as there are, polished. */
         FULL(1e-15, 1e-12, 1e-14),
-        /** Well within standard errors: for the many searches of profiles, repeated fits and validations. */
+        /** Well within standard errors: for models that are not exact, and for the many searches of profiles, repeated fits and validations. */
         QUICK(1e-8, 1e-6, 1e-8);
 
         private final double cost;
@@ -45,7 +44,7 @@ final class Minimiser {
     private static final double POLISH_FROM = 1e-3;
 
     private static final int POLISHES = 6;
-    private static final double RANK_TOLERANCE = 1e-300;
+    private static final int MOST_DESCENTS = 5;
     private static final double ROUNDING = 1e-12;
 
     private final Problem problem;
@@ -76,12 +75,16 @@ final class Minimiser {
         best = start.clone();
         bestRows = startRows;
         bestCost = bestRows.cost();
+        bestRows.slopes();
     }
 
     /** Searches from a start; parameters that are held stay there. */
     static Minimum from(Problem problem, Noise noise, double[] start, boolean[] held, Precision precision) {
         int most = problem.settings().mostEvaluations();
-        return new Minimiser(problem, noise, start, problem.rows(start, noise, false), held, precision, most).search();
+        Minimiser fresh =
+                new Minimiser(problem, noise, start, problem.rows(start, noise, false), held, precision, most);
+        fresh.evaluations = 1;
+        return fresh.search();
     }
 
     /** Searches on from where a search under other errors ended, with so many evaluations at most. */
@@ -115,24 +118,12 @@ final class Minimiser {
     private void polish(int[] free) {
         double before = POLISH_FROM;
         for (int i = 0; i < POLISHES && free.length > 0; i++) {
-            Rows rows = bestRows;
-            double[][] slopes = new double[rows.residuals.length][];
-            for (int row = 0; row < slopes.length; row++) {
-                slopes[row] = columns(rows.slopes[row], free);
-            }
-            QRDecomposition decomposition =
-                    new QRDecomposition(new Array2DRowRealMatrix(slopes, false), RANK_TOLERANCE);
-            if (slopes.length < free.length || !decomposition.getSolver().isNonSingular()) {
-                return;
-            }
-            double[] step = decomposition
-                    .getSolver()
-                    .solve(new ArrayRealVector(rows.residuals, false))
-                    .toArray();
-            double size = relative(new Array2DRowRealMatrix(slopes, false).operate(step), rows.residuals);
+            double[][] triangle = Triangle.of(bestRows.slopes(), free, bestRows.residuals);
+            double[] step = Triangle.solved(triangle);
+            double size = step.length == 0 ? Double.NaN : part(triangle);
             double[] next = best.clone();
             boolean inside = true;
-            for (int j = 0; j < free.length; j++) {
+            for (int j = 0; j < step.length; j++) {
                 Parameter parameter = problem.slots().get(free[j]).parameter();
                 next[free[j]] -= step[j];
                 inside &= next[free[j]] >= parameter.low() && next[free[j]] <= parameter.high();
@@ -144,6 +135,7 @@ final class Minimiser {
             Rows nextRows;
             try {
                 nextRows = problem.rows(next, noise, false);
+                nextRows.slopes();
             } catch (Problem.Infeasible noAnswer) {
                 return;
             }
@@ -158,22 +150,15 @@ final class Minimiser {
         }
     }
 
-    private static double relative(double[] change, double[] residuals) {
-        double changes = 0;
-        double squares = 0;
-        for (int i = 0; i < residuals.length; i++) {
-            changes += change[i] * change[i];
-            squares += residuals[i] * residuals[i];
+    /** How long the part of the last column is that the others explain, as a part of the whole. */
+    private static double part(double[][] triangle) {
+        int last = triangle.length - 1;
+        double explained = 0;
+        for (int i = 0; i < last; i++) {
+            explained += triangle[i][last] * triangle[i][last];
         }
-        return Math.sqrt(changes / Math.max(squares, Double.MIN_NORMAL));
-    }
-
-    private static double[] columns(double[] row, int[] free) {
-        double[] columns = new double[free.length];
-        for (int j = 0; j < free.length; j++) {
-            columns[j] = row[free[j]];
-        }
-        return columns;
+        double rest = triangle[last][last] * triangle[last][last];
+        return Math.sqrt(explained / Math.max(explained + rest, Double.MIN_NORMAL));
     }
 
     private int[] free(boolean[] atBound) {
@@ -199,43 +184,58 @@ final class Minimiser {
             }
             double gradient = 0;
             for (int i = 0; i < bestRows.residuals.length; i++) {
-                gradient += bestRows.slopes[i][k] * bestRows.residuals[i];
+                gradient += bestRows.slopes()[k][i] * bestRows.residuals[i];
             }
             pushing[k] = low ? gradient > 0 : gradient < 0;
         }
         return pushing;
     }
 
-    /** One search over the free parameters; whether it converged. */
+    /** Searches over the free parameters; whether it converged. */
     private boolean descend(int[] free) {
+        for (int again = 0; again < MOST_DESCENTS; again++) {
+            double[] from = best;
+            double reached;
+            try {
+                reached = descent(free);
+            } catch (ConvergenceException smallerIsNotNear) {
+                // Tolerances beyond rounding: the best point so far is the minimum to rounding.
+                return true;
+            } catch (TooManyEvaluationsException | TooManyIterationsException outOfBudget) {
+                return false;
+            }
+            // A point that was better than where the search went on from had its slopes; the search goes on from there.
+            if (reached <= bestCost * (1 + ROUNDING) || Arrays.equals(from, best)) {
+                return true;
+            }
+        }
+        return true;
+    }
+
+    /** One search from the best point so far; the cost where it ended. */
+    private double descent(int[] free) {
         double[] origin = best.clone();
         double[] start = new double[free.length];
         for (int j = 0; j < free.length; j++) {
             start[j] = best[free[j]];
         }
-        int rows = problem.readings() + problem.priors();
-        try {
-            new LevenbergMarquardtOptimizer(
-                            FIRST_STEP_FACTOR,
-                            precision.cost,
-                            precision.parameter,
-                            precision.orthogonality,
-                            Double.MIN_NORMAL)
-                    .optimize(new LeastSquaresBuilder()
-                            .model(point -> evaluate(origin, free, point, rows))
-                            .target(new double[rows])
-                            .start(start)
-                            .parameterValidator(point -> projected(free, point))
-                            .maxEvaluations(Math.max(1, most - evaluations))
-                            .maxIterations(Integer.MAX_VALUE)
-                            .build());
-            return true;
-        } catch (ConvergenceException smallerIsNotNear) {
-            // Tolerances beyond rounding: the best point so far is the minimum to rounding.
-            return true;
-        } catch (TooManyEvaluationsException | TooManyIterationsException outOfBudget) {
-            return false;
-        }
+        double root = new LevenbergMarquardtOptimizer(
+                        FIRST_STEP_FACTOR,
+                        precision.cost,
+                        precision.parameter,
+                        precision.orthogonality,
+                        Double.MIN_NORMAL)
+                .optimize(new LeastSquaresBuilder()
+                        .model(point -> evaluate(origin, free, point))
+                        .target(new double[free.length + 1])
+                        .start(start)
+                        .parameterValidator(point -> projected(free, point))
+                        // The first is known.
+                        .maxEvaluations(Math.max(1, most - evaluations) + 1)
+                        .maxIterations(Integer.MAX_VALUE)
+                        .build())
+                .getCost();
+        return root * root;
     }
 
     private RealVector projected(int[] free, RealVector point) {
@@ -247,35 +247,52 @@ final class Minimiser {
         return inside;
     }
 
-    private Rows rows(double[] theta) {
-        evaluations++;
-        return Arrays.equals(theta, best) ? bestRows : problem.rows(theta, noise, false);
-    }
-
-    private Pair<RealVector, RealMatrix> evaluate(double[] origin, int[] free, RealVector point, int size) {
+    /**
+     * Residuals and slopes at a point, turned so that all but one residual per parameter, and one for the rest, are 0: a search needs no
+     * more, as it only asks for lengths and products. Where the cost has not fallen there are no slopes, for the search will not go
+     * there.
+     */
+    private Pair<RealVector, RealMatrix> evaluate(double[] origin, int[] free, RealVector point) {
         double[] theta = origin.clone();
         for (int j = 0; j < free.length; j++) {
             theta[free[j]] = point.getEntry(j);
         }
-        double[][] slopes = new double[size][free.length];
-        Rows rows;
-        try {
-            rows = rows(theta);
-        } catch (Problem.Infeasible noAnswer) {
-            // Not a number never counts as smaller: the search tries a shorter step.
-            double[] none = new double[size];
-            Arrays.fill(none, Double.NaN);
-            return new Pair<>(new ArrayRealVector(none, false), new Array2DRowRealMatrix(slopes, false));
-        }
-        double cost = rows.cost();
-        if (cost < bestCost) {
+        boolean known = Arrays.equals(theta, best);
+        Rows rows = bestRows;
+        double cost = bestCost;
+        if (!known) {
+            evaluations++;
+            try {
+                rows = problem.rows(theta, noise, false);
+                cost = rows.cost();
+                if (cost < bestCost) {
+                    rows.slopes();
+                }
+            } catch (Problem.Infeasible noAnswer) {
+                // Not a number never counts as smaller: the search tries a shorter step.
+                return withoutSlopes(free.length, Double.NaN);
+            }
+            if (!(cost < bestCost)) {
+                return withoutSlopes(free.length, Math.sqrt(cost));
+            }
             bestCost = cost;
             bestRows = rows;
             best = theta;
         }
-        for (int i = 0; i < size; i++) {
-            slopes[i] = columns(rows.slopes[i], free);
+        double[][] triangle = Triangle.of(rows.slopes(), free, rows.residuals);
+        double[] residuals = new double[free.length + 1];
+        double[][] slopes = new double[free.length + 1][];
+        for (int i = 0; i <= free.length; i++) {
+            residuals[i] = triangle[i][free.length];
+            slopes[i] = Arrays.copyOf(triangle[i], free.length);
         }
-        return new Pair<>(new ArrayRealVector(rows.residuals, false), new Array2DRowRealMatrix(slopes, false));
+        return new Pair<>(new ArrayRealVector(residuals, false), new Array2DRowRealMatrix(slopes, false));
+    }
+
+    private static Pair<RealVector, RealMatrix> withoutSlopes(int free, double length) {
+        double[] residuals = new double[free + 1];
+        residuals[free] = length;
+        return new Pair<>(
+                new ArrayRealVector(residuals, false), new Array2DRowRealMatrix(new double[free + 1][free], false));
     }
 }

@@ -31,6 +31,16 @@ public interface Model {
     Predicted at(double[] parameters);
 
     /**
+     * Whether values are exact to rounding, as those of a formula are; a fit then goes to the last digits. Else, as where steps in time
+     * are cut, it ends where a further step would lower the cost by less than 1e-8 of itself.
+     *
+     * @return true unless the model says otherwise
+     */
+    default boolean isExact() {
+        return true;
+    }
+
+    /**
      * Other readings that could be taken of the same thing, for advice on what to measure next.
      *
      * @param parameters value of each parameter, in the order of {@link #parameters}, not modified

@@ -13,9 +13,10 @@ import org.beveragethermal.core.solver.SolverException;
  * @param slots entries of the vector of parameters
  * @param runs models with their readings
  * @param settings how errors are understood
+ * @param spacing usual spacing of readings, the unit in which errors that follow each other are counted; 1 if they do not
  * @param leftOut for each run, which readings are left out; empty if none is
  */
-record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean[]> leftOut) {
+record Problem(List<Slot> slots, List<Run> runs, Settings settings, double spacing, List<boolean[]> leftOut) {
 
     /** One entry of the vector of parameters. */
     record Slot(String name, Parameter parameter) {}
@@ -61,11 +62,11 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
     }
 
     Problem leavingOut(List<boolean[]> which) {
-        return new Problem(slots, runs, settings, which);
+        return new Problem(slots, runs, settings, spacing, which);
     }
 
     Problem withRuns(List<Run> newRuns) {
-        return new Problem(slots, newRuns, settings, leftOut);
+        return new Problem(slots, newRuns, settings, spacing, leftOut);
     }
 
     boolean censored() {
@@ -113,22 +114,29 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
 
     /** The same where the predictions are known. */
     Rows rows(double[] theta, List<Predicted> predicted, Noise noise, boolean information) {
-        Rows rows = new Rows(predicted, readings(), priors(), slots.size());
+        Rows rows = new Rows(predicted, readings(), priors(), made -> slopes(made, noise, information));
         int first = 0;
         for (int r = 0; r < runs.size(); r++) {
-            Run run = runs.get(r);
             fill(rows, r, first, predicted.get(r), noise, information);
-            if (settings.following()) {
-                Following.whiten(
-                        rows, run.observations(), first, noise.following(), leftOut.isEmpty() ? null : leftOut.get(r));
-            }
-            first += run.observations().size();
+            first += runs.get(r).observations().size();
+        }
+        if (settings.following()) {
+            Following.whiten(this, rows.residuals, noise.following());
         }
         System.arraycopy(rows.residuals, 0, rows.innovations, 0, rows.readings);
         if (!settings.loss().isSquares()) {
-            bend(rows, information);
+            for (int i = 0; i < rows.readings; i++) {
+                rows.residuals[i] = settings.loss().root(rows.innovations[i]);
+            }
         }
-        priorRows(rows, theta, first);
+        int row = first;
+        for (int k = 0; k < slots.size(); k++) {
+            Parameter parameter = slots.get(k).parameter();
+            if (parameter.prior().isPresent() && !parameter.fixed()) {
+                Parameter.Prior prior = parameter.prior().get();
+                rows.residuals[row++] = (theta[k] - prior.mean()) / prior.standardDeviation();
+            }
+        }
         return rows;
     }
 
@@ -154,7 +162,6 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
     private void fill(Rows rows, int r, int first, Predicted predicted, Noise noise, boolean information) {
         Run run = runs.get(r);
         Observations seen = run.observations();
-        int[] places = run.places();
         for (int i = 0; i < seen.size(); i++) {
             int row = first + i;
             rows.deviations[row] = Double.NaN;
@@ -163,31 +170,74 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
             }
             double deviation = deviation(seen, i, noise.scatter());
             double e = (predicted.value(i) - seen.value(i)) / deviation;
-            double factor = 1 / deviation;
+            rows.factors[row] = 1 / deviation;
             if (seen.kind(i) == Kind.EXACT) {
                 rows.residuals[row] = e;
                 rows.deviations[row] = (predicted.value(i) - seen.value(i)) / seen.deviation(i);
             } else if (Double.isInfinite(e) && e > 0 == (seen.kind(i) == Kind.ABOVE)) {
-                continue;
+                rows.factors[row] = 0;
             } else {
                 double z = seen.kind(i) == Kind.BELOW ? -e : e;
                 rows.residuals[row] = Math.sqrt(-2 * Tail.logProbability(z));
-                factor *= censoredSlope(rows.residuals[row], z, seen.kind(i), information);
+                rows.factors[row] *= censoredSlope(rows.residuals[row], z, seen.kind(i), information);
             }
             if (!Double.isFinite(rows.residuals[row])) {
                 throw new Infeasible(
                         "run " + run.id() + ": the model predicts " + predicted.value(i) + " for reading " + i, null);
             }
+        }
+    }
+
+    private double[][] slopes(Rows rows, Noise noise, boolean information) {
+        double[][] slopes = new double[slots.size()][rows.residuals.length];
+        int first = 0;
+        for (int r = 0; r < runs.size(); r++) {
+            double[][] columns = columns(runs.get(r), rows.predicted.get(r));
+            int[] places = runs.get(r).places();
             for (int k = 0; k < places.length; k++) {
-                double slope = predicted.slope(i, k) * factor;
-                if (!Double.isFinite(slope)) {
-                    throw new Infeasible(
-                            "run " + run.id() + ": slope " + predicted.slope(i, k) + " of reading " + i + " in "
-                                    + slots.get(places[k]).name(),
-                            null);
-                }
-                rows.slopes[row][places[k]] += slope;
+                add(columns[k], rows.factors, first, slopes[places[k]], runs.get(r), k);
             }
+            first += runs.get(r).observations().size();
+        }
+        for (double[] column : slopes) {
+            if (settings.following()) {
+                Following.whiten(this, column, noise.following());
+            }
+            if (!settings.loss().isSquares() && !information) {
+                for (int i = 0; i < rows.readings; i++) {
+                    column[i] *= settings.loss().rootSlope(rows.innovations[i]);
+                }
+            }
+        }
+        int row = first;
+        for (int k = 0; k < slots.size(); k++) {
+            Parameter parameter = slots.get(k).parameter();
+            if (parameter.prior().isPresent() && !parameter.fixed()) {
+                slopes[k][row++] = 1 / parameter.prior().get().standardDeviation();
+            }
+        }
+        return slopes;
+    }
+
+    private static double[][] columns(Run run, Predicted predicted) {
+        try {
+            return predicted.columns();
+        } catch (SolverException | IllegalArgumentException refusal) {
+            throw new Infeasible("run " + run.id() + ": " + refusal.getMessage(), refusal);
+        }
+    }
+
+    private void add(double[] column, double[] factors, int first, double[] slopes, Run run, int k) {
+        for (int i = 0; i < column.length; i++) {
+            double factor = factors[first + i];
+            double slope = factor == 0 ? 0 : column[i] * factor;
+            if (!Double.isFinite(slope)) {
+                throw new Infeasible(
+                        "run " + run.id() + ": slope " + column[i] + " of reading " + i + " in "
+                                + slots.get(run.places()[k]).name(),
+                        null);
+            }
+            slopes[first + i] += slope;
         }
     }
 
@@ -199,32 +249,6 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, List<boolean
         }
         double byZ = residual < 1e-150 ? 0 : -hazard / residual;
         return kind == Kind.BELOW ? -byZ : byZ;
-    }
-
-    private void bend(Rows rows, boolean information) {
-        for (int i = 0; i < rows.readings; i++) {
-            double r = rows.residuals[i];
-            if (!information) {
-                double slope = settings.loss().rootSlope(r);
-                for (int k = 0; k < slots.size(); k++) {
-                    rows.slopes[i][k] *= slope;
-                }
-            }
-            rows.residuals[i] = settings.loss().root(r);
-        }
-    }
-
-    private void priorRows(Rows rows, double[] theta, int first) {
-        int row = first;
-        for (int k = 0; k < slots.size(); k++) {
-            Parameter parameter = slots.get(k).parameter();
-            if (parameter.prior().isPresent() && !parameter.fixed()) {
-                Parameter.Prior prior = parameter.prior().get();
-                rows.residuals[row] = (theta[k] - prior.mean()) / prior.standardDeviation();
-                rows.slopes[row][k] = 1 / prior.standardDeviation();
-                row++;
-            }
-        }
     }
 
     /** A place where a model has no finite answer. */

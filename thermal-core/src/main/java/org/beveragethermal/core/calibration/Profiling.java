@@ -14,7 +14,11 @@ import org.beveragethermal.core.calibration.Profile.Point;
 final class Profiling {
 
     private static final double FARTHEST = 10;
-    private static final double ROOT_TOLERANCE = 1e-4;
+    /** How near the root has to come to the quantile, as a part of it. */
+    static final double SURE = 1e-4;
+    /** The same where a glance is enough: a five-hundredth of the half of the interval. */
+    static final double GLANCE = 2e-3;
+
     private static final int MOST_STEPS = 40;
 
     private final Problem problem;
@@ -24,10 +28,23 @@ final class Profiling {
     private final double probability;
     private final double stepUnit;
     private final double least;
+    private final double tolerance;
+    /** How the others follow the parameter, to first order. */
+    private final double[] direction;
+
     private final List<Point> points = new ArrayList<>();
     private double[] lastTheta;
 
-    private Profiling(Problem problem, Search search, int slot, double quantile, double probability, double stepUnit) {
+    private Profiling(
+            Problem problem,
+            Search search,
+            int slot,
+            double quantile,
+            double probability,
+            double stepUnit,
+            double tolerance) {
+        this.tolerance = tolerance;
+        this.direction = direction(search.solution().information(), slot);
         this.problem = problem;
         this.search = search;
         this.slot = slot;
@@ -40,8 +57,26 @@ final class Profiling {
     }
 
     /** The profile; {@code stepUnit} is the standard error by linearisation, or some length if there is none. */
-    static Profile of(Problem problem, Search search, int slot, double quantile, double probability, double stepUnit) {
-        return new Profiling(problem, search, slot, quantile, probability, stepUnit).walk();
+    static Profile of(
+            Problem problem,
+            Search search,
+            int slot,
+            double quantile,
+            double probability,
+            double stepUnit,
+            double tolerance) {
+        return new Profiling(problem, search, slot, quantile, probability, stepUnit, tolerance).walk();
+    }
+
+    private static double[] direction(Information information, int slot) {
+        double[] direction = new double[information.covariance.length];
+        double variance = information.covariance[slot][slot];
+        if (variance > 0 && !information.undetermined[slot]) {
+            for (int k : information.free) {
+                direction[k] = information.covariance[k][slot] / variance;
+            }
+        }
+        return direction;
     }
 
     private Profile walk() {
@@ -99,7 +134,7 @@ final class Profiling {
         double fa = rootFrom - quantile;
         double b = to;
         double fb = rootTo - quantile;
-        for (int i = 0; i < MOST_STEPS && Math.abs(fb) > ROOT_TOLERANCE * quantile; i++) {
+        for (int i = 0; i < MOST_STEPS && Math.abs(fb) > tolerance * quantile; i++) {
             double c = b - fb * (b - a) / (fb - fa);
             if (!Double.isFinite(c)) {
                 c = 0.5 * (a + b);
@@ -119,13 +154,15 @@ final class Profiling {
 
     /** Size of the root of the increase of the cost with the parameter held at a value. */
     private double rootAt(double value) {
-        double[] start = lastTheta.clone();
-        start[slot] = value;
-        boolean[] held = Search.fixed(problem);
-        held[slot] = true;
+        double[] followed = lastTheta.clone();
+        for (int k = 0; k < followed.length; k++) {
+            Parameter other = problem.slots().get(k).parameter();
+            double there = followed[k] + direction[k] * (value - lastTheta[slot]);
+            followed[k] = other.fixed() ? followed[k] : Math.max(other.low(), Math.min(other.high(), there));
+        }
         double root;
         try {
-            Minimum minimum = Minimiser.from(problem, search.noise(), start, held, Minimiser.Precision.QUICK);
+            Minimum minimum = least(followed, value);
             root = Math.sqrt(
                     Math.max(0, minimum.cost() - least) / search.solution().costSpread());
             lastTheta = minimum.theta();
@@ -135,5 +172,20 @@ final class Profiling {
         }
         points.add(new Point(value, Math.copySign(root, value - search.minimum().theta()[slot])));
         return root;
+    }
+
+    /** The least cost with the parameter held, from others that have followed it, or if the model has no answer there, have not. */
+    private Minimum least(double[] followed, double value) {
+        boolean[] held = Search.fixed(problem);
+        held[slot] = true;
+        double[] start = followed.clone();
+        start[slot] = value;
+        try {
+            return Minimiser.from(problem, search.noise(), start, held, Minimiser.Precision.QUICK);
+        } catch (Problem.Infeasible noAnswer) {
+            double[] stayed = lastTheta.clone();
+            stayed[slot] = value;
+            return Minimiser.from(problem, search.noise(), stayed, held, Minimiser.Precision.QUICK);
+        }
     }
 }

@@ -32,8 +32,14 @@ final class Redrawing {
     }
 
     static Bootstrap of(Problem problem, Search search, Bootstrap.Kind kind, Ensemble ensemble) {
-        Redrawing redrawing = new Redrawing(problem, search, kind == Bootstrap.Kind.RESIDUAL);
-        List<Optional<double[]>> answers = ensemble.runSeeded(redrawing::once);
+        Redrawing redrawing = new Redrawing(problem, search, kind != Bootstrap.Kind.PARAMETRIC);
+        boolean tangent = kind == Bootstrap.Kind.TANGENT;
+        if (tangent && problem.censored()) {
+            throw new IllegalArgumentException(
+                    "fits repeated on the tangent with readings below or above a value: expected exact readings");
+        }
+        List<Optional<double[]>> answers = ensemble.runSeeded(
+                random -> tangent ? Optional.of(redrawing.onTangent(random)) : redrawing.once(random));
         List<double[]> estimates = answers.stream().flatMap(Optional::stream).toList();
         return new Bootstrap(
                 kind,
@@ -69,18 +75,52 @@ final class Redrawing {
         }
         try {
             Search again = Search.from(
-                    problem.withRuns(runs), search.minimum().theta(), Search.fixed(problem), Minimiser.Precision.QUICK);
+                    problem.withRuns(runs), search.minimum(), Search.fixed(problem), Minimiser.Precision.QUICK);
             return again.minimum().converged() ? Optional.of(again.minimum().theta()) : Optional.empty();
         } catch (Problem.Infeasible noAnswer) {
             return Optional.empty();
         }
     }
 
+    /** One step of Gauss and Newton with the slopes at the estimates, after errors drawn anew. */
+    private double[] onTangent(SplittableRandom random) {
+        Rows rows = search.solution().rows();
+        Information information = search.solution().information();
+        Loss loss = problem.settings().loss();
+        double[] pull = rows.residuals.clone();
+        double bend = 0;
+        int exact = 0;
+        int row = 0;
+        for (int r = 0; r < problem.runs().size(); r++) {
+            for (int i = 0; i < problem.runs().get(r).observations().size(); i++, row++) {
+                pull[row] = Double.isNaN(rows.deviations[row]) ? 0 : loss.influence(-draw(pools.get(r), random));
+                bend += Double.isNaN(rows.deviations[row]) ? 0 : loss.influenceSlope(rows.innovations[row]);
+                exact += Double.isNaN(rows.deviations[row]) ? 0 : 1;
+            }
+        }
+        double[] theta = search.minimum().theta().clone();
+        double flatter = loss.isSquares() ? 1 : Math.max(bend / exact, 1e-3);
+        for (int b : information.free) {
+            double gradient = 0;
+            for (int i = 0; i < pull.length; i++) {
+                gradient += rows.slopes()[b][i] * pull[i];
+            }
+            for (int a : information.free) {
+                theta[a] -= information.covariance[a][b] * gradient / flatter;
+            }
+        }
+        for (int k : information.free) {
+            Parameter parameter = problem.slots().get(k).parameter();
+            theta[k] = Math.max(parameter.low(), Math.min(parameter.high(), theta[k]));
+        }
+        return theta;
+    }
+
     private Observations redrawn(int r, SplittableRandom random) {
         Observations seen = problem.runs().get(r).observations();
         double[] values = new double[seen.size()];
         Kind[] kinds = new Kind[seen.size()];
-        double usual = Following.usualSpacing(seen);
+        double usual = problem.spacing();
         double error = 0;
         for (int i = 0; i < values.length; i++) {
             double innovation = draw(pools.get(r), random);

@@ -5,17 +5,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.core.uncertainty.Interval;
 
 /** A fit in words and figures. */
 final class Report {
 
-    /** Repeated fits, parts left out and seed of both. */
+    /** Repeated fits where they ask no model, and where they do. */
     private static final int REPEATS = 199;
 
+    private static final int FEW_REPEATS = 49;
+    /** Parts left out, and seed of them and of repeated fits. */
     private static final int PARTS = 10;
+
     private static final long SEED = 20260101L;
     private static final double P = FitResult.USUAL_PROBABILITY;
     /** Leverage or Cook's distance beyond this is worth a word. */
@@ -25,19 +30,24 @@ final class Report {
     private final FitResult result;
     private final Map<String, Profile> profiles;
 
-    private Report(FitResult result) {
-        this.result = result;
+    private final AtomicInteger asked = new AtomicInteger();
+    private final Optional<Ensemble> repeats;
+
+    private Report(FitResult plain, Optional<Ensemble> repeats) {
+        this.result = plain.counting(asked);
         this.profiles = result.profiles();
+        this.repeats = repeats;
     }
 
-    static String of(FitResult result) {
-        Report report = new Report(result);
+    static String of(FitResult result, Optional<Ensemble> repeats) {
+        Report report = new Report(result, repeats);
         report.search();
         report.parameters();
         report.correlations();
         report.residuals();
         report.identifiability();
         report.choice();
+        report.cost();
         return report.text.toString();
     }
 
@@ -69,12 +79,10 @@ final class Report {
     }
 
     private void parameters() {
-        Bootstrap bootstrap = result.bootstrap(
-                result.problem().censored() ? Bootstrap.Kind.PARAMETRIC : Bootstrap.Kind.RESIDUAL,
-                Ensemble.of(REPEATS, SEED));
+        Bootstrap bootstrap = bootstrap();
         line(
-                "parameter: estimate, standard error; 95 %% intervals by linearisation, by profile, by %d repeated fits",
-                REPEATS);
+                "parameter: estimate, standard error; 95 %% intervals by linearisation, by profile, by %d repeated fits%s",
+                bootstrap.size(), bootstrap.kind() == Bootstrap.Kind.TANGENT ? " on the tangent" : "");
         for (Estimate estimate : result.estimates()) {
             if (estimate.status() == Estimate.Status.KEPT) {
                 line("  %s: %.6g, kept", estimate.name(), estimate.value());
@@ -97,6 +105,26 @@ final class Report {
         if (bootstrap.failed() > 0) {
             line("  %d of the repeated fits failed: their intervals are too narrow", bootstrap.failed());
         }
+    }
+
+    private Bootstrap bootstrap() {
+        boolean censored = result.problem().censored();
+        if (repeats.isEmpty() && !censored) {
+            return result.bootstrap(Bootstrap.Kind.TANGENT, Ensemble.of(REPEATS, SEED));
+        }
+        return result.bootstrap(
+                censored ? Bootstrap.Kind.PARAMETRIC : Bootstrap.Kind.RESIDUAL,
+                repeats.orElse(Ensemble.of(FEW_REPEATS, SEED)));
+    }
+
+    private void cost() {
+        line(
+                "for this report the models were asked %d times, %.0f times as often as for the fit",
+                asked.get(),
+                (double) asked.get()
+                        / Math.max(
+                                1,
+                                result.evaluations() * result.problem().runs().size()));
     }
 
     private static String figure(OptionalDouble value) {

@@ -29,6 +29,8 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
 
     /** The whole search of a fit. */
     static Search of(Problem problem) {
+        Precision precision =
+                problem.runs().stream().allMatch(run -> run.model().isExact()) ? Precision.FULL : Precision.QUICK;
         boolean[] held = fixed(problem);
         double[] given =
                 problem.slots().stream().mapToDouble(s -> s.parameter().start()).toArray();
@@ -37,7 +39,7 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
         SplittableRandom sources = new SplittableRandom(problem.settings().seed());
         for (int i = 0; i < problem.settings().starts(); i++) {
             try {
-                found.add(from(problem, i == 0 ? given : drawn(problem, sources.split()), held, Precision.FULL));
+                found.add(from(problem, i == 0 ? given : drawn(problem, sources.split()), held, precision));
             } catch (Problem.Infeasible noAnswer) {
                 refused.add(noAnswer);
             }
@@ -74,11 +76,24 @@ record Search(Minimum minimum, Noise noise, Solution solution, int starts, int a
 
     /** Parameters and errors in turn, from one start. */
     static Search from(Problem problem, double[] start, boolean[] held, Precision precision) {
-        Minimum minimum = Minimiser.from(problem, Noise.UNIT, start, held, precision);
-        Noise noise = next(problem, minimum, Noise.UNIT);
+        return from(problem, Minimiser.from(problem, Noise.UNIT, start, held, precision), precision, held);
+    }
+
+    /** The same from where models were asked before: by a fit of other readings, or of more. */
+    static Search from(Problem problem, Minimum known, boolean[] held, Precision precision) {
+        int most = problem.settings().mostEvaluations();
+        return from(problem, Minimiser.from(problem, Noise.UNIT, known, held, precision, most), precision, held);
+    }
+
+    private static Search from(Problem problem, Minimum first, Precision precision, boolean[] held) {
+        Minimum minimum = first;
         if (!Solution.needsTurns(problem)) {
-            return single(problem, minimum, noise);
+            Solution unit = Solution.of(problem, minimum, Noise.UNIT);
+            return problem.settings().scatterKnown()
+                    ? new Search(minimum, Noise.UNIT, unit, 1, 1)
+                    : new Search(minimum, new Noise(unit.scatter(), 0), unit.scattered(), 1, 1);
         }
+        Noise noise = next(problem, minimum, Noise.UNIT);
         int most = problem.settings().mostEvaluations();
         for (int round = 0; round < ROUNDS && minimum.evaluations() < most; round++) {
             int spent = minimum.evaluations();

@@ -3,6 +3,7 @@ package org.beveragethermal.core.calibration;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.beveragethermal.core.network.Node;
@@ -52,15 +53,28 @@ public record Sensed(Trajectory run, Map<String, DoubleUnaryOperator> placesK) {
      */
     public static Sensed in(Prediction prediction) {
         Map<String, DoubleUnaryOperator> places = new LinkedHashMap<>();
-        places.put(DRINK, prediction::meanTemperatureK);
-        if (prediction.contents().nodes().size() > 1) {
-            places.put(TOP, timeS -> prediction.topTemperaturesK(timeS)[0]);
-            places.put(BOTTOM, timeS -> prediction.bottomTemperaturesK(timeS)[0]);
+        List<Node> nodes = prediction.contents().nodes();
+        places.put(
+                DRINK,
+                new NodeMean(
+                        nodes, prediction.contents().shares(), prediction::meanTemperatureK, prediction::isFilled));
+        if (nodes.size() > 1) {
+            places.put(
+                    TOP,
+                    end(
+                            nodes.get(nodes.size() - 1),
+                            prediction,
+                            timeS -> prediction.topTemperaturesK(timeS)[0]));
+            places.put(BOTTOM, end(nodes.get(0), prediction, timeS -> prediction.bottomTemperaturesK(timeS)[0]));
         }
         for (WallBand band : prediction.bands()) {
-            places.put(WALL + band.name(), timeS -> prediction.trajectory().temperatureK(band.wall(), timeS));
+            places.put(WALL + band.name(), NodeMean.of(prediction.trajectory(), band.wall()));
         }
         return new Sensed(prediction.trajectory(), places);
+    }
+
+    private static NodeMean end(Node node, Prediction prediction, DoubleUnaryOperator one) {
+        return new NodeMean(List.of(node), List.of(1.0), one, prediction::isFilled);
     }
 
     /**
@@ -73,7 +87,7 @@ public record Sensed(Trajectory run, Map<String, DoubleUnaryOperator> placesK) {
     public static Sensed in(Trajectory run, Node... nodes) {
         Map<String, DoubleUnaryOperator> places = new LinkedHashMap<>();
         for (Node node : nodes) {
-            places.put(node.name(), timeS -> run.temperatureK(node, timeS));
+            places.put(node.name(), NodeMean.of(run, node));
         }
         return new Sensed(run, places);
     }

@@ -2,13 +2,15 @@
 package org.beveragethermal.core.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a thermometer makes of the temperature around it: it follows late, and it is off by a constant. Immutable.
  *
- * <p>It follows by dθ/dt = (T − θ)/τ. Between looks at the temperature, which are as close as the readings and 2,000 in a run, the
+ * <p>It follows by dθ/dt = (T − θ)/τ. Between looks at the temperature, which are as close as the readings and 1,000 in a run at least, the
  * temperature is taken as a straight line, for which the answer is exact. What rounding of the display does is said of the readings:
  * {@link Observations#quantised}.
  *
@@ -18,7 +20,7 @@ import java.util.Optional;
  */
 public record Sensor(Optional<String> lag, Optional<String> start, Optional<String> bias) {
 
-    private static final int LOOKS = 2000;
+    private static final int LOOKS = 1000;
 
     /** A thermometer that is right and follows at once. */
     public static final Sensor IDEAL = new Sensor(Optional.empty(), Optional.empty(), Optional.empty());
@@ -61,100 +63,143 @@ public record Sensor(Optional<String> lag, Optional<String> start, Optional<Stri
         return names;
     }
 
-    /** Times at which the temperature has to be known for readings at given ascending times. */
-    double[] looks(double[] timesS) {
+    /**
+     * Times at which the temperature has to be known.
+     *
+     * @param atS ascending times [s]
+     * @param ofReading for each reading, the look at its time
+     */
+    @SuppressWarnings("ArrayRecordComponent") // internal, never compared
+    record Looks(double[] atS, int[] ofReading) {
+
+        /** Of what is known at looks, what is known at readings. */
+        private double[] picked(double[] known) {
+            double[] picked = new double[ofReading.length];
+            for (int i = 0; i < picked.length; i++) {
+                picked[i] = known[ofReading[i]];
+            }
+            return picked;
+        }
+    }
+
+    /** Looks for readings at given ascending times. */
+    Looks looks(double[] timesS) {
         if (lag.isEmpty()) {
-            return timesS;
+            return new Looks(timesS, IntStream.range(0, timesS.length).toArray());
         }
         double widest = timesS[timesS.length - 1] / LOOKS;
-        List<Double> looks = new ArrayList<>();
+        // Each reading, the beginning, and as many between as fit.
+        double[] looks = new double[timesS.length + LOOKS + 2];
+        int[] ofReading = new int[timesS.length];
         double before = 0;
-        looks.add(before);
-        for (double time : timesS) {
+        int last = 0;
+        for (int r = 0; r < timesS.length; r++) {
+            double time = timesS[r];
             int parts = (int) Math.ceil((time - before) / widest - 1e-9);
             for (int i = 1; i < parts; i++) {
-                looks.add(before + (time - before) * i / parts);
+                looks[++last] = before + (time - before) * i / parts;
             }
             if (time > before) {
-                looks.add(time);
+                looks[++last] = time;
             }
+            ofReading[r] = last;
             before = time;
         }
-        return looks.stream().mapToDouble(d -> d).toArray();
+        return new Looks(Arrays.copyOf(looks, last + 1), ofReading);
     }
 
     /**
      * Readings from temperatures at the looks.
      *
-     * @param timesS times of readings, ascending
      * @param looks what {@link #looks} gave
-     * @param temperatures temperature at each look with its slopes in parameters outside the thermometer
+     * @param temperatures temperature at each look [K]
      * @param own values of {@link #parameters}
-     * @return readings; slopes in the parameters outside first, then in {@link #parameters}
+     * @return readings [K]
      */
-    Predicted read(double[] timesS, double[] looks, Predicted temperatures, double[] own, int outside) {
-        int slots = outside + own.length;
-        double[] values = new double[timesS.length];
-        double[][] slopes = new double[timesS.length][slots];
-        double bias = this.bias.isPresent() ? own[own.length - 1] : 0;
-        double[] now = new double[1 + slots];
-        begin(now, temperatures, own, outside);
-        int look = 0;
-        for (int i = 0; i < timesS.length; i++) {
-            if (lag.isEmpty()) {
-                copy(temperatures, i, outside, now);
-            } else {
-                while (looks[look] < timesS[i]) {
-                    follow(now, temperatures, look, looks[look + 1] - looks[look], own[0], outside);
-                    look++;
-                }
-            }
-            values[i] = now[0] + bias;
-            System.arraycopy(now, 1, slopes[i], 0, slots);
-            if (this.bias.isPresent()) {
-                slopes[i][slots - 1] = 1;
-            }
+    double[] read(Looks looks, double[] temperatures, double[] own) {
+        double[] readings = temperatures;
+        if (lag.isPresent()) {
+            double first = start.isPresent() ? own[1] : temperatures[0];
+            readings = looks.picked(followed(looks.atS(), temperatures, lagS(own), first));
         }
-        return Predicted.of(values, slopes);
+        double off = bias.isPresent() ? own[own.length - 1] : 0;
+        return off == 0 ? readings : Arrays.stream(readings).map(r -> r + off).toArray();
     }
 
-    private static void copy(Predicted temperatures, int i, int outside, double[] now) {
-        now[0] = temperatures.value(i);
-        for (int k = 0; k < outside; k++) {
-            now[1 + k] = temperatures.slope(i, k);
+    /**
+     * Slopes of readings.
+     *
+     * @param looks what {@link #looks} gave
+     * @param temperatures temperature at each look [K]
+     * @param outside for each parameter outside the thermometer, the slope of the temperature at each look
+     * @param own values of {@link #parameters}
+     * @return for each parameter outside, then for each of {@link #parameters}, the slope of each reading
+     */
+    double[][] slopes(Looks looks, double[] temperatures, double[][] outside, double[] own) {
+        List<double[]> slopes = new ArrayList<>();
+        for (double[] column : outside) {
+            // What follows late follows slopes as it follows temperatures.
+            double first = start.isPresent() ? 0 : column[0];
+            slopes.add(lag.isEmpty() ? column : looks.picked(followed(looks.atS(), column, lagS(own), first)));
         }
+        if (lag.isPresent()) {
+            double first = start.isPresent() ? own[1] : temperatures[0];
+            slopes.add(looks.picked(followedByLag(looks.atS(), temperatures, own[0], first)));
+        }
+        if (start.isPresent()) {
+            slopes.add(
+                    lag.isEmpty()
+                            ? new double[looks.ofReading().length]
+                            : looks.picked(followed(looks.atS(), new double[looks.atS().length], own[0], 1)));
+        }
+        if (bias.isPresent()) {
+            double[] ones = new double[looks.ofReading().length];
+            Arrays.fill(ones, 1);
+            slopes.add(ones);
+        }
+        return slopes.toArray(double[][]::new);
     }
 
-    private void begin(double[] now, Predicted temperatures, double[] own, int outside) {
-        if (lag.isEmpty()) {
-            return;
-        }
+    private static double lagS(double[] own) {
         if (!(own[0] > 0)) {
             throw new IllegalArgumentException("lag of a thermometer " + own[0] + " s: expected above 0 s");
         }
-        copy(temperatures, 0, outside, now);
-        if (start.isPresent()) {
-            java.util.Arrays.fill(now, 0);
-            now[0] = own[1];
-            now[1 + outside + 1] = 1;
-        }
+        return own[0];
     }
 
-    /** One look further: θ and its slopes in everything. */
-    private static void follow(double[] now, Predicted temperatures, int look, double width, double lagS, int outside) {
-        double rest = Math.exp(-width / lagS);
-        double before = temperatures.value(look);
-        double after = temperatures.value(look + 1);
-        double behind = (after - before) / width;
-        double apart = now[0] - before + behind * lagS;
-        now[0] = after - behind * lagS + apart * rest;
-        for (int k = 0; k < now.length - 1; k++) {
-            double slopeBefore = k < outside ? temperatures.slope(look, k) : 0;
-            double slopeAfter = k < outside ? temperatures.slope(look + 1, k) : 0;
-            double slopeBehind = (slopeAfter - slopeBefore) / width;
-            double direct = k == outside ? -behind + behind * rest + apart * rest * width / (lagS * lagS) : 0;
-            now[1 + k] =
-                    slopeAfter - slopeBehind * lagS + (now[1 + k] - slopeBefore + slopeBehind * lagS) * rest + direct;
+    /** What follows a course that is straight between looks. */
+    private static double[] followed(double[] looks, double[] course, double lagS, double first) {
+        double[] now = new double[looks.length];
+        now[0] = first;
+        double width = Double.NaN;
+        double rest = 0;
+        for (int i = 1; i < looks.length; i++) {
+            if (looks[i] - looks[i - 1] != width) {
+                width = looks[i] - looks[i - 1];
+                rest = Math.exp(-width / lagS);
+            }
+            double behind = (course[i] - course[i - 1]) / width * lagS;
+            now[i] = course[i] - behind + (now[i - 1] - course[i - 1] + behind) * rest;
         }
+        return now;
+    }
+
+    /** How it changes with the lag. */
+    private static double[] followedByLag(double[] looks, double[] course, double lagS, double first) {
+        double[] slope = new double[looks.length];
+        double now = first;
+        double width = Double.NaN;
+        double rest = 0;
+        for (int i = 1; i < looks.length; i++) {
+            if (looks[i] - looks[i - 1] != width) {
+                width = looks[i] - looks[i - 1];
+                rest = Math.exp(-width / lagS);
+            }
+            double rise = (course[i] - course[i - 1]) / width;
+            double apart = now - course[i - 1] + rise * lagS;
+            slope[i] = rest * (slope[i - 1] + rise + apart * width / (lagS * lagS)) - rise;
+            now = course[i] - rise * lagS + apart * rest;
+        }
+        return slope;
     }
 }

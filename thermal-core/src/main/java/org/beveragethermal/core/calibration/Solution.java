@@ -57,14 +57,32 @@ record Solution(
                 free[p++] = k;
             }
         }
-        Information information = Information.of(rows.slopes, Arrays.copyOf(free, p), slots);
+        Information information = Information.of(rows.slopes(), Arrays.copyOf(free, p), slots);
         double[] leverages = new double[rows.readings];
+        double[] gradient = new double[slots];
         double effective = 0;
         for (int i = 0; i < rows.readings; i++) {
-            leverages[i] = Math.min(1, information.variance(rows.slopes[i]));
+            for (int k = 0; k < slots; k++) {
+                gradient[k] = rows.slopes()[k][i];
+            }
+            leverages[i] = Math.min(1, information.variance(gradient));
             effective += leverages[i];
         }
         return summed(problem, noise, rows, information, leverages, effective);
+    }
+
+    /** The solution of plain least squares under the scatter that it says, found under a scatter of 1. */
+    Solution scattered() {
+        return new Solution(
+                rows.scattered(scatter),
+                information.scattered(scatter),
+                leverages,
+                effective,
+                used,
+                scatter,
+                spread,
+                costSpread,
+                deviance);
     }
 
     private static Solution summed(
@@ -173,7 +191,7 @@ record Solution(
         double logs = 0;
         for (int r = 0, row = 0; r < problem.runs().size(); r++) {
             Observations seen = problem.runs().get(r).observations();
-            double usual = Following.usualSpacing(seen);
+            double usual = problem.spacing();
             int before = -1;
             for (int i = 0; i < seen.size(); i++, row++) {
                 if (Double.isNaN(rows.deviations[row])) {

@@ -2,21 +2,29 @@
 package org.beveragethermal.core.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.solver.RunReadings;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A thermal prediction as a model to be fitted: readings [K] of a thermometer at a place, from multipliers on laws and inputs such as
  * the temperature at the start or of the room.
  *
- * <p>Slopes are differences of second order between runs along one frozen sequence of steps, that of the run itself ({@link
- * NetworkSolver#alongStepsOf}): slopes of what is computed, to some eight digits, for anything that goes in. Two runs per parameter.
+ * <p>Slopes in multipliers come with the run: the variational equations are integrated along its steps with the derivatives that its
+ * paths state ({@link RunReadings}), which costs a third of a run for all of them together; they agree with differences to some 1e-4.
+ * That holds where multipliers act through the laws of the networks alone, and then, if there are no inputs, the same networks are run
+ * again instead of the setting. The first time that slopes are asked for this is made sure of, by two more runs: a setting may use a
+ * multiplier otherwise, or set a run up by the outcome of another. Where it does not hold, for inputs and for places that are no nodes
+ * of the run, slopes are differences of second order between runs of the setting along one frozen sequence of steps, that of the run
+ * itself ({@link NetworkSolver#alongStepsOf}): two runs per parameter. Slopes in the parameters of the thermometer are exact.
  *
- * <p>Immutable and thread-safe if its setting is.
+ * <p>Thread-safe if its setting is; immutable but for that it remembers what it made sure of.
  */
 public final class TemperatureModel implements Model {
 
@@ -37,7 +45,12 @@ public final class TemperatureModel implements Model {
     /** Part of a parameter by which it is moved for a slope. */
     private static final double STEP = 1e-4;
 
-    private static final double TOLERANCE_K = 1e-5;
+    /** Networks that are run again do as the setting does if no temperature differs by more [K]. */
+    private static final double SAME_K = 1e-8;
+    /** At so many times and the first. */
+    private static final int COMPARED = 16;
+
+    private static final double TOLERANCE_K = 1e-4;
 
     private final Setting setting;
     private final List<String> multipliers;
@@ -45,7 +58,12 @@ public final class TemperatureModel implements Model {
     private final Sensor sensor;
     private final String place;
     private final double[] timesS;
+    private final Sensor.Looks looks;
     private final NetworkSolver solver;
+    /** Whether multipliers act through the laws of the networks alone; null until it was looked into. */
+    private volatile @Nullable Boolean throughLaws;
+    /** A run whose networks can be run again instead of the setting; null if there is none. */
+    private volatile @Nullable Sensed again;
 
     private TemperatureModel(
             Setting setting,
@@ -61,11 +79,12 @@ public final class TemperatureModel implements Model {
         this.sensor = sensor;
         this.place = place;
         this.timesS = timesS;
+        this.looks = sensor.looks(timesS);
         this.solver = solver;
     }
 
     /**
-     * A model of readings of the first place of a setting, without parameters yet, with a tolerance of 1e-5 K per step.
+     * A model of readings of the first place of a setting, without parameters yet, with a tolerance of 1e-4 K per step.
      *
      * @param timesS times of the readings since the start [s], ascending, ≥ 0, not modified
      * @param setting what happens
@@ -167,33 +186,92 @@ public final class TemperatureModel implements Model {
     }
 
     @Override
-    public Predicted at(double[] parameters) {
-        int outside = multipliers.size() + inputs.size();
-        double[] looks = sensor.looks(timesS);
-        NetworkSolver own = solver.withMultipliers(factors(parameters));
-        Sensed sensed = setting.run(values(parameters), own);
-        double[] temperatures = temperatures(sensed, looks);
-        double[][] slopes = new double[looks.length][outside];
-        for (int k = 0; k < outside; k++) {
-            double step = STEP * (parameters[k] == 0 ? 1 : Math.abs(parameters[k]));
-            boolean twoSided = k >= multipliers.size() || parameters[k] >= step;
-            double[] up = moved(sensed, parameters, k, twoSided ? step : 2 * step, looks);
-            double[] other = moved(sensed, parameters, k, twoSided ? -step : step, looks);
-            for (int i = 0; i < looks.length; i++) {
-                slopes[i][k] = twoSided
-                        ? (up[i] - other[i]) / (2 * step)
-                        : (4 * other[i] - 3 * temperatures[i] - up[i]) / (2 * step);
-            }
-        }
-        double[] ofSensor = java.util.Arrays.copyOfRange(parameters, outside, parameters.length);
-        return sensor.read(timesS, looks, Predicted.of(temperatures, slopes), ofSensor, outside);
+    public boolean isExact() {
+        return false;
     }
 
-    private double[] moved(Sensed sensed, double[] parameters, int k, double step, double[] looks) {
+    @Override
+    public Predicted at(double[] parameters) {
+        int outside = multipliers.size() + inputs.size();
+        double[] ofSensor = Arrays.copyOfRange(parameters, outside, parameters.length);
+        Sensed sensed = sensed(parameters);
+        double[] temperatures = temperatures(sensed);
+        return Predicted.of(
+                sensor.read(looks, temperatures, ofSensor),
+                () -> sensor.slopes(looks, temperatures, slopes(sensed, parameters, temperatures), ofSensor));
+    }
+
+    /** The setting, or where it is known to be nothing else, its networks run again. */
+    private Sensed sensed(double[] parameters) {
+        Sensed known = again;
+        return known == null
+                ? setting.run(values(parameters), solver.withMultipliers(factors(parameters)))
+                : new Sensed(RunReadings.again(known.run(), solver, factors(parameters)), known.placesK());
+    }
+
+    /** For each parameter outside the thermometer, slopes of the temperatures. */
+    private double[][] slopes(Sensed sensed, double[] parameters, double[] temperatures) {
+        double[][] slopes = new double[multipliers.size() + inputs.size()][];
+        int known = 0;
+        if (place(sensed) instanceof NodeMean mean && !multipliers.isEmpty() && throughLaws(sensed, mean, parameters)) {
+            for (double[] slope : mean.of(sensed.run()).slopes(multipliers, looks.atS())) {
+                slopes[known++] = slope;
+            }
+        }
+        for (int k = known; k < slopes.length; k++) {
+            slopes[k] = difference(sensed, parameters, k, temperatures);
+        }
+        return slopes;
+    }
+
+    /** Whether multipliers act through the laws of the networks alone; looked into once, with all of them moved. */
+    private boolean throughLaws(Sensed sensed, NodeMean mean, double[] parameters) {
+        Boolean known = throughLaws;
+        if (known == null) {
+            double[] moved = parameters.clone();
+            for (int k = 0; k < multipliers.size(); k++) {
+                moved[k] *= 1 + STEP;
+            }
+            NetworkSolver steps = solver.alongStepsOf(sensed.run());
+            Sensed setUp = setting.run(values(moved), steps.withMultipliers(factors(moved)));
+            RunReadings ranAgain = mean.of(RunReadings.again(sensed.run(), steps, factors(moved)));
+            known = true;
+            for (int i = 0; i <= COMPARED; i++) {
+                double[] at = {looks.atS()[i * (looks.atS().length - 1) / COMPARED]};
+                known &= Math.abs(place(setUp).applyAsDouble(at[0]) - ranAgain.temperaturesK(at)[0]) <= SAME_K;
+            }
+            if (known && inputs.isEmpty() && Arrays.stream(looks.atS()).allMatch(mean.filled())) {
+                again = sensed;
+            }
+            throughLaws = known;
+        }
+        return known;
+    }
+
+    private double[] difference(Sensed sensed, double[] parameters, int k, double[] temperatures) {
+        double step = STEP * (parameters[k] == 0 ? 1 : Math.abs(parameters[k]));
+        boolean twoSided = k >= multipliers.size() || parameters[k] >= step;
+        double[] up = moved(sensed, parameters, k, twoSided ? step : 2 * step);
+        double[] other = moved(sensed, parameters, k, twoSided ? -step : step);
+        double[] slopes = new double[looks.atS().length];
+        for (int i = 0; i < temperatures.length; i++) {
+            slopes[i] = twoSided
+                    ? (up[i] - other[i]) / (2 * step)
+                    : (4 * other[i] - 3 * temperatures[i] - up[i]) / (2 * step);
+        }
+        return slopes;
+    }
+
+    private double[] moved(Sensed sensed, double[] parameters, int k, double step) {
         double[] moved = parameters.clone();
         moved[k] += step;
-        NetworkSolver along = solver.withMultipliers(factors(moved)).alongStepsOf(sensed.run());
-        return temperatures(setting.run(values(moved), along), looks);
+        return along(sensed, moved);
+    }
+
+    /** The setting at other parameters along the steps of a run. */
+    private double[] along(Sensed sensed, double[] parameters) {
+        NetworkSolver steps = solver.withMultipliers(factors(parameters)).alongStepsOf(sensed.run());
+        return temperatures(setting.run(values(parameters), steps));
     }
 
     private Map<String, Double> factors(double[] parameters) {
@@ -212,7 +290,14 @@ public final class TemperatureModel implements Model {
         return values;
     }
 
-    private double[] temperatures(Sensed sensed, double[] looks) {
+    private double[] temperatures(Sensed sensed) {
+        DoubleUnaryOperator read = place(sensed);
+        return read instanceof NodeMean mean
+                ? mean.temperaturesK(sensed.run(), looks.atS())
+                : Arrays.stream(looks.atS()).map(read).toArray();
+    }
+
+    private DoubleUnaryOperator place(Sensed sensed) {
         DoubleUnaryOperator read = place.isEmpty()
                 ? sensed.placesK().values().iterator().next()
                 : sensed.placesK().get(place);
@@ -220,11 +305,7 @@ public final class TemperatureModel implements Model {
             throw new FitException(
                     "place " + place + ": expected one of " + sensed.placesK().keySet());
         }
-        double[] temperatures = new double[looks.length];
-        for (int i = 0; i < looks.length; i++) {
-            temperatures[i] = read.applyAsDouble(looks[i]);
-        }
-        return temperatures;
+        return read;
     }
 
     /**

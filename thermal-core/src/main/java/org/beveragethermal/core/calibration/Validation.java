@@ -7,7 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.IntFunction;
+import java.util.function.Function;
+import org.beveragethermal.core.calibration.Minimiser.Precision;
 
 /** Leaves readings out in turn, and predicts them. */
 final class Validation {
@@ -24,7 +25,12 @@ final class Validation {
         if (!problem.settings().following()) {
             shuffle(part, new SplittableRandom(seed));
         }
-        return of(problem, search, parts, part, left -> search.minimum().theta());
+        return of(
+                problem,
+                search,
+                parts,
+                part,
+                without -> Search.from(without, search.minimum(), Search.fixed(problem), Precision.QUICK));
     }
 
     /** One run is a part; only what the runs share can be learnt from the others. */
@@ -36,7 +42,19 @@ final class Validation {
                 part[row++] = r;
             }
         }
-        return of(problem, search, problem.runs().size(), part, left -> withoutOwn(problem, search, left));
+        return of(problem, search, problem.runs().size(), part, without -> {
+            double[] start = withoutOwn(problem, search, leftOut(without));
+            return Search.from(without, start, Search.fixed(problem), Precision.QUICK);
+        });
+    }
+
+    /** The run that is left out. */
+    private static int leftOut(Problem without) {
+        int run = 0;
+        while (!without.isLeftOut(run, 0)) {
+            run++;
+        }
+        return run;
     }
 
     /** The estimates; but what only the left-out run tells begins where the fit began. */
@@ -66,17 +84,13 @@ final class Validation {
     }
 
     private static CrossValidation of(
-            Problem problem, Search search, int parts, int[] part, IntFunction<double[]> starts) {
+            Problem problem, Search search, int parts, int[] part, Function<Problem, Search> fit) {
         double squares = 0;
         int number = 0;
         int failed = 0;
         for (int left = 0; left < parts; left++) {
             try {
-                Minimum minimum = Search.from(
-                                problem.leavingOut(masks(problem, part, left)),
-                                starts.apply(left),
-                                Search.fixed(problem),
-                                Minimiser.Precision.QUICK)
+                Minimum minimum = fit.apply(problem.leavingOut(masks(problem, part, left)))
                         .minimum();
                 double[] deviations = problem.rows(minimum.theta(), minimum.predicted(), Noise.UNIT, false).deviations;
                 for (int i = 0; i < part.length; i++) {

@@ -37,11 +37,12 @@
  * weights, outliers ({@link org.beveragethermal.core.calibration.Loss}), errors that follow each other, or be no more than "below",
  * "above" and "not while it was watched".
  *
- * <p><b>Method.</b> Levenberg–Marquardt (Commons Math, after MINPACK) on residuals and exact slopes, then Gauss–Newton steps for the
- * last digits; bounds by projection and a set of held parameters that satisfies the conditions of Karush, Kuhn and Tucker; covariances
- * by orthogonal transformations of the slopes. Censored readings enter with their probability, a robust loss as the square of its
- * root, correlated errors by whitening with a correlation that is most likely; scatter, correlation and parameters are estimated in
- * turn. Slopes of thermal predictions are differences along one frozen sequence of steps, never between runs that choose their own.
+ * <p><b>Method.</b> Levenberg–Marquardt (Commons Math, after MINPACK) on residuals and slopes; where models are exact, Gauss–Newton
+ * steps for the last digits; bounds by projection and a set of held parameters that satisfies the conditions of Karush, Kuhn and Tucker;
+ * covariances by orthogonal transformations of the slopes. Censored readings enter with their probability, a robust loss as the square of
+ * its root, correlated errors by whitening with a correlation that is most likely; scatter, correlation and parameters are estimated in
+ * turn. Slopes of thermal predictions in multipliers come with the run, from the variational equations along its steps; in inputs they
+ * are differences along one frozen sequence of steps; never differences between runs that choose their own.
  *
  * <p><b>Limits.</b> Standard errors suppose that the model is right and nearly linear over them; where it is not, profiles and repeated
  * fits tell. Priors of the true width make intervals right on average over what the priors describe. A biweight loss and any model

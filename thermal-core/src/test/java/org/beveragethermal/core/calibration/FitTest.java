@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.linear.MatrixUtils;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -232,6 +233,13 @@ class FitTest {
         assertThat(result.estimate("factor").status()).isEqualTo(Estimate.Status.NOT_DETERMINED);
         assertThat(result.interval("factor", 0.95).isOpen()).isTrue();
         assertThat(result.explain()).contains("NOT IDENTIFIABLE");
+        // What the readings tell is the product; a prediction of one factor is anyone's guess, and says so.
+        assertThat(result.band("log", 0.95).undetermined()).isEmpty();
+        Model alone = Model.of(List.of("difference"), new double[] {0}, (t, b, slopes) -> {
+            slopes[0] = 1;
+            return b[0];
+        });
+        assertThat(result.band(alone, 1, 0.95).undetermined()).containsExactly("difference");
     }
 
     @Test
@@ -372,5 +380,50 @@ class FitTest {
         FitSnapshot snapshot = usual(3).snapshot();
         assertThat(snapshot.estimates()).hasSize(3);
         assertThat(snapshot).isEqualTo(usual(3).snapshot());
+    }
+
+    /**
+     * Two logs of one error process, the second read half as often. By hand: the generalised mean with covariances ρ to the power of the
+     * time between readings over their usual spacing, which is 2 (Aitken 1935).
+     */
+    @Test
+    void errorsThatFollowEachOtherAreThoseOfTimeInEveryRun() {
+        double[] often = {0, 1, 2, 3};
+        double[] seldom = {0, 2, 4, 6};
+        double[] first = {5.1, 5.3, 5.2, 4.7};
+        double[] second = {4.9, 5.4, 4.6, 5.2};
+        Model level = Model.of(List.of("level"), often, (t, b, slopes) -> {
+            slopes[0] = 1;
+            return b[0];
+        });
+        FitResult result = Fit.builder()
+                .parameter(Parameter.of("level", 5))
+                .run("often", level, Observations.of(often, first))
+                .run("seldom", level, Observations.of(seldom, second))
+                .followingErrors()
+                .build()
+                .run();
+        double rho = result.errorCorrelation();
+        assertThat(rho).isBetween(0.0, 0.9999);
+        double weights = 0;
+        double sum = 0;
+        double[][] times = {often, seldom};
+        double[][] readings = {first, second};
+        for (int r = 0; r < 2; r++) {
+            double[] at = times[r];
+            double[][] covariance = new double[4][4];
+            for (int i = 0; i < 4; i++) {
+                for (int j = 0; j < 4; j++) {
+                    covariance[i][j] = Math.pow(rho, Math.abs(at[i] - at[j]) / 2);
+                }
+            }
+            double[] weight = MatrixUtils.inverse(MatrixUtils.createRealMatrix(covariance))
+                    .operate(new double[] {1, 1, 1, 1});
+            for (int i = 0; i < 4; i++) {
+                weights += weight[i];
+                sum += weight[i] * readings[r][i];
+            }
+        }
+        assertThat(result.estimate("level").value()).isCloseTo(sum / weights, within(1e-6));
     }
 }

@@ -19,7 +19,9 @@ import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.solver.Sensitivity;
+import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -99,7 +101,7 @@ class TemperatureModelTest {
         Predicted predicted = bottle().at(new double[] {1, 1});
         var prediction = Lumped.of(
                         Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22)))
-                .with(org.beveragethermal.core.solver.NetworkSolver.standard().withToleranceK(1e-6))
+                .with(NetworkSolver.standard().withToleranceK(1e-6))
                 .expose(in(Refrigerator.at(celsius(4)), Duration.ofSeconds(12_001)));
         Sensitivity sensitivity = Sensitivity.of(
                 prediction.trajectory(), List.of(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM), List.of());
@@ -111,6 +113,59 @@ class TemperatureModelTest {
                         TIMES[i]);
                 assertThat(predicted.slope(i, k)).isCloseTo(slope, within(2e-3 * Math.abs(slope) + 1e-5));
             }
+        }
+    }
+
+    /** Two pieces of gear, one after the other: slopes against differences of runs at a tight tolerance. */
+    @Test
+    void slopesOfABottleThatIsMovedAreThoseOfRuns() {
+        var wine = Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22));
+        TemperatureModel moved = TemperatureModel.of(
+                        TIMES,
+                        (values, solver) -> Sensed.in(Lumped.of(wine)
+                                .with(solver)
+                                .expose(
+                                        in(Refrigerator.at(celsius(4)), Duration.ofSeconds(5000)),
+                                        in(Air.at(celsius(26)), Duration.ofSeconds(7001)))))
+                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM);
+        TemperatureModel tight = moved.with(NetworkSolver.standard().withToleranceK(1e-9));
+        double[] at = {1.2, 0.8};
+        Predicted predicted = moved.at(at);
+        for (int k = 0; k < 2; k++) {
+            double[] above = at.clone();
+            double[] below = at.clone();
+            above[k] += 1e-3;
+            below[k] -= 1e-3;
+            double[] high = tight.at(above).values();
+            double[] low = tight.at(below).values();
+            double largest = 0;
+            double off = 0;
+            for (int i = 0; i < TIMES.length; i++) {
+                double slope = (high[i] - low[i]) / 2e-3;
+                largest = Math.max(largest, Math.abs(slope));
+                off = Math.max(off, Math.abs(slope - predicted.slope(i, k)));
+            }
+            assertThat(off).isLessThan(3e-4 * largest);
+        }
+    }
+
+    /** A multiplier that sets the start as well: T = 280 + 20 m e^(−mt/τ). */
+    @Test
+    void settingThatUsesAMultiplierOtherwiseHasItsSlopesToo() {
+        double[] times = {300, 1000, 2500, 6000};
+        double m = 1.3;
+        Predicted predicted = TemperatureModel.of(times, (values, solver) -> {
+                    Node body = Node.sensible("body", 1000, 280 + 20 * values.getOrDefault("film", 1.0));
+                    Boundary air = Boundary.constant("air", 280);
+                    DirectPath film = DirectPath.of("film", body, air, "convection", HeatLaw.conductance(1))
+                            .scaledBy("film");
+                    return Sensed.in(solver.solve(Network.of(List.of(body), List.of(film)), 12_001), body);
+                })
+                .multipliers("film")
+                .at(new double[] {m});
+        for (int i = 0; i < times.length; i++) {
+            double e = Math.exp(-m * times[i] / 1000);
+            assertThat(predicted.slope(i, 0)).isCloseTo(20 * e * (1 - m * times[i] / 1000), within(1e-3));
         }
     }
 
