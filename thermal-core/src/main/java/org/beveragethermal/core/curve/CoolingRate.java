@@ -16,8 +16,8 @@ import org.beveragethermal.materials.units.SiValues;
  *
  * <p>The time from one temperature to another needs no integration in time: it is the integral of the local time constant
  * −(T − T<sub>e</sub>)/f(T) over u = ln|T − T<sub>e</sub>|. That function of u is all but constant (constant for
- * Newton's law), so that four nodes of Gauss and Legendre do; how fast its Legendre coefficients fall at these nodes
- * tells what they miss, and where that is more than allowed the interval is halved.
+ * Newton's law), so that five nodes of Gauss, Lobatto and Legendre do; how fast its Legendre coefficients fall at these
+ * nodes tells what they miss, and where that is more than allowed the interval is halved.
  *
  * <p>Immutable; thread-safe if the law is. A query allocates nothing if the law does not.
  */
@@ -28,23 +28,32 @@ public final class CoolingRate {
 
     private static final double LONGEST_TOLERANCE_S = 1e6;
     private static final int MOST_HALVINGS = 40;
+    /** The tolerance is shared out to no more parts than this: a jump concerns one part at each halving. */
+    private static final double MOST_PARTS = 4096;
 
-    // Gauss–Legendre, 4 nodes: closed forms ξ² = 3/7 ± 2/7 √(6/5), w = (18 ∓ √30)/36; P₂ and P₃ at the nodes.
-    private static final double OUTER = Math.sqrt(3.0 / 7 + 2.0 / 7 * Math.sqrt(1.2));
-    private static final double INNER = Math.sqrt(3.0 / 7 - 2.0 / 7 * Math.sqrt(1.2));
-    private static final double OUTER_WEIGHT = (18 - Math.sqrt(30)) / 36;
-    private static final double INNER_WEIGHT = (18 + Math.sqrt(30)) / 36;
-    private static final double OUTER_1 = 1.5 * OUTER_WEIGHT * OUTER;
+
+    // Five nodes of Gauss, Lobatto and Legendre: 0, ±√(3/7), ±1 with weights 32/45, 49/90, 1/10; exact up to degree 7.
+    private static final double INNER = Math.sqrt(3.0 / 7);
+    private static final double MIDDLE_WEIGHT = 32.0 / 45;
+    private static final double INNER_WEIGHT = 49.0 / 90;
+    private static final double END_WEIGHT = 1.0 / 10;
+    // Legendre polynomials at the nodes, times weights and over the sums of their squares: coefficients of the
+    // integrand.
+    private static final double END_1 = 1.5 * END_WEIGHT;
     private static final double INNER_1 = 1.5 * INNER_WEIGHT * INNER;
-    private static final double OUTER_2 = 2.5 * OUTER_WEIGHT * (1.5 * OUTER * OUTER - 0.5);
-    private static final double INNER_2 = 2.5 * INNER_WEIGHT * (1.5 * INNER * INNER - 0.5);
-    private static final double OUTER_3 = 3.5 * OUTER_WEIGHT * OUTER * (2.5 * OUTER * OUTER - 1.5);
-    private static final double INNER_3 = 3.5 * INNER_WEIGHT * INNER * (2.5 * INNER * INNER - 1.5);
+    private static final double END_2 = 2.5 * END_WEIGHT;
+    private static final double INNER_2 = 2.5 * INNER_WEIGHT * (1.5 * 3 / 7 - 0.5);
+    private static final double MIDDLE_2 = 2.5 * MIDDLE_WEIGHT * -0.5;
+    private static final double END_3 = 3.5 * END_WEIGHT;
+    private static final double INNER_3 = 3.5 * INNER_WEIGHT * INNER * (2.5 * 3 / 7 - 1.5);
+    private static final double END_4 = 2 * END_WEIGHT;
+    private static final double INNER_4 = 2 * INNER_WEIGHT * (-3.0 / 7);
+    private static final double MIDDLE_4 = 2 * MIDDLE_WEIGHT * (3.0 / 8);
 
     /** Coefficients below this part of the mean are rounding. */
     private static final double ROUNDING = 1e-13;
-    /** Slowest fall of the coefficients that counts as convergence. */
-    private static final double SLOWEST_FALL = 0.5;
+    /** Slowest fall of the coefficients, over two of them, that counts as convergence. */
+    private static final double SLOWEST_FALL = 0.25;
 
     private final DoubleUnaryOperator kelvinPerSecond;
     private final double equilibriumK;
@@ -115,7 +124,7 @@ public final class CoolingRate {
      *
      * @param startK temperature at the start [K], finite, > 0
      * @param targetK temperature to be reached [K], finite, > 0
-     * @param toleranceS largest estimated error [s], 1e-9 to 1e6; never below a few units in the last place of the time
+     * @param toleranceS largest estimated error [s], 1e-9 to 1e6; never below some units in the last place of the time
      * @return time [s]; +∞ if the target is never reached: it is the equilibrium or lies beyond it, or behind the start
      * @throws IllegalArgumentException if a number is outside its range
      * @throws IllegalStateException if the rate on the way is not finite or does not lead to the equilibrium, or the tolerance
@@ -133,53 +142,55 @@ public final class CoolingRate {
         double from = startK - equilibriumK;
         double to = targetK - equilibriumK;
         boolean onTheWay = from > 0 ? to > 0 && to < from : to < 0 && to > from;
-        return onTheWay ? integral(from, to, toleranceS, MOST_HALVINGS) : Double.POSITIVE_INFINITY;
+        return onTheWay ? integral(from, to, toleranceS, toleranceS / MOST_PARTS, MOST_HALVINGS) : Double.POSITIVE_INFINITY;
     }
 
     /** Time between two distances from the equilibrium of one sign [K], the first the larger. */
-    private double integral(double from, double to, double toleranceS, int halvings) {
+    private double integral(double from, double to, double toleranceS, double leastS, int halvings) {
         double length = Math.log(from / to);
         double middle = from * Math.sqrt(to / from);
-        double outer = Math.exp(0.5 * length * OUTER);
         double inner = Math.exp(0.5 * length * INNER);
-        double g1 = timeConstantS(middle * outer);
+        double g1 = timeConstantS(from);
         double g2 = timeConstantS(middle * inner);
-        double g3 = timeConstantS(middle / inner);
-        double g4 = timeConstantS(middle / outer);
-        double outerSum = g1 + g4;
-        double innerSum = g2 + g3;
-        double outerDifference = g1 - g4;
-        double innerDifference = g2 - g3;
-        double time = 0.5 * length * (OUTER_WEIGHT * outerSum + INNER_WEIGHT * innerSum);
-        double c1 = Math.abs(OUTER_1 * outerDifference + INNER_1 * innerDifference);
-        double c2 = Math.abs(OUTER_2 * outerSum + INNER_2 * innerSum);
-        double c3 = Math.abs(OUTER_3 * outerDifference + INNER_3 * innerDifference);
-        if (missed(c1, c2, c3, 0.25 * (outerSum + innerSum)) * length <= toleranceS) {
-            return time;
+        double g3 = timeConstantS(middle);
+        double g4 = timeConstantS(middle / inner);
+        double g5 = timeConstantS(to);
+        double ends = g1 + g5;
+        double inners = g2 + g4;
+        double acrossEnds = g1 - g5;
+        double acrossInners = g2 - g4;
+        double mean = 0.5 * (END_WEIGHT * ends + INNER_WEIGHT * inners + MIDDLE_WEIGHT * g3);
+        double c1 = Math.abs(END_1 * acrossEnds + INNER_1 * acrossInners);
+        double c2 = Math.abs(END_2 * ends + INNER_2 * inners + MIDDLE_2 * g3);
+        double c3 = Math.abs(END_3 * acrossEnds + INNER_3 * acrossInners);
+        double c4 = Math.abs(END_4 * ends + INNER_4 * inners + MIDDLE_4 * g3);
+        if (missed(c1, c2, c3, c4, mean) * length <= toleranceS) {
+            return length * mean;
         }
         if (halvings == 0) {
             throw new IllegalStateException("rate of cooling near " + (equilibriumK + middle)
                     + " K: its time cannot be found to " + toleranceS + " s; let the rate be continuous");
         }
-        return integral(from, middle, 0.5 * toleranceS, halvings - 1)
-                + integral(middle, to, 0.5 * toleranceS, halvings - 1);
+        double half = Math.max(0.5 * toleranceS, leastS);
+        return integral(from, middle, half, leastS, halvings - 1) + integral(middle, to, half, leastS, halvings - 1);
     }
 
     /**
-     * What four nodes miss, times the interval's length: a geometric tail of coefficients that falls as the slower of the first three
-     * does, all of the third where they do not fall. Four nodes are exact up to the seventh coefficient; counting from the sixth on
-     * leaves a margin (5 and more for films of free convection, with and without radiation) for a coefficient that is small by chance.
+     * What the five nodes miss, over the interval's length: a geometric tail of coefficients that falls, from each to the next but
+     * one, as the slower of the first four does; all of them where they do not fall. The nodes are exact up to the seventh
+     * coefficient; the tail is counted from the sixth on, which leaves a margin for one that is small by chance. As the ends are
+     * nodes, a jump of the rate between them shows.
      */
-    private static double missed(double c1, double c2, double c3, double mean) {
+    private static double missed(double c1, double c2, double c3, double c4, double mean) {
         double rounding = ROUNDING * mean;
-        if (c2 <= rounding && c3 <= rounding) {
+        if (c2 <= rounding && c3 <= rounding && c4 <= rounding) {
             return 0;
         }
-        double fall = Math.max(c3 / Math.max(c2, rounding), c2 / Math.max(c1, rounding));
+        double fall = Math.max(c3 / Math.max(c1, rounding), c4 / Math.max(c2, rounding));
         if (!(fall < SLOWEST_FALL)) {
-            return Math.max(c2, c3);
+            return Math.max(c2, Math.max(c3, c4));
         }
-        return 2 * Math.max(c3, c2 * fall) * fall * fall * fall;
+        return 2 * Math.max(c4, c3 * Math.sqrt(fall)) * fall;
     }
 
     /** −(T − T<sub>e</sub>)/f(T) at a distance from the equilibrium [s]. */

@@ -33,7 +33,7 @@ class CoolingCurveProperties {
 
     @Property(tries = 60, seed = "1")
     void statedErrorsHold(
-            @ForAll @DoubleRange(min = 0, max = 1.0 / 3) double exponent,
+            @ForAll @DoubleRange(min = 0, max = 0.33) double exponent,
             @ForAll @DoubleRange(min = 0.1, max = 1) double share,
             @ForAll @DoubleRange(min = 50, max = 3e5) double timeConstantS,
             @ForAll @DoubleRange(min = 0.01, max = 2) double near,
