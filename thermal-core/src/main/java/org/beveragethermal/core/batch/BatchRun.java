@@ -36,7 +36,7 @@ abstract class BatchRun {
     private int n;
 
     BatchRun(BatchSamples samples, int node, double toleranceK, int mostAttempts) {
-        lanes = new Lanes(samples, toleranceK);
+        lanes = new Lanes(samples, node, toleranceK);
         this.node = node;
         this.mostAttempts = mostAttempts;
     }

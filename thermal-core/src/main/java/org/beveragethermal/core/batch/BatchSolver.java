@@ -51,7 +51,8 @@ public final class BatchSolver {
     }
 
     /**
-     * The same solver with another tolerance on the estimated error of each step.
+     * The same solver with another tolerance on the estimated error of each step in the node that is asked for; an error in another
+     * node counts by its heat, as that of the same heat in this one.
      *
      * @param newToleranceK tolerance [K], 1e-9 to 1
      * @return a new solver

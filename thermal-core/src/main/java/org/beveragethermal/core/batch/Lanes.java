@@ -41,7 +41,13 @@ final class Lanes {
     private final double[][] u3;
     private final double[][] u4;
 
-    Lanes(BatchSamples samples, double toleranceK) {
+    /** Weight of an error by node and lane: its heat over that of the same error in the node that is asked for, at most 1. */
+    private final double[][] weight;
+    /** The node that is asked for. */
+    private final int node;
+
+    Lanes(BatchSamples samples, int node, double toleranceK) {
+        this.node = node;
         rates = new Rates(samples);
         nodes = rates.nodes();
         inverseTolerance = 1 / toleranceK;
@@ -51,6 +57,7 @@ final class Lanes {
         argument = Rates.lanes(nodes);
         matrix = Rates.lanes(nodes * nodes);
         pivot = Rates.lanes(nodes);
+        weight = Rates.lanes(nodes);
         u1 = Rates.lanes(nodes);
         u2 = Rates.lanes(nodes);
         u3 = Rates.lanes(nodes);
@@ -65,12 +72,16 @@ final class Lanes {
     void load(int sample, int lane) {
         rates.load(sample, lane, state);
         length[lane] = 0;
+        for (int i = 0; i < nodes; i++) {
+            weight[i][lane] = Math.min(1, rates.capacityJPerK(i, lane) / rates.capacityJPerK(node, lane));
+        }
     }
 
     void move(int from, int to) {
         rates.move(from, to);
         Rates.move(state, from, to);
         Rates.move(rate, from, to);
+        Rates.move(weight, from, to);
         length[to] = length[from];
     }
 
@@ -123,7 +134,7 @@ final class Lanes {
         Arrays.fill(error, 0, n, 0);
         for (int i = 0; i < nodes; i++) {
             end(state[i], u1[i], u2[i], u3[i], u4[i], next[i], n);
-            estimate(u1[i], u2[i], u3[i], u4[i], error, n);
+            estimate(u1[i], u2[i], u3[i], u4[i], weight[i], error, n);
         }
         scale(error, inverseTolerance, error, n);
         grow(error, growth, n);
@@ -238,10 +249,11 @@ final class Lanes {
     }
 
     /** The larger of the error so far and that of one node. */
-    private static void estimate(double[] u1, double[] u2, double[] u3, double[] u4, double[] largest, int n) {
+    private static void estimate(
+            double[] u1, double[] u2, double[] u3, double[] u4, double[] weight, double[] largest, int n) {
         for (int l = 0; l < n; l++) {
             double e = Ros4.E1 * u1[l] + Ros4.E2 * u2[l] + Ros4.E3 * u3[l] + Ros4.E4 * u4[l];
-            largest[l] = Math.max(largest[l], Math.abs(e));
+            largest[l] = Math.max(largest[l], weight[l] * Math.abs(e));
         }
     }
 

@@ -106,6 +106,11 @@ final class Rates {
         }
     }
 
+    /** Heat capacity of a node, that at which the description starts if it is not constant [J/K]. */
+    double capacityJPerK(int node, int lane) {
+        return 1 / inverseCapacity[node][lane];
+    }
+
     void move(int from, int to) {
         move(inverseCapacity, from, to);
         move(boundary, from, to);

@@ -35,7 +35,7 @@
  * }</pre>
  *
  * <p><b>Method.</b> A Rosenbrock method of order 4(3) with three evaluations a step, in lanes: 128 samples at a time, each with
- * steps of its own that keep the estimated error below the tolerance, an array per quantity, short loops that the virtual machine
+ * steps of its own that keep the estimated error of the node asked for below the tolerance (errors elsewhere count by their heat), an array per quantity, short loops that the virtual machine
  * turns into vector instructions. A law that implements {@link org.beveragethermal.core.batch.BatchLaw} is evaluated for
  * all lanes at once; any other in a loop. The last step is cut so that it ends at the target, the rest is Taylor's series. A sample that
  * takes more than 2000 tries is left to the scalar engine. Every answer depends on its sample alone: it is the same, bit for bit, on

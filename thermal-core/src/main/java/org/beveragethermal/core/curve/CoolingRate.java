@@ -31,7 +31,6 @@ public final class CoolingRate {
     /** The tolerance is shared out to no more parts than this: a jump concerns one part at each halving. */
     private static final double MOST_PARTS = 4096;
 
-
     // Five nodes of Gauss, Lobatto and Legendre: 0, ±√(3/7), ±1 with weights 32/45, 49/90, 1/10; exact up to degree 7.
     private static final double INNER = Math.sqrt(3.0 / 7);
     private static final double MIDDLE_WEIGHT = 32.0 / 45;
@@ -142,7 +141,9 @@ public final class CoolingRate {
         double from = startK - equilibriumK;
         double to = targetK - equilibriumK;
         boolean onTheWay = from > 0 ? to > 0 && to < from : to < 0 && to > from;
-        return onTheWay ? integral(from, to, toleranceS, toleranceS / MOST_PARTS, MOST_HALVINGS) : Double.POSITIVE_INFINITY;
+        return onTheWay
+                ? integral(from, to, toleranceS, toleranceS / MOST_PARTS, MOST_HALVINGS)
+                : Double.POSITIVE_INFINITY;
     }
 
     /** Time between two distances from the equilibrium of one sign [K], the first the larger. */

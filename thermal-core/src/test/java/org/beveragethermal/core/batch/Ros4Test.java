@@ -148,7 +148,7 @@ class Ros4Test {
     }
 
     private static double after(BatchSamples samples, int steps) {
-        Lanes lanes = new Lanes(samples, 1);
+        Lanes lanes = new Lanes(samples, 0, 1);
         lanes.load(0, 0);
         for (int i = 0; i < steps; i++) {
             lanes.begin(1);
