@@ -68,6 +68,27 @@ public final class SiValues {
      *     finite or not convertible
      */
     public static double temperatureK(Quantity<Temperature> q, String parameter, double low, double high) {
+        double usual = usualTemperatureK(q);
+        return usual > 0 && usual >= low && usual <= high && usual <= Double.MAX_VALUE
+                ? usual
+                : unusualTemperatureK(q, parameter, low, high);
+    }
+
+    /** A temperature in one of the two units that nearly all are in, told by identity; 0 of any other, or of a difference. */
+    @SuppressWarnings("ReferenceEquality") // Other units that equal these are told apart later.
+    private static double usualTemperatureK(@Nullable Quantity<Temperature> q) {
+        if (q == null || q.getScale() != Quantity.Scale.ABSOLUTE) {
+            return 0;
+        }
+        Unit<Temperature> unit = q.getUnit();
+        if (unit == Units.CELSIUS) {
+            return q.getValue().doubleValue() + CELSIUS_ZERO_K;
+        }
+        return unit == Units.KELVIN ? q.getValue().doubleValue() : 0;
+    }
+
+    private static double unusualTemperatureK(
+            @Nullable Quantity<Temperature> q, String parameter, double low, double high) {
         Quantity<?> given = requirePresent(q, parameter);
         if (given.getScale() != Quantity.Scale.ABSOLUTE) {
             throw new IllegalArgumentException(parameter + " " + describe(given)
