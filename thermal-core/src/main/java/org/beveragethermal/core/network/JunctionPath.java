@@ -24,6 +24,10 @@ public final class JunctionPath implements Path {
 
     private static final int MAX_ITERATIONS = 100;
     private static final double RELATIVE_ACCURACY = 1e-12;
+    /** A guess is given up for a search after so many evaluations. */
+    private static final int MOST_GUESSES = 6;
+    /** What is expected to be left behind is less than the accuracy wanted by this factor. */
+    private static final double CAUTION = 4;
     /** Below this a conductance is read from the slope of its law [K]. */
     private static final double SMALL_DIFFERENCE_K = 1e-6;
     /** Bounds of the search when the surface lies beyond the temperatures of all ends [K]. */
@@ -135,6 +139,9 @@ public final class JunctionPath implements Path {
 
     private final String name;
     private final List<Link> links;
+    /** Of each link, what evaluations need. */
+    private final HeatLaw[] laws;
+
     private final List<End> ends;
     private final List<Account> accounts;
     private final List<String> multipliers;
@@ -145,6 +152,9 @@ public final class JunctionPath implements Path {
     /** The weight of every link, or null if they do not share one. */
     private final @Nullable AmountWeight share;
 
+    /** Whether nothing but multipliers scales the links. */
+    private final boolean hasOneFactor;
+
     private JunctionPath(String name, List<Link> links) {
         this.name = Node.requireName(name);
         if (links.size() < 2) {
@@ -152,6 +162,7 @@ public final class JunctionPath implements Path {
                     "junction " + name + " with " + links.size() + " links: expected at least 2");
         }
         this.links = List.copyOf(links);
+        this.laws = links.stream().map(Link::law).toArray(HeatLaw[]::new);
         List<End> allEnds = new ArrayList<>();
         List<Account> allAccounts = new ArrayList<>();
         List<String> allMultipliers = new ArrayList<>();
@@ -170,6 +181,7 @@ public final class JunctionPath implements Path {
             weightEnd[i] = weight == null ? -1 : indexOrAdd(allEnds, weight.node());
         }
         AmountWeight first = links.get(0).weight();
+        hasOneFactor = links.stream().allMatch(link -> link.weight() == null && link.strength() == null);
         share = first != null && links.stream().allMatch(link -> first.equals(link.weight())) ? first : null;
         this.ends = List.copyOf(allEnds);
         this.accounts = List.copyOf(allAccounts);
@@ -321,7 +333,7 @@ public final class JunctionPath implements Path {
         double slope = 0;
         for (int i = 0; i < links.size(); i++) {
             double factor = factor(i, e);
-            links.get(i).law().evaluate(e.temperatureK(i), surface, out);
+            laws[i].evaluate(e.temperatureK(i), surface, out);
             sum += factor * out.watts;
             slope += factor * out.perToKelvin;
         }
@@ -385,6 +397,9 @@ public final class JunctionPath implements Path {
     /** Multiplier, weight and strength of a link, without the weight that all share. */
     private double factor(int link, PathEvaluation e) {
         double factor = multiplierOf[link] < 0 ? 1 : e.multiplier(multiplierOf[link]);
+        if (hasOneFactor) {
+            return factor;
+        }
         return factor * weight(link, e) * strength(link, e);
     }
 
@@ -416,16 +431,17 @@ public final class JunctionPath implements Path {
      * @return surface temperature [K]
      */
     public double evaluateAtSurface(PathEvaluation e) {
-        double surface = surfaceTemperatureK(e);
+        SurfaceMemory memory = e.surfaceOf(this, laws.length);
+        double surface = fromGuess(e, memory);
+        if (Double.isNaN(surface)) {
+            surface = surfaceTemperatureK(e);
+            flowsAt(e, surface);
+        }
+        memory.keep(e, surface);
         double slope = 0;
         int best = 0;
-        for (int i = 0; i < links.size(); i++) {
+        for (int i = 0; i < laws.length; i++) {
             HeatFlow flow = e.scratch(i);
-            links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
-            double factor = factor(i, e);
-            flow.watts *= factor;
-            flow.perFromKelvin *= factor;
-            flow.perToKelvin *= factor;
             slope += flow.perToKelvin;
             best = flow.perToKelvin < e.scratch(best).perToKelvin ? i : best;
         }
@@ -448,6 +464,60 @@ public final class JunctionPath implements Path {
             }
         }
         return surface;
+    }
+
+    /** Flows of all links and their slopes, with their factors, into the evaluation. */
+    private void flowsAt(PathEvaluation e, double surfaceK) {
+        for (int i = 0; i < laws.length; i++) {
+            HeatFlow flow = e.scratch(i);
+            laws[i].evaluate(e.temperatureK(i), surfaceK, flow);
+            double factor = factor(i, e);
+            flow.watts *= factor;
+            flow.perFromKelvin *= factor;
+            flow.perToKelvin *= factor;
+        }
+    }
+
+    /**
+     * Newton's method from where the surface was last, leaving the flows in the evaluation. Two steps in a row show how the sum of the flows
+     * bends, and so what a step leaves behind: as soon as that is less than the accuracy wanted, it is taken on the flows' own slopes without
+     * evaluating the laws again.
+     *
+     * @return the surface temperature [K], NaN if it was not found before or the guess leads nowhere
+     */
+    private double fromGuess(PathEvaluation e, SurfaceMemory memory) {
+        double surface = memory.guessK(e);
+        double bend = memory.bend();
+        double before = Double.NaN;
+        double left = e.surfaceAccuracyK() / CAUTION;
+        for (int tries = 0; tries < MOST_GUESSES && surface > COLDEST_K && surface < HOTTEST_K; tries++) {
+            flowsAt(e, surface);
+            double sum = 0;
+            double slope = 0;
+            for (int i = 0; i < laws.length; i++) {
+                sum += e.scratch(i).watts;
+                slope += e.scratch(i).perToKelvin;
+            }
+            double change = -sum / slope;
+            double size = Math.abs(change);
+            if (!(slope < 0 && (tries == 0 || size < 0.5 * before))) {
+                return Double.NaN;
+            }
+            if (tries > 0) {
+                bend = size / (before * before);
+            }
+            if (bend * size * size <= left) {
+                for (int i = 0; i < laws.length; i++) {
+                    HeatFlow flow = e.scratch(i);
+                    flow.watts += flow.perToKelvin * change;
+                }
+                memory.keepBend(bend);
+                return surface + change;
+            }
+            before = size;
+            surface += change;
+        }
+        return Double.NaN;
     }
 
     /**

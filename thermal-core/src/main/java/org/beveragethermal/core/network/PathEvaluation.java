@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PathEvaluation {
 
+    /** How well a junction finds its surface unless told otherwise [K], about 1e-12 of the temperature. */
+    static final double SURFACE_ACCURACY_K = 3e-10;
+
     private final double[] inputs;
     private final int[] amountOffset;
     private final double[] multipliers;
@@ -23,6 +26,8 @@ public final class PathEvaluation {
     private final double[] byTime;
     private final HeatFlow[] scratch;
     private @Nullable Object workspace;
+    private @Nullable SurfaceMemory surface;
+    private double surfaceAccuracyK = SURFACE_ACCURACY_K;
     private double timeS;
     private boolean wantsDerivatives;
 
@@ -257,6 +262,25 @@ public final class PathEvaluation {
      */
     public double timeDerivativeOf(int account) {
         return byTime[account];
+    }
+
+    /** How well a junction is to find its surface [K]. */
+    double surfaceAccuracyK() {
+        return surfaceAccuracyK;
+    }
+
+    void setSurfaceAccuracyK(double accuracyK) {
+        surfaceAccuracyK = accuracyK;
+    }
+
+    /** What a junction remembers from its evaluation before, made at its first. */
+    SurfaceMemory surfaceOf(JunctionPath path, int links) {
+        SurfaceMemory known = surface;
+        if (known == null || !known.belongsTo(path)) {
+            known = new SurfaceMemory(path, links);
+            surface = known;
+        }
+        return known;
     }
 
     void addFlowByAmount(int account, int end, int amount, double value) {
