@@ -72,13 +72,47 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
         return new Group(
                 "P1b",
                 labels(
+                        "p1b/quadrature", "project, any pair, unprepared",
+                        "p1b/prepared", "project, any pair, prepared curve",
+                        "p1b/prepared-chained", "project, prepared curve, each query waits for the last",
+                        "p1b/temperature-after", "project, prepared curve, temperature after a time",
+                        "p1b/preparing", "project, preparing the curve",
                         "p1b/engine", "project, engine",
                         "p1b/commons-dp853", COMMONS,
                         "p1b/arkode-erk5", "ARKODE ERK5",
                         "p1b/cvode-adams", "CVODE Adams",
                         "p1b/floor", "C, table, any pair",
                         "p1b/floor-chained", "C, table, each query waits for the last"),
-                List.of(faster("P1b", what, "ARKODE ERK5", "p1b/engine", "p1b/arkode-erk5", 60, 0, "")));
+                List.of(
+                        faster(
+                                "P1b",
+                                what + ", unprepared",
+                                "ARKODE ERK5",
+                                "p1b/quadrature",
+                                "p1b/arkode-erk5",
+                                60,
+                                0,
+                                ""),
+                        new Row(
+                                "P1b",
+                                "any pair, prepared",
+                                "a table in C",
+                                "p1b/prepared",
+                                "p1b/floor",
+                                Figure.TIMES_AS_LONG,
+                                2,
+                                1.2,
+                                ""),
+                        new Row(
+                                "P1b",
+                                "any pair, prepared, each query waits for the last",
+                                "a table in C",
+                                "p1b/prepared-chained",
+                                "p1b/floor-chained",
+                                Figure.TIMES_AS_LONG,
+                                2,
+                                1.2,
+                                "")));
     }
 
     private static Group p2() {

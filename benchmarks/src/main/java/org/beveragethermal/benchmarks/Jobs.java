@@ -24,6 +24,11 @@ final class Jobs {
             case "p1/hipparchus-dp853" -> TwoNodeCooling.peer(Hipparchus.DP853);
             case "p1/hipparchus-dp54" -> TwoNodeCooling.peer(Hipparchus.DP54);
             case "p1b/engine" -> OneNodeCooling.engine();
+            case "p1b/quadrature" -> OneNodeCooling.quadrature();
+            case "p1b/prepared" -> OneNodeCooling.prepared();
+            case "p1b/prepared-chained" -> OneNodeCooling.chained();
+            case "p1b/temperature-after" -> OneNodeCooling.after();
+            case "p1b/preparing" -> OneNodeCooling.preparing();
             case "p1b/commons-dp853" -> OneNodeCooling.peer(CommonsMath.DP853);
             case "p2/own" -> RadialLayers.of(100, 0).own();
             case "p2/own-swing" -> RadialLayers.of(100, 2).own();

@@ -3,7 +3,11 @@ package org.beveragethermal.benchmarks;
 
 import static org.beveragethermal.benchmarks.StatedFilms.ZERO_C;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
+import org.beveragethermal.core.curve.CoolingCurve;
+import org.beveragethermal.core.curve.CoolingRate;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.Network;
@@ -28,6 +32,9 @@ final class OneNodeCooling {
     private static final double START_C = 22;
     private static final double WANTED_C = TwoNodeCooling.WANTED_C;
     private static final int TIGHTER = 4;
+    private static final int PAIRS = 1024;
+    private static final double COLDEST_C = 5;
+    private static final double WARMEST_C = 35;
 
     private OneNodeCooling() {}
 
@@ -60,6 +67,118 @@ final class OneNodeCooling {
                         OwnRun.of(network, tolerance).timeToReach(bottle, wantedK, TwoNodeCooling.END_S) - NOMINAL_S));
         OwnRun run = OwnRun.of(network, tuned.tolerance());
         return Prepared.of(tuned, () -> run.timeToReach(bottle, wantedK, TwoNodeCooling.END_S));
+    }
+
+    /** The project's quadrature, for any pair and without preparation; timed on starts about the nominal one. */
+    static Prepared quadrature() {
+        CoolingRate rate = rate();
+        double[][] pairs = pairs();
+        double[] references = referencesS(pairs);
+        Tuned tuned = Tuned.loosest(1, TIGHTER, TwoNodeCooling.ALLOWED_S, "s", tolerance -> {
+            double worst = Math.abs(rate.timeS(START_C + ZERO_C, WANTED_C + ZERO_C, tolerance) - NOMINAL_S);
+            for (int i = 0; i < PAIRS; i++) {
+                worst = Math.max(worst, Math.abs(rate.timeS(pairs[i][0], pairs[i][1], tolerance) - references[i]));
+            }
+            return worst;
+        });
+        double toleranceS = tuned.tolerance();
+        return Prepared.of(tuned, () -> {
+                    double sum = 0;
+                    for (int i = 0; i < PAIRS; i++) {
+                        sum += rate.timeS(START_C + ZERO_C + 1e-5 * i, WANTED_C + ZERO_C, toleranceS);
+                    }
+                    return sum;
+                })
+                .holding(PAIRS);
+    }
+
+    /** The project's prepared curve, for any pair. */
+    static Prepared prepared() {
+        CoolingCurve curve = curve();
+        double[][] pairs = pairs();
+        return Prepared.of(checked(curve, pairs), () -> {
+                    double sum = 0;
+                    for (int i = 0; i < PAIRS; i++) {
+                        sum += curve.timeS(pairs[i][0], pairs[i][1]);
+                    }
+                    return sum;
+                })
+                .holding(PAIRS);
+    }
+
+    /** The same with each query waiting for the last. */
+    static Prepared chained() {
+        CoolingCurve curve = curve();
+        double[][] pairs = pairs();
+        return Prepared.of(checked(curve, pairs), () -> {
+                    double last = 0;
+                    for (int i = 0; i < PAIRS; i++) {
+                        last = curve.timeS(pairs[i][0] + 1e-300 * last, pairs[i][1]);
+                    }
+                    return last;
+                })
+                .holding(PAIRS);
+    }
+
+    /** The temperature after a time, by the prepared curve. */
+    static Prepared after() {
+        CoolingCurve curve = curve();
+        double[][] pairs = pairs();
+        double[] times = referencesS(pairs);
+        double worst = 0;
+        for (int i = 0; i < PAIRS; i++) {
+            worst = Math.max(worst, Math.abs(curve.temperatureK(pairs[i][0], times[i]) - pairs[i][1]));
+        }
+        return Prepared.of(Tuned.fixed(worst, RadialLayers.ALLOWED_K, "K"), () -> {
+                    double sum = 0;
+                    for (int i = 0; i < PAIRS; i++) {
+                        sum += curve.temperatureK(pairs[i][0], times[i]);
+                    }
+                    return sum;
+                })
+                .holding(PAIRS);
+    }
+
+    /** Preparing the curve. */
+    static Prepared preparing() {
+        return Prepared.of(() -> curve().timeErrorS());
+    }
+
+    private static Tuned checked(CoolingCurve curve, double[][] pairs) {
+        double[] references = referencesS(pairs);
+        double worst = 0;
+        for (int i = 0; i < PAIRS; i++) {
+            worst = Math.max(worst, Math.abs(curve.timeS(pairs[i][0], pairs[i][1]) - references[i]));
+        }
+        return Tuned.fixed(worst, TwoNodeCooling.ALLOWED_S, "s");
+    }
+
+    private static CoolingCurve curve() {
+        return rate().prepare(COLDEST_C + ZERO_C, WARMEST_C + ZERO_C);
+    }
+
+    private static CoolingRate rate() {
+        return CoolingRate.of(
+                temperatureK -> -StatedFilms.outsideWatts(temperatureK - ZERO_C, AIR_C) / CAPACITY_J_PER_K,
+                AIR_C + ZERO_C);
+    }
+
+    /** Starts and targets drawn at random [K]. */
+    private static double[][] pairs() {
+        Random random = new Random(1);
+        double[][] pairs = new double[PAIRS][];
+        for (int i = 0; i < PAIRS; i++) {
+            double target = COLDEST_C + 15 * random.nextDouble();
+            double start = target + (WARMEST_C - target) * random.nextDouble();
+            pairs[i] = new double[] {start + ZERO_C, target + ZERO_C};
+        }
+        return pairs;
+    }
+
+    private static double[] referencesS(double[][] pairs) {
+        return Arrays.stream(pairs)
+                .mapToDouble(pair -> timeS(CommonsMath.DP853, pair[0] - ZERO_C, pair[1] - ZERO_C, 1e-12))
+                .toArray();
     }
 
     /** Another tool. */
