@@ -1,0 +1,37 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.batch;
+
+/**
+ * Coefficients of a four-stage, L-stable Rosenbrock method of order 4 with an embedded estimate of order 3, which evaluates
+ * the rates three times a step, in the transformed form that needs no multiplication by the Jacobian:
+ *
+ * <p>(I/(hγ) − J) U_i = f(y + Σ a_ij U_j) + Σ (c_ij/h) U_j, y₁ = y + Σ b_i U_i, error = Σ e_i U_i; the fourth stage looks where
+ * the third does.
+ *
+ * <p>Source: E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed., Springer 1996, section IV.7, method
+ * ROS4 (L-stable); the numbers are from memory of the published code and are held to the order conditions and to L-stability by
+ * Ros4Test.
+ */
+final class Ros4 {
+
+    static final double GAMMA = 0.57282;
+    static final double A21 = 2;
+    static final double A31 = 1.867943637803922;
+    static final double A32 = 0.2344449711399156;
+    static final double C21 = -7.137615036412310;
+    static final double C31 = 2.580708087951457;
+    static final double C32 = 0.6515950076447975;
+    static final double C41 = -2.137148994382534;
+    static final double C42 = -0.3214669691237626;
+    static final double C43 = -0.6949742501781779;
+    static final double B1 = 2.255570073418735;
+    static final double B2 = 0.2870493262186792;
+    static final double B3 = 0.4353179431840180;
+    static final double B4 = 1.093502252409163;
+    static final double E1 = -0.2815431932141155;
+    static final double E2 = -0.07276199124934920;
+    static final double E3 = -0.1082196201495311;
+    static final double E4 = -1.093502252409163;
+
+    private Ros4() {}
+}
