@@ -22,7 +22,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
 
     /** All groups, in the order of the page. */
     static List<Group> all() {
-        return List.of(p1(), p1b(), p2(), p3(), p5(), p6(), real(), growth(), plan(), jobs(), first(), jars());
+        return List.of(p1(), p1b(), p2(), p3(), p4(), p5(), p6(), real(), growth(), plan(), jobs(), first(), jars());
     }
 
     /** Whether a job is one of the C program. */
@@ -161,6 +161,21 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                 List.of(
                         faster("P3", what, "CVODE BDF", "p3/own", "p3/cvode-bdf", 20, 60, ""),
                         faster("P3", what, "Commons Math DP54", "p3/own", "p3/commons-dp54", 60, 0, "")));
+    }
+
+    private static Group p4() {
+        return new Group(
+                "P4",
+                labels("p4/own", "project, batch, per sample", "p4/commons-dp853", COMMONS + ", per sample"),
+                List.of(faster(
+                        "P4",
+                        "10 000 samples of P1, time per sample",
+                        COMMONS,
+                        "p4/own",
+                        "p4/commons-dp853",
+                        30,
+                        250,
+                        "")));
     }
 
     private static Group p5() {

@@ -35,6 +35,8 @@ final class Jobs {
             case "p2/commons-dp54" -> RadialLayers.of(100, 0).peer(CommonsMath.DP54);
             case "p3/own" -> AxialStack.own();
             case "p3/commons-dp54" -> AxialStack.peer(CommonsMath.DP54);
+            case "p4/own" -> SampledBottles.own(10_000);
+            case "p4/commons-dp853" -> SampledBottles.peer(10_000);
             case "p5/own" -> LibraryJobs.fit(FitBenchmark.TWO_NODES, true);
             case "p5/commons-fd" -> LibraryJobs.fit(FitBenchmark.TWO_NODES, false);
             case "p6/celsius-in" -> LibraryJobs.celsiusIn();
