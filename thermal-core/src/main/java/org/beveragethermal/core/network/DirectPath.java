@@ -68,6 +68,18 @@ public final class DirectPath implements Path {
         return multipliers;
     }
 
+    HeatLaw law() {
+        return law;
+    }
+
+    End from() {
+        return ends.get(0);
+    }
+
+    End to() {
+        return ends.get(1);
+    }
+
     @Override
     public void evaluate(PathEvaluation e) {
         HeatFlow flow = e.scratch(0);

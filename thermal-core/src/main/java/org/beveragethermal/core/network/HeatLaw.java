@@ -31,11 +31,7 @@ public interface HeatLaw {
         if (!(wattsPerKelvin >= 0) || Double.isInfinite(wattsPerKelvin)) {
             throw new IllegalArgumentException("conductance " + wattsPerKelvin + " W/K: expected a finite value ≥ 0");
         }
-        return (fromK, toK, out) -> {
-            out.watts = wattsPerKelvin * (fromK - toK);
-            out.perFromKelvin = wattsPerKelvin;
-            out.perToKelvin = -wattsPerKelvin;
-        };
+        return new ConstantConductance(wattsPerKelvin);
     }
 
     /**
@@ -48,6 +44,9 @@ public interface HeatLaw {
     default HeatLaw times(double factor) {
         if (!(factor >= 0) || Double.isInfinite(factor)) {
             throw new IllegalArgumentException("factor " + factor + " on a heat law: expected a finite value ≥ 0");
+        }
+        if (this instanceof ConstantConductance constant) {
+            return conductance(factor * constant.wattsPerKelvin());
         }
         return (fromK, toK, out) -> {
             evaluate(fromK, toK, out);

@@ -7,8 +7,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.function.IntBinaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.beveragethermal.core.network.Account.Entry;
 
 /**
@@ -27,39 +28,24 @@ public final class PreparedNetwork {
     private final int ledgerSize;
     private final int[] nodeOffset;
     private final IdentityHashMap<Node, Integer> indices = new IdentityHashMap<>();
+    private final List<Boundary> boundaries = new ArrayList<>();
+    /** For each boundary the first path that ends there. */
+    private final List<Integer> pathOfBoundary = new ArrayList<>();
+
+    private final DirectLinks direct;
+    /** The paths that are not among {@link #direct}. */
     private final PathLayout[] layouts;
-    private final int[][] ledgerEntryState;
-    private final double[][] ledgerEntryFactor;
+    /** For each of these its index in the network. */
+    private final int[] pathOfLayout;
+    /** For each path, its link among {@link #direct}, or −1 − its layout. */
+    private final int[] part;
+    /** For each layout and account, what one unit of flow does to each row of the state that it reaches. */
+    private final double[][][] accountFactors;
+    /** What the accounts do to the state: all of them, and those that are not of {@linkplain DirectLinks#constant constant} links. */
+    private final RowEntries all;
+
+    private final RowEntries varying;
     private final double[] knots;
-
-    /** Where a path's inputs and accounts sit in the flat arrays. */
-    private static final class PathLayout {
-        private final Path path;
-        /** For each end: node index, or −1 − boundary. */
-        private final int[] endNode;
-
-        private final Boundary[] boundaries;
-        private final int firstAccount;
-        /** State columns on which the path depends, ascending. */
-        private final int[] columns;
-        /** For each end: position of the node's enthalpy in {@link #columns}, −1 for a boundary. */
-        private final int[] enthalpyColumn;
-
-        private PathLayout(
-                Path path,
-                int[] endNode,
-                Boundary[] boundaries,
-                int firstAccount,
-                int[] columns,
-                int[] enthalpyColumn) {
-            this.path = path;
-            this.endNode = endNode;
-            this.boundaries = boundaries;
-            this.firstAccount = firstAccount;
-            this.columns = columns;
-            this.enthalpyColumn = enthalpyColumn;
-        }
-    }
 
     PreparedNetwork(Network network) {
         this.network = network;
@@ -72,63 +58,81 @@ public final class PreparedNetwork {
             size += 1 + nodes.get(i).store().amountCount();
         }
         stateSize = size;
-        layouts = new PathLayout[network.paths().size()];
-        TreeSet<Double> allKnots = new TreeSet<>();
-        List<int[]> entryStates = new ArrayList<>();
-        List<double[]> entryFactors = new ArrayList<>();
+        List<Path> paths = network.paths();
+        direct = DirectLinks.of(paths);
+        part = new int[paths.size()];
+        IdentityHashMap<Path, Integer> linkOf = new IdentityHashMap<>();
+        for (int k = 0; k < direct.count; k++) {
+            linkOf.put(direct.path(k), k);
+        }
+        layouts = new PathLayout[paths.size() - direct.count];
+        pathOfLayout = new int[layouts.length];
+        List<double[]> knotLists = new ArrayList<>();
+        RowEntries.Builder entries = new RowEntries.Builder(stateSize);
+        RowEntries.Builder others = new RowEntries.Builder(stateSize);
+        IdentityHashMap<Boundary, Integer> boundarySlots = new IdentityHashMap<>();
         int account = 0;
-        for (int p = 0; p < layouts.length; p++) {
-            Path path = network.paths().get(p);
-            layouts[p] = layout(path, account, allKnots);
+        int other = 0;
+        for (int p = 0; p < paths.size(); p++) {
+            Path path = paths.get(p);
+            List<End> ends = path.ends();
+            int[] slot = new int[ends.size()];
+            int[] row = new int[ends.size()];
+            for (int e = 0; e < slot.length; e++) {
+                if (ends.get(e) instanceof Node node) {
+                    slot[e] = indexOf(node);
+                    row[e] = nodeOffset[slot[e]];
+                } else if (ends.get(e) instanceof Boundary boundary) {
+                    slot[e] = slotOf(boundary, boundarySlots, p, knotLists);
+                    row[e] = -1;
+                }
+            }
+            knotLists.add(path.knots());
+            part[p] = linkOf.getOrDefault(path, -1 - other);
+            if (part[p] >= 0) {
+                direct.place(part[p], p, account, slot[0], slot[1], row[0], row[1]);
+            } else {
+                pathOfLayout[other] = p;
+                layouts[other++] = new PathLayout(path, slot, row, account);
+            }
             for (Account a : path.accounts()) {
-                addEntries(layouts[p], a, entryStates, entryFactors);
+                for (Entry entry : a.entries()) {
+                    if (row[entry.end()] >= 0) {
+                        int at = row[entry.end()] + 1 + entry.amount();
+                        entries.add(at, account, entry.factor());
+                        if (part[p] < 0 || part[p] >= direct.constant) {
+                            others.add(at, account, entry.factor());
+                        }
+                    }
+                }
                 account++;
             }
         }
         ledgerSize = account;
-        ledgerEntryState = entryStates.toArray(new int[0][]);
-        ledgerEntryFactor = entryFactors.toArray(new double[0][]);
-        knots = allKnots.stream().mapToDouble(Double::doubleValue).toArray();
+        accountFactors = new double[layouts.length][][];
+        for (int p = 0; p < layouts.length; p++) {
+            accountFactors[p] = factors(p);
+        }
+        all = entries.build();
+        varying = others.build();
+        knots = knotLists.stream()
+                .flatMapToDouble(Arrays::stream)
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
-    private PathLayout layout(Path path, int firstAccount, Set<Double> allKnots) {
-        List<End> ends = path.ends();
-        int[] endNode = new int[ends.size()];
-        Boundary[] boundaries = new Boundary[ends.size()];
-        TreeSet<Integer> columns = new TreeSet<>();
-        for (int e = 0; e < ends.size(); e++) {
-            if (ends.get(e) instanceof Node node) {
-                endNode[e] = indexOf(node);
-                for (int k = 0; k <= node.store().amountCount(); k++) {
-                    columns.add(nodeOffset[endNode[e]] + k);
-                }
-            } else if (ends.get(e) instanceof Boundary boundary) {
-                endNode[e] = -1;
-                boundaries[e] = boundary;
-                for (double knot : boundary.temperatureK().knots()) {
-                    allKnots.add(knot);
-                }
-            }
+    private int slotOf(Boundary boundary, Map<Boundary, Integer> boundarySlots, int path, List<double[]> knotLists) {
+        Integer known = boundarySlots.get(boundary);
+        if (known != null) {
+            return known;
         }
-        for (double knot : path.knots()) {
-            allKnots.add(knot);
-        }
-        int[] columnArray = columns.stream().mapToInt(Integer::intValue).toArray();
-        int[] enthalpyColumn = new int[ends.size()];
-        for (int e = 0; e < ends.size(); e++) {
-            enthalpyColumn[e] = endNode[e] < 0 ? -1 : Arrays.binarySearch(columnArray, nodeOffset[endNode[e]]);
-        }
-        return new PathLayout(path, endNode, boundaries, firstAccount, columnArray, enthalpyColumn);
-    }
-
-    private void addEntries(PathLayout layout, Account account, List<int[]> states, List<double[]> factors) {
-        List<Entry> onNodes = account.entries().stream()
-                .filter(entry -> layout.endNode[entry.end()] >= 0)
-                .toList();
-        states.add(onNodes.stream()
-                .mapToInt(entry -> nodeOffset[layout.endNode[entry.end()]] + 1 + entry.amount())
-                .toArray());
-        factors.add(onNodes.stream().mapToDouble(Entry::factor).toArray());
+        int slot = nodeOffset.length + boundaries.size();
+        boundarySlots.put(boundary, slot);
+        boundaries.add(boundary);
+        pathOfBoundary.add(path);
+        knotLists.add(boundary.temperatureK().knots());
+        return slot;
     }
 
     private int indexOf(Node node) {
@@ -218,31 +222,90 @@ public final class PreparedNetwork {
      */
     public final class Workspace {
 
-        private final StoreState[] stores;
-        private final PathEvaluation[] evaluations;
-        /** For each path and account: derivatives in the path's columns. */
-        private final double[][][] gradient;
+        /** Temperatures of the nodes and after them of the boundaries [K], and what follows them. */
+        private final double[] temperature = new double[nodeOffset.length + boundaries.size()];
 
+        /** Slope of each temperature in the enthalpy [K/J], 0 for a boundary. */
+        private final double[] slope = new double[temperature.length];
+        /** Rate of each boundary [K/s]; 0 for a node. */
+        private final double[] boundaryRate = new double[temperature.length];
+        /** What an error of each part of the state is worth [K per unit]. */
+        private final double[] weight = new double[stateSize];
+
+        private final boolean steady;
+        /** The nodes of constant heat capacity. */
+        private final int[] sensible;
+        /** Of these, one over the heat capacity [K/J]. */
+        private final double[] inverseCapacity;
+        /** Row of each of them. */
+        private final int[] sensibleRow;
+
+        private final int[] otherNodes;
+        private final StoreState[] stores = new StoreState[nodeOffset.length];
+        /** Whether every node is sensible: then slots of nodes are rows of the state. */
+        private final boolean allSensible;
+
+        private final DirectLinks.Values links;
+        private final ConstantLinks constants;
+        private final PathEvaluation[] evaluations = new PathEvaluation[layouts.length];
+        /** For each layout and account: derivatives in the path's columns. */
+        private final double[][][] gradient = new double[layouts.length][][];
+
+        private final Map<String, Double> multipliers;
         private final double[] flow = new double[ledgerSize];
+        private double timeS;
         /** The part being evaluated: a path's index, or the number of paths plus a node's index. */
         private int evaluating;
 
         private Workspace(Map<String, Double> multipliers) {
-            stores = new StoreState[nodeOffset.length];
-            for (int i = 0; i < stores.length; i++) {
+            this.multipliers = multipliers;
+            int nodes = nodeOffset.length;
+            sensible = nodesThat(true);
+            otherNodes = nodesThat(false);
+            inverseCapacity = new double[sensible.length];
+            sensibleRow = new int[sensible.length];
+            for (int i = 0; i < sensible.length; i++) {
+                if (network.nodes().get(sensible[i]).store() instanceof SensibleStore store) {
+                    inverseCapacity[i] = 1 / store.capacityJPerK();
+                    sensibleRow[i] = nodeOffset[sensible[i]];
+                    slope[sensible[i]] = inverseCapacity[i];
+                    weight[sensibleRow[i]] = inverseCapacity[i];
+                }
+            }
+            for (int i : otherNodes) {
                 stores[i] = new StoreState(network.nodes().get(i).store().amountCount());
             }
-            evaluations = new PathEvaluation[layouts.length];
-            gradient = new double[layouts.length][][];
-            for (int p = 0; p < layouts.length; p++) {
-                Path path = layouts[p].path;
-                evaluations[p] = new PathEvaluation(path);
-                for (int m = 0; m < path.multipliers().size(); m++) {
-                    evaluations[p].setMultiplier(
-                            m, multipliers.getOrDefault(path.multipliers().get(m), 1.0));
+            boolean still = layouts.length == 0;
+            for (int b = 0; b < boundaries.size(); b++) {
+                if (boundaries.get(b).temperatureK() instanceof ConstantValue constant) {
+                    temperature[nodes + b] = constant.value();
+                } else {
+                    still = false;
                 }
-                gradient[p] = new double[path.accounts().size()][layouts[p].columns.length];
             }
+            steady = still;
+            links = direct.newValues(multipliers, slope);
+            allSensible = otherNodes.length == 0;
+            constants = ConstantLinks.of(direct, links, nodes);
+            for (int p = 0; p < layouts.length; p++) {
+                evaluations[p] = newEvaluation(layouts[p].path);
+                gradient[p] = new double[layouts[p].accounts][layouts[p].columns.length];
+            }
+        }
+
+        private int[] nodesThat(boolean areSensible) {
+            return IntStream.range(0, nodeOffset.length)
+                    .filter(i -> network.nodes().get(i).store() instanceof SensibleStore == areSensible)
+                    .toArray();
+        }
+
+        private PathEvaluation newEvaluation(Path path) {
+            PathEvaluation evaluation = new PathEvaluation(path);
+            List<String> names = path.multipliers();
+            for (int m = 0; m < names.size(); m++) {
+                evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
+            }
+            return evaluation;
         }
 
         /**
@@ -251,24 +314,104 @@ public final class PreparedNetwork {
          * @param timeS time [s]
          * @param state enthalpies and amounts, not modified
          * @param derivatives whether derivatives are wanted too
-         * @return −1 if every temperature and flow (and derivative, if wanted) is finite, else the first part with one that
-         *     is not: the index of a path, or the number of paths plus the index of a node
+         * @return −1 if every temperature and flow (and derivative, if wanted) is finite, else the first part found with one
+         *     that is not: the index of a path, or the number of paths plus the index of a node
          */
         public int evaluate(double timeS, double[] state, boolean derivatives) {
-            for (int i = 0; i < stores.length; i++) {
-                evaluating = layouts.length + i;
-                network.nodes().get(i).store().evaluate(state[nodeOffset[i]], state, nodeOffset[i] + 1, stores[i]);
-                if (!isFit(stores[i])) {
+            return evaluate(timeS, state, derivatives, true);
+        }
+
+        /**
+         * Evaluates all paths at a state and sums up what they do to it, without stating every flow.
+         *
+         * @param timeS time [s]
+         * @param state enthalpies and amounts, not modified
+         * @param derivatives whether derivatives are wanted too
+         * @param rates receives the rates of the state, length {@link #stateSize}
+         * @return as {@link #evaluate}
+         */
+        public int evaluateRates(double timeS, double[] state, boolean derivatives, double[] rates) {
+            boolean separately = allSensible && direct.constant > 0;
+            int unfit = evaluate(timeS, state, derivatives, !separately);
+            if (unfit >= 0) {
+                return unfit;
+            }
+            if (separately) {
+                varying.sum(flow, rates);
+                constants.addRates(temperature, rates);
+            } else {
+                rates(flow, rates);
+            }
+            return -1;
+        }
+
+        private int evaluate(double timeS, double[] state, boolean derivatives, boolean constantFlows) {
+            this.timeS = timeS;
+            int unfit = evaluateStores(state);
+            if (unfit >= 0) {
+                return unfit;
+            }
+            for (int b = 0; b < boundaries.size(); b++) {
+                TimeFunction imposed = boundaries.get(b).temperatureK();
+                if (!(imposed instanceof ConstantValue)) {
+                    evaluating = pathOfBoundary.get(b);
+                    temperature[nodeOffset.length + b] = imposed.at(timeS);
+                    if (!Double.isFinite(temperature[nodeOffset.length + b])) {
+                        return evaluating;
+                    }
+                }
+            }
+            if (constantFlows) {
+                direct.flows(links, temperature, flow);
+            }
+            unfit = evaluateLinks(derivatives);
+            if (unfit >= 0) {
+                return unfit;
+            }
+            for (int p = 0; p < layouts.length; p++) {
+                evaluating = pathOfLayout[p];
+                if (!evaluatePath(p, state, derivatives)) {
                     return evaluating;
                 }
             }
-            for (int p = 0; p < layouts.length; p++) {
-                evaluating = p;
-                if (!evaluatePath(p, timeS, state, derivatives)) {
-                    return p;
+            return -1;
+        }
+
+        private int evaluateStores(double[] state) {
+            if (allSensible) {
+                linear(state, inverseCapacity, temperature);
+            } else {
+                for (int i = 0; i < sensible.length; i++) {
+                    temperature[sensible[i]] =
+                            SensibleStore.ZERO_CELSIUS_K + state[sensibleRow[i]] * inverseCapacity[i];
                 }
             }
+            for (int i : sensible) {
+                // Branches that are never taken wait for nothing, a sum of all would.
+                if (!(Math.abs(temperature[i]) < Double.POSITIVE_INFINITY)) {
+                    return network.paths().size() + i;
+                }
+            }
+            for (int i : otherNodes) {
+                evaluating = network.paths().size() + i;
+                StoreState store = stores[i];
+                int row = nodeOffset[i];
+                network.nodes().get(i).store().evaluate(state[row], state, row + 1, store);
+                if (!isFit(store)) {
+                    return evaluating;
+                }
+                temperature[i] = store.temperatureK;
+                slope[i] = store.temperaturePerJoule;
+                weight[row] = store.kelvinPerJoule;
+                System.arraycopy(store.kelvinPerAmount, 0, weight, row + 1, store.kelvinPerAmount.length);
+            }
             return -1;
+        }
+
+        private static void linear(double[] state, double[] inverseCapacity, double[] temperatureK) {
+            for (int i = 0; i < inverseCapacity.length; i++) {
+                temperatureK[i] = SensibleStore.ZERO_CELSIUS_K + state[i] * inverseCapacity[i];
+            }
         }
 
         private static boolean isFit(StoreState store) {
@@ -276,6 +419,29 @@ public final class PreparedNetwork {
                     && Double.isFinite(store.temperaturePerJoule)
                     && store.kelvinPerJoule > 0
                     && store.kelvinPerJoule < Double.POSITIVE_INFINITY;
+        }
+
+        private int evaluateLinks(boolean derivatives) {
+            double check = 0;
+            for (int k = direct.constant; k < direct.count; k++) {
+                evaluating = direct.path[k];
+                double watts = direct.evaluate(k, links, temperature, derivatives ? slope : null);
+                flow[direct.account[k]] = watts;
+                check += 0 * watts;
+                if (derivatives) {
+                    check += 0 * links.byFrom[k] + 0 * links.byTo[k];
+                }
+            }
+            if (check == 0) {
+                return -1;
+            }
+            for (int k = 0; k < direct.count; k++) {
+                if (!Double.isFinite(flow[direct.account[k]])
+                        || derivatives && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k]))) {
+                    return direct.path[k];
+                }
+            }
+            return -1;
         }
 
         /**
@@ -287,23 +453,13 @@ public final class PreparedNetwork {
             return evaluating;
         }
 
-        private boolean evaluatePath(int p, double timeS, double[] state, boolean derivatives) {
+        private boolean evaluatePath(int p, double[] state, boolean derivatives) {
             PathLayout layout = layouts[p];
             PathEvaluation evaluation = evaluations[p];
-            double[] inputs = evaluation.inputs();
-            for (int e = 0; e < layout.endNode.length; e++) {
-                int node = layout.endNode[e];
-                if (node >= 0) {
-                    inputs[e] = stores[node].temperatureK;
-                    int amounts = stores[node].temperaturePerAmount.length;
-                    System.arraycopy(state, nodeOffset[node] + 1, inputs, evaluation.amountOffset(e), amounts);
-                } else {
-                    inputs[e] = layout.boundaries[e].temperatureK().at(timeS);
-                }
-            }
+            setInputs(layout, evaluation, state);
             evaluation.evaluate(layout.path, timeS, derivatives);
             boolean finite = true;
-            for (int a = 0; a < gradient[p].length; a++) {
+            for (int a = 0; a < layout.accounts; a++) {
                 double value = evaluation.flowOf(a);
                 flow[layout.firstAccount + a] = value;
                 finite &= Double.isFinite(value);
@@ -314,30 +470,41 @@ public final class PreparedNetwork {
             return finite;
         }
 
+        private void setInputs(PathLayout layout, PathEvaluation evaluation, double[] state) {
+            double[] inputs = evaluation.inputs();
+            for (int e = 0; e < layout.slot.length; e++) {
+                inputs[e] = temperature[layout.slot[e]];
+                int amounts = evaluation.amountCount(e);
+                if (amounts > 0) {
+                    System.arraycopy(state, layout.row[e] + 1, inputs, evaluation.amountOffset(e), amounts);
+                }
+            }
+        }
+
         /** From derivatives in temperatures and amounts to derivatives in the state; whether all are finite. */
         private boolean chain(int p, int account) {
             PathLayout layout = layouts[p];
             double[] byInput = evaluations[p].derivatives(account);
             double[] row = gradient[p][account];
             Arrays.fill(row, 0);
-            for (int e = 0; e < layout.endNode.length; e++) {
-                int node = layout.endNode[e];
-                if (node < 0) {
+            for (int e = 0; e < layout.slot.length; e++) {
+                int column = layout.enthalpyColumn[e];
+                if (column < 0) {
                     continue;
                 }
-                StoreState store = stores[node];
-                int column = layout.enthalpyColumn[e];
-                row[column] += byInput[e] * store.temperaturePerJoule;
-                for (int k = 0; k < store.temperaturePerAmount.length; k++) {
-                    row[column + 1 + k] +=
-                            byInput[e] * store.temperaturePerAmount[k] + byInput[evaluations[p].amountOffset(e) + k];
+                int node = layout.slot[e];
+                row[column] += byInput[e] * slope[node];
+                int amounts = evaluations[p].amountCount(e);
+                for (int k = 0; k < amounts; k++) {
+                    row[column + 1 + k] += byInput[e] * stores[node].temperaturePerAmount[k]
+                            + byInput[evaluations[p].amountOffset(e) + k];
                 }
             }
-            boolean finite = true;
+            double check = 0;
             for (double derivative : row) {
-                finite &= Double.isFinite(derivative);
+                check += 0 * derivative;
             }
-            return finite;
+            return check == 0;
         }
 
         /**
@@ -347,7 +514,7 @@ public final class PreparedNetwork {
          * @return temperature [K]
          */
         public double temperatureK(int node) {
-            return stores[node].temperatureK;
+            return temperature[node];
         }
 
         /**
@@ -366,12 +533,7 @@ public final class PreparedNetwork {
          * @param rates receives the rates, length {@link #stateSize}
          */
         public void rates(double[] flows, double[] rates) {
-            Arrays.fill(rates, 0);
-            for (int a = 0; a < ledgerSize; a++) {
-                for (int i = 0; i < ledgerEntryState[a].length; i++) {
-                    rates[ledgerEntryState[a][i]] += ledgerEntryFactor[a][i] * flows[a];
-                }
-            }
+            all.sum(flows, rates);
         }
 
         /**
@@ -380,19 +542,75 @@ public final class PreparedNetwork {
          * @param adder receives (row, column, value) contributions
          */
         public void jacobian(JacobianSink adder) {
+            for (int k = 0; k < direct.count; k++) {
+                int from = direct.fromRow[k];
+                int to = direct.toRow[k];
+                double byFrom = links.byFrom[k];
+                double byTo = links.byTo[k];
+                if (from >= 0) {
+                    adder.add(from, from, -byFrom);
+                }
+                if (from >= 0 && to >= 0) {
+                    adder.add(from, to, -byTo);
+                    adder.add(to, from, byFrom);
+                }
+                if (to >= 0) {
+                    adder.add(to, to, byTo);
+                }
+            }
             for (int p = 0; p < layouts.length; p++) {
                 int[] columns = layouts[p].columns;
-                for (int a = 0; a < gradient[p].length; a++) {
-                    int account = layouts[p].firstAccount + a;
-                    for (int i = 0; i < ledgerEntryState[account].length; i++) {
+                for (int a = 0; a < layouts[p].accounts; a++) {
+                    double[] derivatives = gradient[p][a];
+                    eachEntry(p, a, (row, factor) -> {
                         for (int c = 0; c < columns.length; c++) {
-                            adder.add(
-                                    ledgerEntryState[account][i],
-                                    columns[c],
-                                    ledgerEntryFactor[account][i] * gradient[p][a][c]);
+                            adder.add(row, columns[c], factor * derivatives[c]);
+                        }
+                    });
+                }
+            }
+        }
+
+        /**
+         * Adds that part of the Jacobian which never changes: constant conductances between constant heat capacities.
+         *
+         * @param places where its parts go
+         * @param values receives them, modified
+         */
+        public void addConstantJacobian(JacobianPlaces places, double[] values) {
+            addLinks(0, direct.constant, places, values);
+        }
+
+        /**
+         * Adds the rest of the Jacobian at the state evaluated last with derivatives.
+         *
+         * @param places where its parts go
+         * @param values receives them, modified
+         */
+        public void addVaryingJacobian(JacobianPlaces places, double[] values) {
+            addLinks(direct.constant, direct.count, places, values);
+            int next = 0;
+            for (int p = 0; p < layouts.length; p++) {
+                for (int a = 0; a < layouts[p].accounts; a++) {
+                    double[] derivatives = gradient[p][a];
+                    for (double factor : accountFactors[p][a]) {
+                        for (double derivative : derivatives) {
+                            values[places.others[next++]] += factor * derivative;
                         }
                     }
                 }
+            }
+        }
+
+        private void addLinks(int first, int end, JacobianPlaces places, double[] values) {
+            int[] at = places.links;
+            for (int k = first; k < end; k++) {
+                double byFrom = links.byFrom[k];
+                double byTo = links.byTo[k];
+                values[at[4 * k]] -= byFrom;
+                values[at[4 * k + 1]] -= byTo;
+                values[at[4 * k + 2]] += byFrom;
+                values[at[4 * k + 3]] += byTo;
             }
         }
 
@@ -403,9 +621,15 @@ public final class PreparedNetwork {
          * @param out receives the change of the flows, length {@link #ledgerSize}
          */
         public void flowChange(double[] change, double[] out) {
+            for (int k = 0; k < direct.count; k++) {
+                int from = direct.fromRow[k];
+                int to = direct.toRow[k];
+                out[direct.account[k]] =
+                        (from < 0 ? 0 : links.byFrom[k] * change[from]) + (to < 0 ? 0 : links.byTo[k] * change[to]);
+            }
             for (int p = 0; p < layouts.length; p++) {
                 int[] columns = layouts[p].columns;
-                for (int a = 0; a < gradient[p].length; a++) {
+                for (int a = 0; a < layouts[p].accounts; a++) {
                     double sum = 0;
                     for (int c = 0; c < columns.length; c++) {
                         sum += gradient[p][a][c] * change[columns[c]];
@@ -416,27 +640,51 @@ public final class PreparedNetwork {
         }
 
         /**
+         * Whether nothing depends on time itself: every boundary is constant, every path joins two ends by a law of their
+         * temperatures.
+         *
+         * @return true if {@link #flowTimeDerivative} gives zeros
+         */
+        public boolean isSteady() {
+            return steady;
+        }
+
+        /**
          * Partial derivative of all flows in time: what moving boundaries do, by the derivatives evaluated last.
          *
          * @param timeS time [s]
          * @param out receives the rates of the flows, length {@link #ledgerSize}
-         * @return −1 if every rate is finite, else the index of the first path with one that is not
+         * @return −1 if every rate is finite, else the index of the first path found with one that is not
          */
         public int flowTimeDerivative(double timeS, double[] out) {
+            for (int b = 0; b < boundaries.size(); b++) {
+                TimeFunction imposed = boundaries.get(b).temperatureK();
+                if (!(imposed instanceof ConstantValue)) {
+                    evaluating = pathOfBoundary.get(b);
+                    boundaryRate[nodeOffset.length + b] = imposed.rate(timeS);
+                }
+            }
+            for (int k = 0; k < direct.count; k++) {
+                double sum =
+                        links.perFrom[k] * boundaryRate[direct.from[k]] + links.perTo[k] * boundaryRate[direct.to[k]];
+                out[direct.account[k]] = sum;
+                if (!Double.isFinite(sum)) {
+                    return direct.path[k];
+                }
+            }
             for (int p = 0; p < layouts.length; p++) {
-                evaluating = p;
                 PathLayout layout = layouts[p];
-                for (int a = 0; a < gradient[p].length; a++) {
+                for (int a = 0; a < layout.accounts; a++) {
                     double sum = evaluations[p].timeDerivativeOf(a);
-                    for (int e = 0; e < layout.endNode.length; e++) {
-                        if (layout.endNode[e] < 0) {
-                            sum += evaluations[p].derivatives(a)[e]
-                                    * layout.boundaries[e].temperatureK().rate(timeS);
+                    double[] byInput = evaluations[p].derivatives(a);
+                    for (int e = 0; e < layout.slot.length; e++) {
+                        if (layout.row[e] < 0) {
+                            sum += byInput[e] * boundaryRate[layout.slot[e]];
                         }
                     }
                     out[layout.firstAccount + a] = sum;
                     if (!Double.isFinite(sum)) {
-                        return p;
+                        return pathOfLayout[p];
                     }
                 }
             }
@@ -450,9 +698,13 @@ public final class PreparedNetwork {
          * @param out receives the derivatives of the flows, length {@link #ledgerSize}
          */
         public void flowByMultiplier(String name, double[] out) {
+            for (int k = 0; k < direct.count; k++) {
+                out[direct.account[k]] =
+                        direct.isScaledBy(k, name) ? direct.wattsWithoutFactor(k, links, temperature) : 0;
+            }
             for (int p = 0; p < layouts.length; p++) {
                 int index = layouts[p].path.multipliers().indexOf(name);
-                for (int a = 0; a < gradient[p].length; a++) {
+                for (int a = 0; a < layouts[p].accounts; a++) {
                     out[layouts[p].firstAccount + a] = index < 0 ? 0 : evaluations[p].multiplierDerivativeOf(a, index);
                 }
             }
@@ -467,8 +719,9 @@ public final class PreparedNetwork {
          */
         public double temperatureChangeK(int node, double[] change) {
             int offset = nodeOffset[node];
-            double sum = stores[node].temperaturePerJoule * change[offset];
-            for (int k = 0; k < stores[node].temperaturePerAmount.length; k++) {
+            double sum = slope[node] * change[offset];
+            int amounts = network.nodes().get(node).store().amountCount();
+            for (int k = 0; k < amounts; k++) {
                 sum += stores[node].temperaturePerAmount[k] * change[offset + 1 + k];
             }
             return sum;
@@ -482,11 +735,13 @@ public final class PreparedNetwork {
          */
         public double sizeK(double[] change) {
             double largest = 0;
-            for (int i = 0; i < stores.length; i++) {
-                int offset = nodeOffset[i];
-                largest = Math.max(largest, Math.abs(change[offset]) * stores[i].kelvinPerJoule);
-                for (int k = 0; k < stores[i].kelvinPerAmount.length; k++) {
-                    largest = Math.max(largest, Math.abs(change[offset + 1 + k]) * stores[i].kelvinPerAmount[k]);
+            for (int i = 0; i < stateSize; i++) {
+                double size = Math.abs(change[i]) * weight[i];
+                if (!(size <= largest)) {
+                    if (Double.isNaN(size)) {
+                        return size;
+                    }
+                    largest = size;
                 }
             }
             return largest;
@@ -499,8 +754,84 @@ public final class PreparedNetwork {
          * @return its workspace; read only
          */
         public PathEvaluation evaluation(int path) {
-            return evaluations[path];
+            if (part[path] < 0) {
+                return evaluations[-1 - part[path]];
+            }
+            PathEvaluation evaluation = newEvaluation(network.paths().get(path));
+            evaluation.inputs()[0] = endTemperatureK(path, 0);
+            evaluation.inputs()[1] = endTemperatureK(path, 1);
+            evaluation.evaluate(network.paths().get(path), timeS, true);
+            return evaluation;
         }
+
+        /**
+         * The temperature that a path saw at an end when evaluated last.
+         *
+         * @param path index of the path in {@link Network#paths}
+         * @param end index into {@link Path#ends}
+         * @return temperature [K]
+         */
+        public double endTemperatureK(int path, int end) {
+            int link = part[path];
+            return temperature[
+                    link < 0 ? layouts[-1 - link].slot[end] : end == 0 ? direct.from[link] : direct.to[link]];
+        }
+    }
+
+    private double[][] factors(int layout) {
+        double[][] factors = new double[layouts[layout].accounts][];
+        for (int a = 0; a < factors.length; a++) {
+            DoubleStream.Builder builder = DoubleStream.builder();
+            eachEntry(layout, a, (row, factor) -> builder.add(factor));
+            factors[a] = builder.build().toArray();
+        }
+        return factors;
+    }
+
+    /** What one unit of flow on an account of a layout does to the state. */
+    @FunctionalInterface
+    private interface EntrySink {
+        void add(int row, double factor);
+    }
+
+    private void eachEntry(int layout, int account, EntrySink sink) {
+        PathLayout at = layouts[layout];
+        for (Entry entry : at.path.accounts().get(account).entries()) {
+            if (at.row[entry.end()] >= 0) {
+                sink.add(at.row[entry.end()] + 1 + entry.amount(), entry.factor());
+            }
+        }
+    }
+
+    /**
+     * Looks up once where the parts of the Jacobian go in a matrix kept as one array.
+     *
+     * @param index place of a row and a column
+     * @param unused a place that nothing reads, for parts that have none
+     * @return the places
+     */
+    public JacobianPlaces places(IntBinaryOperator index, int unused) {
+        int[] links = new int[4 * direct.count];
+        for (int k = 0; k < direct.count; k++) {
+            int from = direct.fromRow[k];
+            int to = direct.toRow[k];
+            links[4 * k] = from < 0 ? unused : index.applyAsInt(from, from);
+            links[4 * k + 1] = from < 0 || to < 0 ? unused : index.applyAsInt(from, to);
+            links[4 * k + 2] = from < 0 || to < 0 ? unused : index.applyAsInt(to, from);
+            links[4 * k + 3] = to < 0 ? unused : index.applyAsInt(to, to);
+        }
+        IntStream.Builder others = IntStream.builder();
+        for (int p = 0; p < layouts.length; p++) {
+            int[] columns = layouts[p].columns;
+            for (int a = 0; a < layouts[p].accounts; a++) {
+                eachEntry(p, a, (row, factor) -> {
+                    for (int column : columns) {
+                        others.add(index.applyAsInt(row, column));
+                    }
+                });
+            }
+        }
+        return new JacobianPlaces(links, others.build().toArray());
     }
 
     /** Receives contributions to a matrix. */

@@ -8,7 +8,7 @@ package org.beveragethermal.core.network;
  */
 public record SensibleStore(double capacityJPerK) implements Store {
 
-    private static final double ZERO_CELSIUS_K = 273.15;
+    static final double ZERO_CELSIUS_K = 273.15;
 
     /**
      * Checks the capacity.

@@ -100,18 +100,7 @@ public interface TimeFunction {
      * @throws IllegalArgumentException if value is not finite
      */
     static TimeFunction constant(double value) {
-        requireFinite(value);
-        return new TimeFunction() {
-            @Override
-            public double at(double timeS) {
-                return value;
-            }
-
-            @Override
-            public double rate(double timeS) {
-                return 0;
-            }
-        };
+        return new ConstantValue(requireFinite(value));
     }
 
     /**

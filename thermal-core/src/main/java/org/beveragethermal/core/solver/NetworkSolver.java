@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.beveragethermal.core.network.Network;
+import org.beveragethermal.core.network.PreparedNetwork;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,13 +23,16 @@ public final class NetworkSolver {
     private final Map<String, Double> multipliers;
     private final RunMonitor monitor;
     private final @Nullable Trajectory pattern;
+    private final Method method;
 
     private NetworkSolver(
             double toleranceK,
             int stepBudget,
             Map<String, Double> multipliers,
             RunMonitor monitor,
-            @Nullable Trajectory pattern) {
+            @Nullable Trajectory pattern,
+            Method method) {
+        this.method = Objects.requireNonNull(method, "method");
         this.pattern = pattern;
         this.toleranceK = toleranceK;
         this.stepBudget = stepBudget;
@@ -51,7 +55,8 @@ public final class NetworkSolver {
      * @return the solver
      */
     public static NetworkSolver standard() {
-        return new NetworkSolver(DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of(), RunMonitor.NONE, null);
+        return new NetworkSolver(
+                DEFAULT_TOLERANCE_K, DEFAULT_STEP_BUDGET, Map.of(), RunMonitor.NONE, null, Method.ORDER_4);
     }
 
     /**
@@ -65,7 +70,7 @@ public final class NetworkSolver {
         if (!(newToleranceK >= 1e-12 && newToleranceK <= 1)) {
             throw new IllegalArgumentException("tolerance " + newToleranceK + " K: expected 1e-12 K to 1 K");
         }
-        return new NetworkSolver(newToleranceK, stepBudget, multipliers, monitor, pattern);
+        return new NetworkSolver(newToleranceK, stepBudget, multipliers, monitor, pattern, method);
     }
 
     /**
@@ -79,7 +84,7 @@ public final class NetworkSolver {
         if (newStepBudget < 1) {
             throw new IllegalArgumentException("step budget " + newStepBudget + ": expected at least 1");
         }
-        return new NetworkSolver(toleranceK, newStepBudget, multipliers, monitor, pattern);
+        return new NetworkSolver(toleranceK, newStepBudget, multipliers, monitor, pattern, method);
     }
 
     /**
@@ -96,7 +101,7 @@ public final class NetworkSolver {
                         "multiplier " + name + " = " + factor + ": expected a finite factor ≥ 0");
             }
         });
-        return new NetworkSolver(toleranceK, stepBudget, newMultipliers, monitor, pattern);
+        return new NetworkSolver(toleranceK, stepBudget, newMultipliers, monitor, pattern, method);
     }
 
     /**
@@ -108,7 +113,7 @@ public final class NetworkSolver {
      * @return a new solver
      */
     public NetworkSolver withMonitor(RunMonitor newMonitor) {
-        return new NetworkSolver(toleranceK, stepBudget, multipliers, newMonitor, pattern);
+        return new NetworkSolver(toleranceK, stepBudget, multipliers, newMonitor, pattern, method);
     }
 
     /**
@@ -122,7 +127,34 @@ public final class NetworkSolver {
      * @return a new solver; its runs end in a {@link SolverException} if the steps do not fit
      */
     public NetworkSolver alongStepsOf(Trajectory run) {
-        return new NetworkSolver(toleranceK, stepBudget, multipliers, monitor, run);
+        return new NetworkSolver(toleranceK, stepBudget, multipliers, monitor, run, method);
+    }
+
+    /**
+     * The same solver with another way of taking steps.
+     *
+     * @param newMethod the method; {@link Method#ORDER_4} unless set
+     * @return a new solver
+     */
+    public NetworkSolver withMethod(Method newMethod) {
+        return new NetworkSolver(toleranceK, stepBudget, multipliers, monitor, pattern, newMethod);
+    }
+
+    /**
+     * Runs of one network for a single answer each, such as when a temperature is reached, that keep no record: nothing is allocated
+     * while they go on, and setting up is paid once.
+     *
+     * <p>They choose their own steps, also if this solver goes {@linkplain #alongStepsOf along} those of another run.
+     *
+     * @param network the network
+     * @return runs for one thread at a time
+     */
+    public UnrecordedRun unrecorded(PreparedNetwork network) {
+        return new UnrecordedRun(network, multipliers, method, newStepping());
+    }
+
+    private Stepping newStepping() {
+        return new Stepping(toleranceK, stepBudget, monitor, method);
     }
 
     /**
@@ -168,6 +200,6 @@ public final class NetworkSolver {
                         "phase " + i + " has other nodes than phase 0: connections change, nodes stay");
             }
         }
-        return new Integration(toleranceK, stepBudget, multipliers, monitor, pattern).run(phases, endS);
+        return new Integration(multipliers, pattern, method, newStepping()).run(phases, endS);
     }
 }

@@ -5,13 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
+import org.beveragethermal.core.network.JacobianPlaces;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PreparedNetwork;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The workspace of one run: a state, the derivatives there, and one trial step of {@link RosenbrockTableau}.
+ * The workspace of one run: a state, the derivatives there, and one trial step of a {@link Tableau}.
  *
  * <p>The ledger's stages use the same flows, the same derivatives and the same weights as the state's, which is what makes
  * the balance exact. Nothing is allocated after construction.
@@ -20,55 +21,78 @@ final class RosenbrockStep {
 
     private final PreparedNetwork network;
     private final PreparedNetwork.Workspace workspace;
+    private final Tableau tableau;
+    private final boolean keepsLedger;
     private final int n;
     private final int m;
     private final int[] position;
-    private final BandedMatrix matrix;
-    private final double[] state;
-    private final double[] newState;
+    /** Whether the unknowns stand in the matrix in their own order. */
+    private final boolean inOrder;
+
+    private final StepMatrix matrix;
+    private final JacobianPlaces places;
+    /** That part of the Jacobian which never changes. */
+    private final double[] constantJacobian;
+
+    private double[] state;
+    private double[] newState;
     private final double[] argument;
+    private final double[] baseRate;
     private final double[] rate;
     private final double[] ordered;
+    private final double[] error;
     private final double[] baseFlow;
     private final double[] flowTimeRate;
     private final double[] stateTimeRate;
     private final double[] flowChange;
-    private final double[][] u = new double[RosenbrockTableau.STAGES][];
-    private final double[][] ledgerU = new double[RosenbrockTableau.STAGES][];
+    private final double[][] u;
+    private final double[][] ledgerU;
+    /** Weights of the stages divided by the step. */
+    private final double[][] perStep;
+
     private final double[] ledgerGain;
-    private final BandedMatrix jacobian;
-    private final PreparedNetwork.JacobianSink addToJacobian;
-    private double fastestRateKPerS;
     /** What was not finite in the evaluation before: index of a path, number of paths plus index of a node, or −1. */
     private int failed = -1;
     /** What the failed part threw, if it did. */
     private @Nullable RuntimeException thrown;
 
     RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers) {
+        this(network, multipliers, Tableau.RODAS, true);
+    }
+
+    RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers, Tableau tableau, boolean keepsLedger) {
         this.network = network;
         this.workspace = network.newWorkspace(multipliers);
+        this.tableau = tableau;
+        this.keepsLedger = keepsLedger;
         n = network.stateSize();
         m = network.ledgerSize();
         state = new double[n];
         newState = new double[n];
         argument = new double[n];
+        baseRate = new double[n];
         rate = new double[n];
-        ordered = new double[n];
+        error = new double[n];
         baseFlow = new double[m];
         flowTimeRate = new double[m];
         stateTimeRate = new double[n];
-        flowChange = new double[m];
-        ledgerGain = new double[m];
-        for (int s = 0; s < RosenbrockTableau.STAGES; s++) {
-            u[s] = new double[n];
-            ledgerU[s] = new double[m];
+        int accounts = keepsLedger ? m : 0;
+        flowChange = new double[accounts];
+        ledgerGain = new double[accounts];
+        u = new double[tableau.stages][n];
+        ledgerU = new double[tableau.stages][accounts];
+        perStep = new double[tableau.stages][];
+        for (int s = 0; s < tableau.stages; s++) {
+            perStep[s] = new double[s];
         }
         MatrixLayout layout = MatrixLayout.of(n, workspace);
         position = layout.position;
-        int band = layout.band;
-        matrix = new BandedMatrix(n, band, band);
-        jacobian = new BandedMatrix(n, band, band);
-        addToJacobian = (row, column, value) -> jacobian.add(position[row], position[column], value);
+        inOrder = layout.isNatural();
+        ordered = inOrder ? new double[0] : new double[n];
+        matrix = new StepMatrix(n, layout.band);
+        places = network.places((row, column) -> matrix.index(position[row], position[column]), matrix.unusedIndex());
+        constantJacobian = new double[matrix.jacobian().length];
+        workspace.addConstantJacobian(places, constantJacobian);
     }
 
     void start(double[] startState) {
@@ -79,26 +103,38 @@ final class RosenbrockStep {
         return state.clone();
     }
 
+    /** The state itself, not to be written. */
+    double[] liveState() {
+        return state;
+    }
+
     /** Evaluates flows and derivatives at the state; false if one is not finite. */
     boolean begin(double time) {
-        if (!evaluates(time, state, true)) {
+        if (!evaluates(time, state, true, baseRate)) {
             return false;
         }
-        System.arraycopy(workspace.flows(), 0, baseFlow, 0, m);
-        workspace.rates(flowTimeRate, stateTimeRate);
-        workspace.rates(baseFlow, rate);
-        fastestRateKPerS = workspace.sizeK(rate);
-        jacobian.clear();
-        workspace.jacobian(addToJacobian);
+        if (keepsLedger) {
+            System.arraycopy(workspace.flows(), 0, baseFlow, 0, m);
+        }
+        if (!workspace.isSteady()) {
+            workspace.rates(flowTimeRate, stateTimeRate);
+        }
+        System.arraycopy(constantJacobian, 0, matrix.jacobian(), 0, constantJacobian.length);
+        workspace.addVaryingJacobian(places, matrix.jacobian());
         return true;
     }
 
     /** A user's law, store or boundary that throws is as good as one that is not finite: a smaller step may avoid it. */
-    private boolean evaluates(double time, double[] at, boolean derivatives) {
+    private boolean evaluates(double time, double[] at, boolean derivatives, double[] rates) {
         thrown = null;
         try {
-            failed = workspace.evaluate(time, at, derivatives);
-            if (failed < 0 && derivatives) {
+            if (keepsLedger) {
+                failed = workspace.evaluate(time, at, derivatives);
+                workspace.rates(workspace.flows(), rates);
+            } else {
+                failed = workspace.evaluateRates(time, at, derivatives, rates);
+            }
+            if (failed < 0 && derivatives && !workspace.isSteady()) {
                 failed = workspace.flowTimeDerivative(time, flowTimeRate);
             }
         } catch (RuntimeException e) {
@@ -109,7 +145,7 @@ final class RosenbrockStep {
     }
 
     double fastestRateKPerS() {
-        return fastestRateKPerS;
+        return workspace.sizeK(baseRate);
     }
 
     /** Why the run cannot go on: a part that failed when evaluated last, else the fastest node. */
@@ -136,21 +172,19 @@ final class RosenbrockStep {
     private String ends(Path path) {
         StringJoiner ends = new StringJoiner(", ");
         for (int e = 0; e < path.ends().size(); e++) {
-            ends.add(path.ends().get(e).name() + " "
-                    + workspace.evaluation(failed).temperatureK(e) + " K");
+            ends.add(path.ends().get(e).name() + " " + workspace.endTemperatureK(failed, e) + " K");
         }
         return ends.toString();
     }
 
     private String fastestNode() {
-        workspace.rates(baseFlow, rate);
         String name = "none";
         double fastest = -1;
         double[] single = new double[n];
         for (Node node : network.network().nodes()) {
             int offset = network.offset(node);
             Arrays.fill(single, 0);
-            System.arraycopy(rate, offset, single, offset, 1 + node.store().amountCount());
+            System.arraycopy(baseRate, offset, single, offset, 1 + node.store().amountCount());
             double size = workspace.sizeK(single);
             if (size > fastest) {
                 fastest = size;
@@ -169,75 +203,101 @@ final class RosenbrockStep {
      * @return size of the error estimate [K], NaN if a stage is not finite
      */
     double attempt(double time, double h, double latestTime) {
-        double inverse = 1 / (h * RosenbrockTableau.GAMMA);
-        matrix.setShiftedNegative(inverse, jacobian);
-        if (!matrix.factorise()) {
+        if (!matrix.factorise(1 / (h * tableau.gamma))) {
             return Double.NaN;
         }
-        for (int s = 0; s < RosenbrockTableau.STAGES; s++) {
-            if (!stage(s, h, Math.min(time + RosenbrockTableau.TIME[s] * h, latestTime))) {
+        for (int s = 0; s < tableau.stages; s++) {
+            if (!stage(s, h, Math.min(time + tableau.time[s] * h, latestTime))) {
                 return Double.NaN;
             }
         }
-        int last = RosenbrockTableau.STAGES - 1;
-        for (int i = 0; i < n; i++) {
-            newState[i] = argument[i] + u[last][i];
+        int last = tableau.stages - 1;
+        if (tableau.solutionFollows) {
+            Sums.add(argument, u[last], newState);
+        } else {
+            Sums.of(state, tableau.solution, u, tableau.stages, newState);
         }
-        for (int a = 0; a < m; a++) {
-            double gain = ledgerU[last][a];
-            for (int j = 0; j < last; j++) {
-                gain += RosenbrockTableau.A[last][j] * ledgerU[j][a];
-            }
-            ledgerGain[a] = gain;
+        if (keepsLedger) {
+            Sums.of(null, tableau.solution, ledgerU, tableau.stages, ledgerGain);
         }
-        return workspace.sizeK(u[last]);
+        if (tableau.errorIsLastStage) {
+            return workspace.sizeK(u[last]);
+        }
+        Sums.of(null, tableau.error, u, tableau.stages, error);
+        return workspace.sizeK(error);
     }
 
     private boolean stage(int s, double h, double stageTime) {
-        double[] a = RosenbrockTableau.A[s];
-        double[] c = RosenbrockTableau.C[s];
-        double timeWeight = RosenbrockTableau.TIME_DERIVATIVE[s] * h;
+        double[] at = baseRate;
         double[] flows = baseFlow;
         if (s > 0) {
-            for (int i = 0; i < n; i++) {
-                double sum = state[i];
-                for (int j = 0; j < s; j++) {
-                    sum += a[j] * u[j][i];
+            for (int j = 0; j < s; j++) {
+                perStep[s][j] = tableau.c[s][j] / h;
+            }
+            if (tableau.following[s]) {
+                Sums.add(argument, u[s - 1], argument);
+            } else if (!tableau.repeated[s]) {
+                Sums.of(state, tableau.a[s], u, s, argument);
+            }
+        }
+        if (!tableau.usesBase[s]) {
+            if (!tableau.repeated[s]) {
+                if (!evaluates(stageTime, argument, false, rate)) {
+                    return false;
                 }
-                argument[i] = sum;
             }
-            if (!evaluates(stageTime, argument, false)) {
-                return false;
-            }
+            at = rate;
             flows = workspace.flows();
         }
-        workspace.rates(flows, rate);
-        for (int i = 0; i < n; i++) {
-            double right = rate[i] + timeWeight * stateTimeRate[i];
-            for (int j = 0; j < s; j++) {
-                right += c[j] / h * u[j][i];
-            }
-            ordered[position[i]] = right;
+        double[] right = u[s];
+        Sums.of(at, perStep[s], u, s, right);
+        double timeWeight = tableau.timeDerivative[s] * h;
+        if (timeWeight != 0 && !workspace.isSteady()) {
+            Sums.addTimes(timeWeight, stateTimeRate, right);
         }
-        matrix.solve(ordered);
-        for (int i = 0; i < n; i++) {
-            u[s][i] = ordered[position[i]];
-        }
-        workspace.flowChange(u[s], flowChange);
-        double scale = h * RosenbrockTableau.GAMMA;
-        for (int k = 0; k < m; k++) {
-            double right = flows[k] + flowChange[k] + timeWeight * flowTimeRate[k];
-            for (int j = 0; j < s; j++) {
-                right += c[j] / h * ledgerU[j][k];
-            }
-            ledgerU[s][k] = scale * right;
+        solve(right);
+        if (keepsLedger) {
+            ledgerStage(s, h, timeWeight, flows);
         }
         return true;
     }
 
+    private void solve(double[] right) {
+        if (inOrder) {
+            matrix.solve(right);
+            return;
+        }
+        for (int i = 0; i < n; i++) {
+            ordered[position[i]] = right[i];
+        }
+        matrix.solve(ordered);
+        for (int i = 0; i < n; i++) {
+            right[i] = ordered[position[i]];
+        }
+    }
+
+    private void ledgerStage(int s, double h, double timeWeight, double[] flows) {
+        workspace.flowChange(u[s], flowChange);
+        Sums.of(flows, perStep[s], ledgerU, s, ledgerU[s]);
+        double scale = h * tableau.gamma;
+        if (timeWeight != 0 && !workspace.isSteady()) {
+            Sums.addTimes(timeWeight, flowTimeRate, ledgerU[s]);
+        }
+        for (int k = 0; k < m; k++) {
+            ledgerU[s][k] = scale * (ledgerU[s][k] + flowChange[k]);
+        }
+    }
+
+    /** Whether the interpolant is as good as the error estimate. */
+    boolean denseIsAsGood() {
+        return tableau.denseOrder >= tableau.errorOrder;
+    }
+
     /** Makes the end of the step just tried the new state. */
     void accept() {
-        System.arraycopy(newState, 0, state, 0, n);
+        double[] old = state;
+        state = newState;
+        newState = old;
     }
 
     /** Writes the interpolation coefficients of the step just tried: start, end and two bends per component. */
@@ -248,17 +308,32 @@ final class RosenbrockStep {
             stateOut[2 * n + i] = bend(0, u, i);
             stateOut[3 * n + i] = bend(1, u, i);
         }
-        for (int k = 0; k < m; k++) {
+        for (int k = 0; k < ledgerGain.length; k++) {
             ledgerOut[k] = ledgerGain[k];
             ledgerOut[m + k] = bend(0, ledgerU, k);
             ledgerOut[2 * m + k] = bend(1, ledgerU, k);
         }
     }
 
-    private static double bend(int which, double[][] stages, int i) {
+    /** A part of the state within the step just tried. */
+    double inside(int i, double part) {
+        if (part == 1) {
+            return newState[i];
+        }
+        double first = bend(0, u, i);
+        double second = bend(1, u, i);
+        return (1 - part) * state[i] + part * (newState[i] + (1 - part) * (first + part * second));
+    }
+
+    /** Parts of the step just tried at which a part of the state turns round, ascending; their number. */
+    int turns(int i, double[] out) {
+        return Turns.of(state[i], newState[i], bend(0, u, i), bend(1, u, i), out);
+    }
+
+    private double bend(int which, double[][] stages, int i) {
         double sum = 0;
-        for (int j = 0; j < RosenbrockTableau.STAGES; j++) {
-            sum += RosenbrockTableau.DENSE[which][j] * stages[j][i];
+        for (int j = 0; j < tableau.stages; j++) {
+            sum += tableau.dense[which][j] * stages[j][i];
         }
         return sum;
     }

@@ -2,8 +2,8 @@
 package org.beveragethermal.core.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /** The steps of one leg of a run, as interpolants. Filled by one run, then only read. */
 final class StepLog {
@@ -41,6 +41,14 @@ final class StepLog {
             next[k] += ledger[k];
         }
         ledgerSoFar = next;
+    }
+
+    /** Adds every step that is accepted. */
+    Stepping.Listener of(RosenbrockStep step) {
+        return (startS, lengthS) -> {
+            add(startS, lengthS, step);
+            return true;
+        };
     }
 
     int size() {
@@ -81,18 +89,8 @@ final class StepLog {
     /** Parts of a step, 0 to 1, at which a component of the state turns from rising to falling or back; none to two. */
     double[] turns(Step step, int i) {
         double[] s = step.state();
-        // (1−θ) y₀ + θ (y₁ + (1−θ) (a + θ b)) has the slope (y₁ − y₀ + a) + 2 (b − a) θ − 3 b θ².
-        double constant = s[n + i] - s[i] + s[2 * n + i];
-        double half = s[3 * n + i] - s[2 * n + i];
-        double square = -3 * s[3 * n + i];
-        double discriminant = half * half - square * constant;
-        if (!(discriminant > 0)) {
-            return new double[0];
-        }
-        // The larger root by sum, the other by their product: neither loses digits.
-        double q = -(half + Math.copySign(Math.sqrt(discriminant), half));
-        return DoubleStream.of(q / square, constant / q)
-                .filter(theta -> theta > 0 && theta < 1)
-                .toArray();
+        double[] turns = new double[2];
+        int count = Turns.of(s[i], s[n + i], s[2 * n + i], s[3 * n + i], turns);
+        return Arrays.copyOf(turns, count);
     }
 }

@@ -1,0 +1,140 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.solver;
+
+import java.util.Arrays;
+
+/**
+ * Coefficients of a Rosenbrock method in the transformed form that needs no multiplication by the Jacobian:
+ *
+ * <p>(I/(hγ) − J) U_i = f(t + c_i h, y + Σ a_ij U_j) + Σ (C_ij/h) U_j + d_i h ∂f/∂t, y₁ = y + Σ m_j U_j, error = Σ e_j U_j.
+ *
+ * <p>Held to the order conditions by RosenbrockTableauTest. Read only.
+ */
+final class Tableau {
+
+    /** Six stages, order 4(3), stiffly accurate. */
+    static final Tableau RODAS = new Tableau(
+            RosenbrockTableau.GAMMA,
+            RosenbrockTableau.A,
+            RosenbrockTableau.C,
+            RosenbrockTableau.TIME,
+            RosenbrockTableau.TIME_DERIVATIVE,
+            new double[] {1.221224509226641, 6.019134481288629, 12.53708332932087, -0.6878860361058950, 1, 1},
+            new double[] {0, 0, 0, 0, 0, 1},
+            RosenbrockTableau.DENSE,
+            3,
+            3);
+
+    /**
+     * Four stages on three evaluations, order 3(2), stiffly accurate, γ = 1/2: RODAS3 of A. Sandu, J. G. Verwer, J. G. Blom, E. J. Spee, G. R.
+     * Carmichael and F. A. Potra, Benchmarking stiff ODE solvers for atmospheric chemistry problems II: Rosenbrock solvers, Atmospheric
+     * Environment 31 (1997) 3459-3472; numbers from memory. The dense output is of order 2 and ours: the smallest weights that meet the
+     * conditions.
+     */
+    static final Tableau RODAS3 = new Tableau(
+            0.5,
+            new double[][] {{}, {0}, {2, 0}, {2, 0, 1}},
+            new double[][] {{}, {4}, {1, -1}, {1, -1, -8.0 / 3}},
+            new double[] {0, 0, 1, 1},
+            new double[] {0.5, 1.5, 0, 0},
+            new double[] {2, 0, 1, 1},
+            new double[] {0, 0, 0, 1},
+            new double[][] {
+                {73.0 / 34, -25.0 / 34, -111.0 / 170, 37.0 / 170},
+                {29.0 / 34, -9.0 / 34, -93.0 / 170, 31.0 / 170},
+            },
+            2,
+            1);
+
+    /**
+     * Four stages on three evaluations, order 4(3), L-stable but not stiffly accurate: ROS4, E. Hairer and G. Wanner, Solving Ordinary Differential
+     * Equations II, 2nd ed., Springer 1996, section IV.7, table 7.2 and the published code; numbers from memory. The dense output is of
+     * order 2 and ours.
+     */
+    static final Tableau ROS4 = new Tableau(
+            0.57282,
+            new double[][] {{}, {2}, {1.867943637803922, 0.2344449711399156}, {1.867943637803922, 0.2344449711399156, 0}
+            },
+            new double[][] {
+                {},
+                {-7.137615036412310},
+                {2.580708087951457, 0.6515950076447975},
+                {-2.137148994382534, -0.3214669691237626, -0.6949742501781779},
+            },
+            new double[] {0, 1.14564, 0.65521686381559, 0.65521686381559},
+            new double[] {0.57282, -1.769193891319233, 0.7592633437920482, -0.1049021087100450},
+            new double[] {2.255570073418735, 0.2870493262186792, 0.4353179431840180, 1.093502252409163},
+            new double[] {-0.2815431932141155, -0.07276199124934920, -0.1082196201495311, -1.093502252409163},
+            new double[][] {
+                {2.141342059517954, 0.24637039731436505, -1.1181131249065936, -0.45706801529775315},
+                {0.7784774410877279, 0.0022243889672431127, -0.5749362171174262, -0.14368282845943117},
+            },
+            3,
+            2);
+
+    final int stages;
+    final double gamma;
+    final double[][] a;
+    final double[][] c;
+    final double[] time;
+    final double[] timeDerivative;
+    final double[] solution;
+    final double[] error;
+    /** y(t + θh) = (1−θ) y₀ + θ (y₁ + (1−θ) (Σ dense[0]_j U_j + θ Σ dense[1]_j U_j)). */
+    final double[][] dense;
+    /** Order of the solution that the error estimate is of. */
+    final int errorOrder;
+
+    /** Order up to which the dense output meets the conditions; the same or less than that of the error estimate. */
+    final int denseOrder;
+    /** Whether a stage is evaluated where the one before it was. */
+    final boolean[] repeated;
+    /** Whether the argument of a stage is that of the stage before it plus what that stage gave. */
+    final boolean[] following;
+    /** Whether a stage is evaluated at the start of the step. */
+    final boolean[] usesBase;
+    /** Whether the solution is the argument of the last stage plus what that stage gave. */
+    final boolean solutionFollows;
+
+    /** Whether the error estimate is what the last stage gave. */
+    final boolean errorIsLastStage;
+
+    private Tableau(
+            double gamma,
+            double[][] a,
+            double[][] c,
+            double[] time,
+            double[] timeDerivative,
+            double[] solution,
+            double[] error,
+            double[][] dense,
+            int errorOrder,
+            int denseOrder) {
+        this.stages = time.length;
+        this.gamma = gamma;
+        this.a = a;
+        this.c = c;
+        this.time = time;
+        this.timeDerivative = timeDerivative;
+        this.solution = solution;
+        this.error = error;
+        this.dense = dense;
+        this.errorOrder = errorOrder;
+        this.denseOrder = denseOrder;
+        repeated = new boolean[stages];
+        following = new boolean[stages];
+        usesBase = new boolean[stages];
+        usesBase[0] = true;
+        for (int s = 1; s < stages; s++) {
+            boolean same = Arrays.equals(a[s], 0, s - 1, a[s - 1], 0, s - 1);
+            repeated[s] = same && a[s][s - 1] == 0 && time[s] == time[s - 1];
+            usesBase[s] = repeated[s] && usesBase[s - 1];
+            following[s] = same && a[s][s - 1] == 1 && s > 1;
+        }
+        solutionFollows =
+                solution[stages - 1] == 1 && Arrays.equals(solution, 0, stages - 1, a[stages - 1], 0, stages - 1);
+        double[] last = new double[stages];
+        last[stages - 1] = 1;
+        errorIsLastStage = Arrays.equals(error, last);
+    }
+}
