@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Random;
 import org.beveragethermal.core.curve.CoolingCurve;
 import org.beveragethermal.core.curve.CoolingRate;
+import org.beveragethermal.core.film.FittedFilm;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
+import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 
@@ -157,10 +159,19 @@ final class OneNodeCooling {
         return rate().prepare(COLDEST_C + ZERO_C, WARMEST_C + ZERO_C);
     }
 
+    /** Film in its fast form, radiation as it stands; for one thread. */
     private static CoolingRate rate() {
+        FittedFilm film = TwoNodeCooling.fitted(StatedFilms.OUTSIDE);
+        double airK = AIR_C + ZERO_C;
+        double air4 = airK * airK * airK * airK;
+        HeatFlow flow = new HeatFlow();
         return CoolingRate.of(
-                temperatureK -> -StatedFilms.outsideWatts(temperatureK - ZERO_C, AIR_C) / CAPACITY_J_PER_K,
-                AIR_C + ZERO_C);
+                temperatureK -> {
+                    film.evaluate(temperatureK, airK, flow);
+                    double square = temperatureK * temperatureK;
+                    return -(flow.watts + StatedFilms.RADIATING * (square * square - air4)) / CAPACITY_J_PER_K;
+                },
+                airK);
     }
 
     /** Starts and targets drawn at random [K]. */

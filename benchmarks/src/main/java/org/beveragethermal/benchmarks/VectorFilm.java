@@ -77,23 +77,40 @@ final class VectorFilm implements BatchLaw {
                 .toArray();
     }
 
+    // Coefficients are copied into locals: read from their arrays they might be what the loops write, and nothing would
+    // be vectorised.
     @Override
     public void flows(double[] fromK, double[] toK, double[] watts, double[] spare, double[] other, int n) {
         sixthRoots(fromK, toK, spare, n);
-        double[] p = a;
-        double[] q = b;
+        double p0 = a[0];
+        double p1 = a[1];
+        double p2 = a[2];
+        double p3 = a[3];
+        double p4 = a[4];
+        double p5 = a[5];
+        double p6 = a[6];
+        double q0 = b[0];
+        double q1 = b[1];
+        double q2 = b[2];
+        double q3 = b[3];
+        double q4 = b[4];
+        double q5 = b[5];
+        double q6 = b[6];
+        double middle = middleK;
+        double scale = perHalf;
         for (int i = 0; i < n; i++) {
-            double t = (0.5 * (fromK[i] + toK[i]) - middleK) * perHalf;
-            double still = p[0] + t * (p[1] + t * (p[2] + t * (p[3] + t * (p[4] + t * (p[5] + t * p[6])))));
-            double moving = q[0] + t * (q[1] + t * (q[2] + t * (q[3] + t * (q[4] + t * (q[5] + t * q[6])))));
+            double t = (0.5 * (fromK[i] + toK[i]) - middle) * scale;
+            double still = p0 + t * (p1 + t * (p2 + t * (p3 + t * (p4 + t * (p5 + t * p6)))));
+            double moving = q0 + t * (q1 + t * (q2 + t * (q3 + t * (q4 + t * (q5 + t * q6)))));
             double root = still + moving * spare[i];
             watts[i] = root * root * (fromK[i] - toK[i]);
         }
-        if (radiating > 0) {
+        double radiated = radiating;
+        if (radiated > 0) {
             for (int i = 0; i < n; i++) {
                 double from = fromK[i] * fromK[i];
                 double to = toK[i] * toK[i];
-                watts[i] += radiating * (from * from - to * to);
+                watts[i] += radiated * (from * from - to * to);
             }
         }
     }
@@ -101,41 +118,60 @@ final class VectorFilm implements BatchLaw {
     @Override
     public void evaluate(double[] fromK, double[] toK, double[] watts, double[] perFrom, double[] perTo, int n) {
         sixthRoots(fromK, toK, watts, n);
-        double[] p = a;
-        double[] q = b;
+        double p0 = a[0];
+        double p1 = a[1];
+        double p2 = a[2];
+        double p3 = a[3];
+        double p4 = a[4];
+        double p5 = a[5];
+        double p6 = a[6];
+        double q0 = b[0];
+        double q1 = b[1];
+        double q2 = b[2];
+        double q3 = b[3];
+        double q4 = b[4];
+        double q5 = b[5];
+        double q6 = b[6];
+        double middle = middleK;
+        double scale = perHalf;
         for (int i = 0; i < n; i++) {
-            double t = (0.5 * (fromK[i] + toK[i]) - middleK) * perHalf;
-            double still = p[0] + t * (p[1] + t * (p[2] + t * (p[3] + t * (p[4] + t * (p[5] + t * p[6])))));
-            double moving = q[0] + t * (q[1] + t * (q[2] + t * (q[3] + t * (q[4] + t * (q[5] + t * q[6])))));
-            double stillBy = p[1] + t * (2 * p[2] + t * (3 * p[3] + t * (4 * p[4] + t * (5 * p[5] + t * 6 * p[6]))));
-            double movingBy = q[1] + t * (2 * q[2] + t * (3 * q[3] + t * (4 * q[4] + t * (5 * q[5] + t * 6 * q[6]))));
+            double t = (0.5 * (fromK[i] + toK[i]) - middle) * scale;
+            double still = p0 + t * (p1 + t * (p2 + t * (p3 + t * (p4 + t * (p5 + t * p6)))));
+            double moving = q0 + t * (q1 + t * (q2 + t * (q3 + t * (q4 + t * (q5 + t * q6)))));
+            double stillBy = p1 + t * (2 * p2 + t * (3 * p3 + t * (4 * p4 + t * (5 * p5 + t * 6 * p6))));
+            double movingBy = q1 + t * (2 * q2 + t * (3 * q3 + t * (4 * q4 + t * (5 * q5 + t * 6 * q6))));
             double x = watts[i];
             double difference = fromK[i] - toK[i];
             double root = still + moving * x;
-            double byMean = difference * root * (stillBy + movingBy * x) * perHalf;
+            double byMean = difference * root * (stillBy + movingBy * x) * scale;
             double byDifference = root * (root + moving * x / 3);
             watts[i] = root * root * difference;
             perFrom[i] = byMean + byDifference;
             perTo[i] = byMean - byDifference;
         }
-        if (radiating > 0) {
+        double radiated = radiating;
+        if (radiated > 0) {
             for (int i = 0; i < n; i++) {
                 double from2 = fromK[i] * fromK[i];
                 double to2 = toK[i] * toK[i];
-                watts[i] += radiating * (from2 * from2 - to2 * to2);
-                perFrom[i] += 4 * radiating * from2 * fromK[i];
-                perTo[i] -= 4 * radiating * to2 * toK[i];
+                watts[i] += radiated * (from2 * from2 - to2 * to2);
+                perFrom[i] += 4 * radiated * from2 * fromK[i];
+                perTo[i] -= 4 * radiated * to2 * toK[i];
             }
         }
     }
 
     /** Sixth roots of the differences, by square roots, a polynomial and one step of Halley's on y³ = √|ΔT|. */
     private static void sixthRoots(double[] fromK, double[] toK, double[] out, int n) {
-        double[] c = ROOT;
+        double c0 = ROOT[0];
+        double c1 = ROOT[1];
+        double c2 = ROOT[2];
+        double c3 = ROOT[3];
+        double c4 = ROOT[4];
         for (int i = 0; i < n; i++) {
             double cube = Math.sqrt(Math.abs(fromK[i] - toK[i]));
             double t = (Math.sqrt(Math.sqrt(cube)) - ROOT_MIDDLE) / ROOT_HALF;
-            double y = c[0] + t * (c[1] + t * (c[2] + t * (c[3] + t * c[4])));
+            double y = c0 + t * (c1 + t * (c2 + t * (c3 + t * c4)));
             double y3 = y * y * y;
             out[i] = y * (y3 + 2 * cube) / (2 * y3 + cube);
         }
