@@ -136,7 +136,7 @@ public final class Results {
                 of the measuring thread, since the wall clock of a shared machine counts what others do; plans, which go on
                 several threads, are counted by processor time of the process, and starts of a virtual machine by the wall clock.
                 Each Java job runs in a virtual machine of its own with `-Xbatch -XX:+UseSerialGC`, is warmed up and sampled nine
-                times (five times if a run of it takes longer than a second, or in a quick run); the collector's own thread is not
+                times (five times if a run of it takes longer than a second; in a quick run five and three times); the collector's own thread is not
                 counted. Before anything is timed each tool gets the loosest tolerance at which it, and so do the next three or four
                 tighter ones, keeps the error that all have to keep: 1 s for times, 1 mK for temperatures. A tool that fails is not
                 timed. Statements and equations of P1 to P6 are in the sources of this module; all their values are made up.""".formatted(which, effort == Stopwatch.Effort.QUICK ? "quick" : "full", machine, peers);

@@ -15,25 +15,27 @@ final class Stopwatch {
     /** How much is measured. */
     enum Effort {
         /** For a look. */
-        QUICK(0.4, 0.03, 5),
+        QUICK(0.4, 0.03, 5, 3),
         /** For the record. */
-        FULL(1.5, 0.15, 9);
+        FULL(1.5, 0.15, 9, 5);
 
         private final double warmUpS;
         private final double perSampleS;
         private final int samples;
+        /** Of work that takes longer than {@link #SLOW_S}, warmed up once. */
+        private final int slowSamples;
 
-        Effort(double warmUpS, double perSampleS, int samples) {
+        Effort(double warmUpS, double perSampleS, int samples, int slowSamples) {
+            this.slowSamples = slowSamples;
             this.warmUpS = warmUpS;
             this.perSampleS = perSampleS;
             this.samples = samples;
         }
     }
 
-    /** Work that takes longer than this is sampled five times, warmed up once. */
+    /** Work that takes longer than this counts as slow [s]. */
     private static final double SLOW_S = 1.0;
 
-    private static final int SLOW_SAMPLES = 5;
     private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     private static final OperatingSystemMXBean SYSTEM =
             (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
@@ -83,7 +85,7 @@ final class Stopwatch {
         if (first < SLOW_S) {
             repeats = (int) Math.max(1, Math.ceil(repeats * effort.perSampleS / Math.max(1e-6, seconds(repeats))));
         }
-        double[] samples = new double[first < SLOW_S ? effort.samples : Math.min(SLOW_SAMPLES, effort.samples)];
+        double[] samples = new double[first < SLOW_S ? effort.samples : effort.slowSamples];
         long allocated = THREADS.getCurrentThreadAllocatedBytes();
         for (int i = 0; i < samples.length; i++) {
             samples[i] = seconds(repeats) / ((double) repeats * work.operations());
