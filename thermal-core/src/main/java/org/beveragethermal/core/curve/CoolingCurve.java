@@ -7,14 +7,15 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.units.OutOfRangeException;
 import org.beveragethermal.materials.units.SiValues;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A prepared course of temperature in surroundings that never change, cooling or warming: from any start the time to any
  * target, and the temperature after any time, in nanoseconds.
  *
- * <p>Times are differences on one curve: from a to c takes as long as from a to b and from b to c, and a start is a moment
- * of a course that is under way. For a body of one temperature that is no restriction; for a vessel see {@link
- * VesselCurve}. The curve reaches from a farthest temperature to a nearest one, nearest to the equilibrium.
+ * <p>For a body of one temperature times are differences on one curve: from a to c takes as long as from a to b and from b to
+ * c. The curve of a {@link VesselCurve} is for starts that are uniform, which adds a lag; {@link #underWay} is without. The curve
+ * reaches from a farthest temperature to a nearest one, nearest to the equilibrium.
  *
  * <p>Immutable and thread-safe; a query on doubles allocates nothing.
  */
@@ -35,30 +36,47 @@ public final class CoolingCurve {
     /** Time constant beyond the table's end [s]. */
     private final double tailS;
 
+    /** Of a vessel that starts uniform. */
+    private final @Nullable StartLag lag;
+
+    private final double timeErrorS;
     private final double temperatureErrorK;
 
-    private CoolingCurve(double equilibriumK, int sign, TimeTable times) {
+    private CoolingCurve(
+            double equilibriumK, double sign, TimeTable times, @Nullable StartLag lag, double startErrorS) {
         this.equilibriumK = equilibriumK;
         this.sign = sign;
         this.times = times;
+        this.lag = lag;
         nearK = times.nearK();
         farK = times.farK();
         timeOf = times.table();
         distances = DistanceTable.of(times);
         endS = times.endS();
         tailS = -nearK * timeOf.slope(nearK);
-        temperatureErrorK = distances.errorK() + times.errorS() * times.fastestKPerS();
+        timeErrorS = times.errorS() + startErrorS;
+        temperatureErrorK = distances.errorK() + timeErrorS * times.fastestKPerS();
     }
 
     static CoolingCurve of(CoolingRate rate, double nearestK, double farthestK) {
         int sign = side(rate.equilibriumK(), nearestK, farthestK);
         double near = sign * (nearestK - rate.equilibriumK());
         double far = sign * (farthestK - rate.equilibriumK());
-        return of(rate.equilibriumK(), sign, TimeTable.of(rate, sign, near, far));
+        return new CoolingCurve(rate.equilibriumK(), sign, TimeTable.of(rate, sign, near, far), null, 0);
     }
 
-    static CoolingCurve of(double equilibriumK, int sign, TimeTable times) {
-        return new CoolingCurve(equilibriumK, sign, times);
+    static CoolingCurve of(double equilibriumK, int sign, TimeTable times, StartLag lag, double startErrorS) {
+        return new CoolingCurve(equilibriumK, sign, times, lag, startErrorS);
+    }
+
+    /**
+     * The same curve for a course that has been under way for some minutes, as one is that a thermometer follows: times are
+     * differences, and from a to c takes as long as from a to b and from b to c.
+     *
+     * @return the curve without what a uniform start adds; this curve if that is nothing
+     */
+    public CoolingCurve underWay() {
+        return lag == null ? this : new CoolingCurve(equilibriumK, sign, times, null, 0);
     }
 
     /** On which side two temperatures lie, the first the nearer one. */
@@ -108,7 +126,7 @@ public final class CoolingCurve {
      * @return largest error of {@link #timeS} [s]
      */
     public double timeErrorS() {
-        return times.errorS();
+        return timeErrorS;
     }
 
     /**
@@ -143,7 +161,8 @@ public final class CoolingCurve {
         double start = sign * (startK - equilibriumK);
         double target = sign * (targetK - equilibriumK);
         if (start <= farK && target >= nearK && target <= start) {
-            return Math.max(0, timeOf.at(target) - timeOf.at(start));
+            double underWay = Math.max(0, timeOf.at(target) - timeOf.at(start));
+            return lag == null ? underWay : underWay + lag.laterS(start, underWay);
         }
         return unusualTimeS(startK, targetK);
     }
@@ -191,7 +210,7 @@ public final class CoolingCurve {
             }
             return startK;
         }
-        double time = timeOf.at(start) + afterS;
+        double time = timeOf.at(start) + (lag == null ? afterS : lag.underWayS(start, afterS));
         return equilibriumK + sign * (time < endS ? distances.at(time) : nearK * Math.exp((endS - time) / tailS));
     }
 

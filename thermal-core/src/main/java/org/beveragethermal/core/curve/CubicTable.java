@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.curve;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * A function of a positive number in cubic cells that narrow with the number: each octave is cut into 2<sup>bits</sup> equal
  * cells, so that the cell is found in the number's own bits, without a logarithm.
@@ -45,6 +47,28 @@ final class CubicTable {
         }
         knots[inside + 1] = low;
         return knots;
+    }
+
+    /** A smooth function in cubic cells, its slopes by differences. */
+    static CubicTable of(double low, double high, int bits, DoubleUnaryOperator function) {
+        CubicTable table = over(low, high, bits);
+        double[] knots = knots(low, high, bits);
+        double step = 1e-4 * low;
+        double[] slopes = new double[knots.length];
+        for (int i = 0; i < knots.length; i++) {
+            slopes[i] = (function.applyAsDouble(knots[i] + step) - function.applyAsDouble(knots[i] - step)) / (2 * step);
+        }
+        table.set(high, function.applyAsDouble(high), slopes[0], 0, 0);
+        for (int i = 0; i + 1 < knots.length; i++) {
+            table.set(
+                    knots[i + 1],
+                    knots[i],
+                    function.applyAsDouble(knots[i + 1]),
+                    function.applyAsDouble(knots[i]),
+                    slopes[i + 1],
+                    slopes[i]);
+        }
+        return table;
     }
 
     int cells() {

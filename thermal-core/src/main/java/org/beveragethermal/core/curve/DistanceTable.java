@@ -61,7 +61,7 @@ final class DistanceTable {
     }
 
     /** The distance at a time, below one that lies before it: Newton's method within a bracket. */
-    private static double inverse(TimeTable times, double timeS, double aboveK) {
+    static double inverse(TimeTable times, double timeS, double aboveK) {
         double high = aboveK;
         double low = times.nearK();
         double distance = aboveK;

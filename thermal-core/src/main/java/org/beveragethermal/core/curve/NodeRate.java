@@ -43,7 +43,7 @@ final class NodeRate implements DoubleUnaryOperator {
         });
         PreparedNetwork prepared = network.prepare();
         evaluation = ThreadLocal.withInitial(() -> new Evaluation(prepared, factors));
-        new Steadiness(network).require(factors);
+        new Steadiness(network.paths()).require(factors);
     }
 
     private final class Evaluation {

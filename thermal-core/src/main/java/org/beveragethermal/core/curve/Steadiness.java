@@ -5,27 +5,27 @@ import java.util.List;
 import java.util.Map;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.End;
-import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
+import org.beveragethermal.core.network.StoreState;
 
-/** Whether time itself plays no part in a network. What varies is seen by its knots, or at moments spread over a month. */
+/** Whether time itself plays no part in what joins the nodes of a network. What varies is seen by its knots, or at moments spread over a month. */
 final class Steadiness {
 
     private static final int MOMENTS = 64;
     private static final double FIRST_S = 1;
     private static final double LAST_S = 30 * 86_400.0;
 
-    private final Network network;
+    private final List<Path> paths;
 
-    Steadiness(Network network) {
-        this.network = network;
+    Steadiness(List<Path> paths) {
+        this.paths = paths;
     }
 
     /** Refuses a boundary or a path that varies in time. */
     void require(Map<String, Double> multipliers) {
-        for (Path path : network.paths()) {
+        for (Path path : paths) {
             if (path.knots().length > 0) {
                 throw refusal("path " + path.name());
             }
@@ -92,7 +92,7 @@ final class Steadiness {
     }
 
     private static double atStartK(Node node) {
-        var state = new org.beveragethermal.core.network.StoreState(node.store().amountCount());
+        StoreState state = new StoreState(node.store().amountCount());
         node.store().evaluate(node.enthalpyJ(), node.amounts(), 0, state);
         return state.temperatureK;
     }
