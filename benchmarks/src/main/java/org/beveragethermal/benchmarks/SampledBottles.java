@@ -19,7 +19,7 @@ import org.beveragethermal.core.batch.BatchSolver;
 final class SampledBottles {
 
     private static final double TIGHT = 1e-9;
-    private static final double LOOSER = 0.3;
+    private static final double TIGHTER = 0.3;
     private static final double COLDEST_K = 274;
     private static final double WARMEST_K = 298;
 
@@ -112,7 +112,8 @@ final class SampledBottles {
             rates[0] = -in / draw[4];
             rates[1] = (in - draw[3] * StatedFilms.outsideWatts(at[1], draw[1])) / TwoNodeCooling.GLASS_J_PER_K;
         };
-        for (double tried = tolerance; tried > 1e-12; tried *= LOOSER) {
+        double tried = tolerance;
+        while (tried > 1e-12) {
             try {
                 return CommonsMath.DP853.timeOfFall(
                         equations,
@@ -123,7 +124,7 @@ final class SampledBottles {
                         TwoNodeCooling.END_S);
             } catch (MathIllegalArgumentException outOfRange) {
                 // A trial step has left the range of the formulas: NoBracketingException and its like.
-                continue;
+                tried *= TIGHTER;
             }
         }
         throw new IllegalStateException("no tolerance gets a sample through");
