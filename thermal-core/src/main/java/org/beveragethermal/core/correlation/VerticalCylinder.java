@@ -10,7 +10,7 @@ public final class VerticalCylinder {
      * Added to the Grashof number so that the multiplier, which grows without bound as the drive vanishes, stays finite and
      * smooth; it equals the drive of about 3 mK on a bottle and is our deviation from the source.
      */
-    private static final double GRASHOF_FLOOR = 1e4;
+    static final double GRASHOF_FLOOR = 1e4;
 
     private VerticalCylinder() {}
 
@@ -37,11 +37,11 @@ public final class VerticalCylinder {
         return 1 + b(pr) * Math.pow(Math.sqrt(32) * Math.pow(gr, -0.25) * heightOverDiameter, c(pr));
     }
 
-    private static double b(double pr) {
+    static double b(double pr) {
         return 0.0571322 + 0.20305 * Math.pow(pr, -0.43);
     }
 
-    private static double c(double pr) {
+    static double c(double pr) {
         return 0.9165 - 0.0043 * Math.sqrt(pr) + 0.01333 * Math.log(pr) + 0.0004809 / pr;
     }
 
@@ -54,41 +54,55 @@ public final class VerticalCylinder {
      */
     public static Correlation popiel(double heightOverDiameter) {
         slenderness(1, 1, heightOverDiameter);
-        NusseltLaw plate = VerticalPlate.CHURCHILL_CHU.law();
-        NusseltLaw law = new NusseltLaw() {
-            private double factor(double ra, double pr) {
-                return slenderness(pr, ra / pr + GRASHOF_FLOOR, heightOverDiameter);
-            }
-
-            @Override
-            public double nusselt(double ra, double pr) {
-                return plate.nusselt(ra, pr) * factor(ra, pr);
-            }
-
-            @Override
-            public double byDrive(double ra, double pr) {
-                double factorSlope = -0.25 * c(pr) * (factor(ra, pr) - 1) / (ra / pr + GRASHOF_FLOOR) / pr;
-                return plate.byDrive(ra, pr) * factor(ra, pr) + plate.nusselt(ra, pr) * factorSlope;
-            }
-
-            @Override
-            public double byPrandtl(double ra, double pr) {
-                double gr = ra / pr + GRASHOF_FLOOR;
-                double group = Math.sqrt(32) * Math.pow(gr, -0.25) * heightOverDiameter;
-                double bSlope = -0.43 * 0.20305 * Math.pow(pr, -1.43);
-                double cSlope = -0.00215 / Math.sqrt(pr) + 0.01333 / pr - 0.0004809 / (pr * pr);
-                double excess = factor(ra, pr) - 1;
-                double factorSlope =
-                        excess * (bSlope / b(pr) + cSlope * Math.log(group) + 0.25 * c(pr) * ra / (pr * pr) / gr);
-                return plate.byPrandtl(ra, pr) * factor(ra, pr) + plate.nusselt(ra, pr) * factorSlope;
-            }
-        };
         return new Correlation(
                 "slender vertical cylinder, free convection, Churchill-Chu with Popiel's factor",
                 Sources.POPIEL,
                 Sources.rayleigh(1e4, 1e9),
                 Sources.prandtl(0.01, 100),
                 Uncertainty.normalRelative(0.15),
-                law);
+                new Slender(heightOverDiameter));
+    }
+
+    /** The plate's law with the slenderness factor. */
+    private record Slender(double heightOverDiameter) implements PlateLaw {
+
+        private static final NusseltLaw PLATE = VerticalPlate.CHURCHILL_CHU.law();
+
+        private double factor(double ra, double pr) {
+            return slenderness(pr, ra / pr + GRASHOF_FLOOR, heightOverDiameter);
+        }
+
+        @Override
+        public double nusselt(double ra, double pr) {
+            return PLATE.nusselt(ra, pr) * factor(ra, pr);
+        }
+
+        @Override
+        public double byDrive(double ra, double pr) {
+            double factorSlope = -0.25 * c(pr) * (factor(ra, pr) - 1) / (ra / pr + GRASHOF_FLOOR) / pr;
+            return PLATE.byDrive(ra, pr) * factor(ra, pr) + PLATE.nusselt(ra, pr) * factorSlope;
+        }
+
+        @Override
+        public double byPrandtl(double ra, double pr) {
+            double gr = ra / pr + GRASHOF_FLOOR;
+            double group = Math.sqrt(32) * Math.pow(gr, -0.25) * heightOverDiameter;
+            double bSlope = -0.43 * 0.20305 * Math.pow(pr, -1.43);
+            double cSlope = -0.00215 / Math.sqrt(pr) + 0.01333 / pr - 0.0004809 / (pr * pr);
+            double excess = factor(ra, pr) - 1;
+            double factorSlope =
+                    excess * (bSlope / b(pr) + cSlope * Math.log(group) + 0.25 * c(pr) * ra / (pr * pr) / gr);
+            return PLATE.byPrandtl(ra, pr) * factor(ra, pr) + PLATE.nusselt(ra, pr) * factorSlope;
+        }
+
+        @Override
+        public double leastRoot() {
+            return VerticalPlate.LEAST_ROOT;
+        }
+
+        @Override
+        public double rootPerSixthRoot(double pr) {
+            return VerticalPlate.rootPerSixthRoot(pr);
+        }
     }
 }

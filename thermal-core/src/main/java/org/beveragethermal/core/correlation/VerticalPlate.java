@@ -15,6 +15,8 @@ public final class VerticalPlate {
             Uncertainty.normalRelative(0.15),
             new AllRange());
 
+    static final double LEAST_ROOT = 0.825;
+
     private VerticalPlate() {}
 
     /**
@@ -53,19 +55,36 @@ public final class VerticalPlate {
         return 0.68 + 0.670 * Math.pow(ra, 0.25) / Math.pow(1 + Math.pow(0.492 / pr, 9.0 / 16), 4.0 / 9);
     }
 
+    /** (0.492/Pr)^(9/16), of which 9/16 is 1/2 and 1/16. */
+    private static double group(double pr) {
+        double half = Math.sqrt(0.492 / pr);
+        return half * Math.sqrt(Math.sqrt(Math.sqrt(half)));
+    }
+
+    static double rootPerSixthRoot(double pr) {
+        return 0.387 * Math.pow(1 + group(pr), -8.0 / 27);
+    }
+
     /** The formula with its slopes. Half of the work of a run is here, so that powers are taken as roots where they are some. */
-    private static final class AllRange implements NusseltLaw {
-
-        private static final double LEAST_ROOT = 0.825;
-
-        /** (0.492/Pr)^(9/16), of which 9/16 is 1/2 and 1/16. */
-        private static double group(double pr) {
-            double half = Math.sqrt(0.492 / pr);
-            return half * Math.sqrt(Math.sqrt(Math.sqrt(half)));
-        }
+    private static final class AllRange implements PlateLaw {
 
         private static double root(double ra, double group) {
             return LEAST_ROOT + 0.387 * Math.cbrt(Math.sqrt(ra)) * Math.pow(1 + group, -8.0 / 27);
+        }
+
+        @Override
+        public double leastRoot() {
+            return LEAST_ROOT;
+        }
+
+        @Override
+        public double rootPerSixthRoot(double pr) {
+            return VerticalPlate.rootPerSixthRoot(pr);
+        }
+
+        @Override
+        public double heightOverDiameter() {
+            return 0;
         }
 
         @Override

@@ -4,7 +4,9 @@ package org.beveragethermal.core.film;
 import java.util.Optional;
 import org.beveragethermal.core.correlation.Correlation;
 import org.beveragethermal.core.correlation.NusseltLaw;
+import org.beveragethermal.core.correlation.PlateLaw;
 import org.beveragethermal.core.internal.ChebyshevFit;
+import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +26,9 @@ public final class ConvectiveFilm implements Film {
     /** Keeps slopes of the form Ra^(n−1) finite where nothing drives; 1 mK on a bottle gives about 1e3. */
     private static final double SMALLEST_RAYLEIGH = 1e-6;
 
+    /** Keeps slopes finite likewise where the Rayleigh number is not made: nothing drives less than 1e-13 K in air. */
+    private static final double SMALLEST_BUOYANCY = 1e-16;
+
     private final double areaM2;
     private final double lengthM;
     private final Fluid fluid;
@@ -32,6 +37,11 @@ public final class ConvectiveFilm implements Film {
     private final double conductionNusselt;
     private final @Nullable SmoothFunction forcedCoefficient;
     private final String forcedLaw;
+    /** The law either way, if it is that of a plate or a slender cylinder and nothing but warmth drives the film. */
+    private final @Nullable PlateLaw plate;
+
+    private final double leastRoot;
+    private final double logSlenderness;
 
     private ConvectiveFilm(
             double areaM2,
@@ -53,6 +63,10 @@ public final class ConvectiveFilm implements Film {
         this.conductionNusselt = conductionNusselt;
         this.forcedCoefficient = forcedCoefficient;
         this.forcedLaw = forcedLaw;
+        boolean alike = bulkWarmer.law().equals(bulkColder.law()) && !fluid.buoyancy().hasOtherCauses();
+        this.plate = alike && bulkWarmer.law() instanceof PlateLaw law ? law : null;
+        this.leastRoot = plate == null ? 0 : plate.leastRoot() / Math.sqrt(lengthM);
+        this.logSlenderness = plate == null ? 0 : Math.log(Math.sqrt(32) * plate.heightOverDiameter());
     }
 
     /**
@@ -186,8 +200,11 @@ public final class ConvectiveFilm implements Film {
 
     @Override
     public void evaluate(double bulkK, double wallK, HeatFlow out) {
-        double difference = bulkK - wallK;
         coefficient(bulkK, wallK, out);
+        intoHeat(bulkK - wallK, out);
+    }
+
+    private void intoHeat(double difference, HeatFlow out) {
         double total = out.watts;
         out.watts = areaM2 * total * difference;
         out.perFromKelvin = areaM2 * (out.perFromKelvin * difference + total);
@@ -210,6 +227,67 @@ public final class ConvectiveFilm implements Film {
 
     /** Coefficient of all that moves heat through the film [W/(m² K)], and its slopes. */
     private void coefficient(double bulkK, double wallK, HeatFlow out) {
+        if (plate != null) {
+            fittedCoefficient(plate.heightOverDiameter() > 0, bulkK, wallK, out);
+        } else {
+            correlatedCoefficient(bulkK, wallK, out);
+        }
+    }
+
+    /** The law of a plate or a slender cylinder, with what depends on the fluid alone from its table. */
+    private void fittedCoefficient(boolean slender, double bulkK, double wallK, HeatFlow out) {
+        double film = 0.5 * (bulkK + wallK);
+        PlateFit fit = fluid.plate();
+        int piece = fit.piece(film);
+        double passed = fit.passed(piece, film);
+        int cell = fit.cell(piece, passed);
+        double part = fit.part(piece, cell, passed);
+        double scale = 0.5 * fit.scale(piece, film);
+        fluid.buoyancy().evaluate(bulkK, wallK, out);
+        double buoyancy = Math.max(out.watts, SMALLEST_BUOYANCY);
+        double sixth = SmoothMath.sixthRoot(buoyancy);
+        double rootK = fit.value(cell, PlateFit.ROOT, part);
+        double rootKByEach = scale * fit.slope(cell, PlateFit.ROOT, part);
+        double driven = sixth * fit.value(cell, PlateFit.DRIVEN, part);
+        double root = leastRoot * rootK + driven;
+        double rootByEach = leastRoot * rootKByEach + sixth * scale * fit.slope(cell, PlateFit.DRIVEN, part);
+        double h = root * root;
+        double hByEach = 2 * root * rootByEach;
+        double hByBuoyancy = root * driven / (3 * buoyancy);
+        if (slender) {
+            double cube = lengthM * lengthM * lengthM * buoyancy;
+            double grashof = fit.value(cell, PlateFit.GRASHOF, part);
+            double raised = grashof * cube + plateFloor();
+            double exponent = fit.value(cell, PlateFit.EXPONENT, part);
+            double log = logSlenderness - 0.25 * Math.log(raised);
+            double excess = Math.exp(fit.value(cell, PlateFit.LOG_FACTOR, part) + exponent * log);
+            double excessByEach = excess
+                    * scale
+                    * (fit.slope(cell, PlateFit.LOG_FACTOR, part)
+                            + log * fit.slope(cell, PlateFit.EXPONENT, part)
+                            - 0.25 * exponent * cube * fit.slope(cell, PlateFit.GRASHOF, part) / raised);
+            double excessByBuoyancy = -0.25 * excess * exponent * grashof * cube / (buoyancy * raised);
+            hByEach = hByEach * (1 + excess) + h * excessByEach;
+            hByBuoyancy = hByBuoyancy * (1 + excess) + h * excessByBuoyancy;
+            h *= 1 + excess;
+        }
+        double hByBulk = hByEach + hByBuoyancy * out.perFromKelvin;
+        double hByWall = hByEach + hByBuoyancy * out.perToKelvin;
+        if (conductionNusselt == 0 && forcedCoefficient == null) {
+            out.watts = h;
+            out.perFromKelvin = hByBulk;
+            out.perToKelvin = hByWall;
+        } else {
+            withOthers(film, rootK * rootK, 2 * rootK * rootKByEach, h, hByBulk, hByWall, out);
+        }
+    }
+
+    private double plateFloor() {
+        return plate == null ? 0 : plate.grashofFloor();
+    }
+
+    /** The correlation as it stands. */
+    private void correlatedCoefficient(double bulkK, double wallK, HeatFlow out) {
         double film = 0.5 * (bulkK + wallK);
         double difference = bulkK - wallK;
         fluid.buoyancy().evaluate(bulkK, wallK, out);
@@ -253,6 +331,12 @@ public final class ConvectiveFilm implements Film {
         double h = k * nu / lengthM;
         double hByBulk = (kByEach * nu + k * (nuByRa * raByBulk + nuByPr + nuByLighter * lighterByBulk)) / lengthM;
         double hByWall = (kByEach * nu + k * (nuByRa * raByWall + nuByPr + nuByLighter * lighterByWall)) / lengthM;
+        withOthers(film, k, kByEach, h, hByBulk, hByWall, out);
+    }
+
+    /** Adds conduction and the stream to free convection. */
+    private void withOthers(
+            double film, double k, double kByEach, double h, double hByBulk, double hByWall, HeatFlow out) {
         double floor = k * conductionNusselt / lengthM;
         double floorByEach = kByEach * conductionNusselt / lengthM;
         double forced = forcedCoefficient == null ? 0 : forcedCoefficient.at(film);
@@ -263,6 +347,12 @@ public final class ConvectiveFilm implements Film {
         out.watts = total;
         out.perFromKelvin = share * hByBulk + others;
         out.perToKelvin = share * hByWall + others;
+    }
+
+    /** Heat and slopes by the correlation as it stands, which what {@link #evaluate} fits is held to. */
+    void evaluateReference(double bulkK, double wallK, HeatFlow out) {
+        correlatedCoefficient(bulkK, wallK, out);
+        intoHeat(bulkK - wallK, out);
     }
 
     private static double fourthPowerSum(double a, double b, double c) {

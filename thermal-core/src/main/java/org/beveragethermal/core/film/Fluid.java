@@ -4,10 +4,12 @@ package org.beveragethermal.core.film;
 import org.beveragethermal.core.internal.Buoyancy;
 import org.beveragethermal.core.internal.ChebyshevFit;
 import org.beveragethermal.core.internal.FilmFit;
+import org.beveragethermal.core.internal.LiquidFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Liquid;
 import org.beveragethermal.materials.provenance.ValidityRange;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a film needs to know of the fluid it is made of, as smooth functions of temperature with slopes.
@@ -27,8 +29,9 @@ public final class Fluid {
     private final SmoothFunction prandtl;
     private final SmoothFunction kinematicViscosity;
     private final Buoyancy buoyancy;
-    private final double coldestK;
-    private final double warmestK;
+    private final double[] joints;
+    /** Made when first asked for; immutable, so that a race between threads makes it twice at worst. */
+    private @Nullable PlateFit plate;
 
     private Fluid(
             SmoothFunction conductivity,
@@ -36,15 +39,13 @@ public final class Fluid {
             SmoothFunction prandtl,
             SmoothFunction kinematicViscosity,
             Buoyancy buoyancy,
-            double coldestK,
-            double warmestK) {
+            double... joints) {
         this.conductivity = conductivity;
         this.inverseDiffusion = inverseDiffusion;
         this.prandtl = prandtl;
         this.kinematicViscosity = kinematicViscosity;
         this.buoyancy = buoyancy;
-        this.coldestK = coldestK;
-        this.warmestK = warmestK;
+        this.joints = joints;
     }
 
     /**
@@ -62,8 +63,7 @@ public final class Fluid {
                 fit.prandtl(),
                 fit.kinematicViscosity(),
                 Buoyancy.ofDensity(fit.density()),
-                liquid.temperatureRange().low(),
-                liquid.temperatureRange().high());
+                LiquidFit.joints(liquid));
     }
 
     /**
@@ -108,18 +108,17 @@ public final class Fluid {
                 dry.prandtl,
                 dry.kinematicViscosity,
                 MoistBuoyancy.of(pressurePa, relativeHumidity, waterActivity),
-                dry.coldestK,
-                dry.warmestK);
+                dry.joints);
     }
 
     /** Lowest temperature at which the properties still change [K]. */
     double coldestK() {
-        return coldestK;
+        return joints[0];
     }
 
     /** Highest temperature at which the properties still change [K]. */
     double warmestK() {
-        return warmestK;
+        return joints[joints.length - 1];
     }
 
     /**
@@ -156,6 +155,16 @@ public final class Fluid {
      */
     public SmoothFunction kinematicViscosity() {
         return kinematicViscosity;
+    }
+
+    /** What films along plates need, in one table. */
+    PlateFit plate() {
+        PlateFit known = plate;
+        if (known == null) {
+            known = PlateFit.of(conductivity, inverseDiffusion, prandtl, joints);
+            plate = known;
+        }
+        return known;
     }
 
     /** Relative density difference between bulk and wall. */

@@ -20,8 +20,58 @@ record LiquidBuoyancy(SmoothFunction density) implements Buoyancy {
     /** Rounds the corner at zero of the positive part; far below any density difference that matters [-]. */
     private static final double CORNER = 1e-10;
 
+    /** Squares of the nodes above 0 of the six-point rule on (−1, 1), which the even function ρ(T(y)) needs no others of. */
+    private static final double[] EVEN_NODES = {
+        0.2386191860831969 * 0.2386191860831969, 0.6612093864662645 * 0.6612093864662645, 0.9324695142031521 * 0.9324695142031521
+    };
+
+    /** Weights of the same nodes. */
+    private static final double[] EVEN_WEIGHTS = {0.4679139345726910, 0.3607615730481386, 0.1713244923791704};
+
+    /** Where all differences are larger than this and of one sign, the corner does not matter and the integrand is smooth. */
+    private static final double CLEAR = 1e-7;
+
     @Override
     public void evaluate(double bulkK, double wallK, HeatFlow out) {
+        if (!oneWay(bulkK, wallK, out)) {
+            bothWays(bulkK, wallK, out);
+        }
+    }
+
+    /** The drive where the fluid in all of the layer is lighter than the bulk, or in all of it heavier; false elsewhere. */
+    private boolean oneWay(double bulkK, double wallK, HeatFlow out) {
+        double bulkDensity = density.at(bulkK);
+        double inverse = 1 / bulkDensity;
+        double sign = density.at(wallK) < bulkDensity ? 1 : -1;
+        if (!(sign * (1 - density.at(wallK) * inverse) > CLEAR)) {
+            return false;
+        }
+        double drive = 0;
+        double mean = 0;
+        double byBulk = 0;
+        double byWall = 0;
+        for (int i = 0; i < EVEN_NODES.length; i++) {
+            double u = EVEN_NODES[i];
+            double temperature = bulkK + (wallK - bulkK) * u;
+            double ratio = density.at(temperature) * inverse;
+            double here = 1 - ratio;
+            if (!(sign * here > CLEAR)) {
+                return false;
+            }
+            double weighted = EVEN_WEIGHTS[i] * density.slope(temperature);
+            drive += EVEN_WEIGHTS[i] * here;
+            mean += EVEN_WEIGHTS[i] * ratio;
+            byWall -= weighted * u;
+            byBulk -= weighted * (1 - u);
+        }
+        double factor = 3 * sign;
+        out.watts = factor * drive;
+        out.perFromKelvin = factor * inverse * (byBulk + mean * density.slope(bulkK));
+        out.perToKelvin = factor * inverse * byWall;
+        return true;
+    }
+
+    private void bothWays(double bulkK, double wallK, HeatFlow out) {
         double bulkDensity = density.at(bulkK);
         double bulkSlope = density.slope(bulkK);
         double up = 0;

@@ -70,8 +70,13 @@ public record LiquidFit(
         return PiecewiseFit.of(liquid::specificEnthalpy, joints(liquid), ENTHALPY_ACCURACY, true);
     }
 
-    /** Ends of the liquid's range and, in between, the temperatures at which one of its formulas ends. */
-    static double[] joints(Liquid liquid) {
+    /**
+     * Ends of the liquid's range and, in between, the temperatures at which one of its formulas ends.
+     *
+     * @param liquid the liquid
+     * @return ascending temperatures [K], at least two
+     */
+    public static double[] joints(Liquid liquid) {
         ValidityRange range = liquid.temperatureRange();
         TreeSet<Double> joints = new TreeSet<>(List.of(range.low(), range.high()));
         for (PropertyRecord property : liquid.properties()) {

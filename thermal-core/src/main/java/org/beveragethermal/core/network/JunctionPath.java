@@ -24,6 +24,12 @@ public final class JunctionPath implements Path {
 
     private static final int MAX_ITERATIONS = 100;
     private static final double RELATIVE_ACCURACY = 1e-12;
+    /** A guess is given up for a search after so many evaluations. */
+    private static final int MOST_GUESSES = 6;
+    /** Newton's last step is taken on the flows' own slopes if what is left behind is about this [K]: the same accuracy. */
+    private static final double LEFT_K = 3e-10;
+    /** A first step as small as this leaves less, also where a difference of a millikelvin drives the flow [K]. */
+    private static final double SMALL_STEP_K = 1e-6;
     /** Below this a conductance is read from the slope of its law [K]. */
     private static final double SMALL_DIFFERENCE_K = 1e-6;
     /** Bounds of the search when the surface lies beyond the temperatures of all ends [K]. */
@@ -135,6 +141,9 @@ public final class JunctionPath implements Path {
 
     private final String name;
     private final List<Link> links;
+    /** Of each link, what evaluations need. */
+    private final HeatLaw[] laws;
+
     private final List<End> ends;
     private final List<Account> accounts;
     private final List<String> multipliers;
@@ -145,6 +154,9 @@ public final class JunctionPath implements Path {
     /** The weight of every link, or null if they do not share one. */
     private final @Nullable AmountWeight share;
 
+    /** Whether nothing but multipliers scales the links. */
+    private final boolean hasOneFactor;
+
     private JunctionPath(String name, List<Link> links) {
         this.name = Node.requireName(name);
         if (links.size() < 2) {
@@ -152,6 +164,7 @@ public final class JunctionPath implements Path {
                     "junction " + name + " with " + links.size() + " links: expected at least 2");
         }
         this.links = List.copyOf(links);
+        this.laws = links.stream().map(Link::law).toArray(HeatLaw[]::new);
         List<End> allEnds = new ArrayList<>();
         List<Account> allAccounts = new ArrayList<>();
         List<String> allMultipliers = new ArrayList<>();
@@ -170,6 +183,7 @@ public final class JunctionPath implements Path {
             weightEnd[i] = weight == null ? -1 : indexOrAdd(allEnds, weight.node());
         }
         AmountWeight first = links.get(0).weight();
+        hasOneFactor = links.stream().allMatch(link -> link.weight() == null && link.strength() == null);
         share = first != null && links.stream().allMatch(link -> first.equals(link.weight())) ? first : null;
         this.ends = List.copyOf(allEnds);
         this.accounts = List.copyOf(allAccounts);
@@ -321,7 +335,7 @@ public final class JunctionPath implements Path {
         double slope = 0;
         for (int i = 0; i < links.size(); i++) {
             double factor = factor(i, e);
-            links.get(i).law().evaluate(e.temperatureK(i), surface, out);
+            laws[i].evaluate(e.temperatureK(i), surface, out);
             sum += factor * out.watts;
             slope += factor * out.perToKelvin;
         }
@@ -385,6 +399,9 @@ public final class JunctionPath implements Path {
     /** Multiplier, weight and strength of a link, without the weight that all share. */
     private double factor(int link, PathEvaluation e) {
         double factor = multiplierOf[link] < 0 ? 1 : e.multiplier(multiplierOf[link]);
+        if (hasOneFactor) {
+            return factor;
+        }
         return factor * weight(link, e) * strength(link, e);
     }
 
@@ -416,16 +433,17 @@ public final class JunctionPath implements Path {
      * @return surface temperature [K]
      */
     public double evaluateAtSurface(PathEvaluation e) {
-        double surface = surfaceTemperatureK(e);
+        SurfaceMemory memory = e.surfaceOf(this, laws.length);
+        double surface = fromGuess(e, memory.guessK(e));
+        if (Double.isNaN(surface)) {
+            surface = surfaceTemperatureK(e);
+            flowsAt(e, surface);
+        }
+        memory.keep(e, surface);
         double slope = 0;
         int best = 0;
-        for (int i = 0; i < links.size(); i++) {
+        for (int i = 0; i < laws.length; i++) {
             HeatFlow flow = e.scratch(i);
-            links.get(i).law().evaluate(e.temperatureK(i), surface, flow);
-            double factor = factor(i, e);
-            flow.watts *= factor;
-            flow.perFromKelvin *= factor;
-            flow.perToKelvin *= factor;
             slope += flow.perToKelvin;
             best = flow.perToKelvin < e.scratch(best).perToKelvin ? i : best;
         }
@@ -448,6 +466,53 @@ public final class JunctionPath implements Path {
             }
         }
         return surface;
+    }
+
+    /** Flows of all links and their slopes, with their factors, into the evaluation. */
+    private void flowsAt(PathEvaluation e, double surfaceK) {
+        for (int i = 0; i < laws.length; i++) {
+            HeatFlow flow = e.scratch(i);
+            laws[i].evaluate(e.temperatureK(i), surfaceK, flow);
+            double factor = factor(i, e);
+            flow.watts *= factor;
+            flow.perFromKelvin *= factor;
+            flow.perToKelvin *= factor;
+        }
+    }
+
+    /**
+     * Newton's method from a guess that is near, leaving the flows in the evaluation. Each step shows how the sum of the flows bends, and so
+     * what the next leaves behind: as soon as that is no more than rounding, it is taken without evaluating the laws again.
+     *
+     * @return the surface temperature [K], NaN if the guess is none or leads nowhere
+     */
+    private double fromGuess(PathEvaluation e, double guessK) {
+        double surface = guessK;
+        double before = Double.NaN;
+        for (int tries = 0; tries < MOST_GUESSES && surface > COLDEST_K && surface < HOTTEST_K; tries++) {
+            flowsAt(e, surface);
+            double sum = 0;
+            double slope = 0;
+            for (int i = 0; i < laws.length; i++) {
+                sum += e.scratch(i).watts;
+                slope += e.scratch(i).perToKelvin;
+            }
+            double change = -sum / slope;
+            double size = Math.abs(change);
+            if (!(slope < 0 && (tries == 0 || size < 0.5 * before))) {
+                return Double.NaN;
+            }
+            if (tries == 0 ? size < SMALL_STEP_K : size * size * size < LEFT_K * before * before) {
+                for (int i = 0; i < laws.length; i++) {
+                    HeatFlow flow = e.scratch(i);
+                    flow.watts += flow.perToKelvin * change;
+                }
+                return surface + change;
+            }
+            before = size;
+            surface += change;
+        }
+        return Double.NaN;
     }
 
     /**

@@ -23,6 +23,7 @@ public final class PathEvaluation {
     private final double[] byTime;
     private final HeatFlow[] scratch;
     private @Nullable Object workspace;
+    private @Nullable SurfaceMemory surface;
     private double timeS;
     private boolean wantsDerivatives;
 
@@ -257,6 +258,16 @@ public final class PathEvaluation {
      */
     public double timeDerivativeOf(int account) {
         return byTime[account];
+    }
+
+    /** What a junction remembers from its evaluation before, made at its first. */
+    SurfaceMemory surfaceOf(JunctionPath path, int links) {
+        SurfaceMemory known = surface;
+        if (known == null || !known.belongsTo(path)) {
+            known = new SurfaceMemory(path, links);
+            surface = known;
+        }
+        return known;
     }
 
     void addFlowByAmount(int account, int end, int amount, double value) {

@@ -437,7 +437,8 @@ public final class PreparedNetwork {
             }
             for (int k = 0; k < direct.count; k++) {
                 if (!Double.isFinite(flow[direct.account[k]])
-                        || derivatives && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k]))) {
+                        || (derivatives
+                                && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k])))) {
                     return direct.path[k];
                 }
             }
