@@ -42,15 +42,11 @@ public final class BatchNetwork {
     private final List<String> boundaries;
     private final List<String> multipliers;
     private final List<Joint> joints;
-    /** What this was made of, if it was. */
-    private final @Nullable Network original;
+    /** Paths of the engine; none if this was built of batch laws. */
+    private final List<Path> paths;
 
     private BatchNetwork(
-            List<Body> nodes,
-            List<String> boundaries,
-            List<String> multipliers,
-            List<Joint> joints,
-            @Nullable Network original) {
+            List<Body> nodes, List<String> boundaries, List<String> multipliers, List<Joint> joints, List<Path> paths) {
         if (nodes.isEmpty() || nodes.size() > MOST_NODES) {
             throw new IllegalArgumentException("network of " + nodes.size() + " nodes: expected 1 to " + MOST_NODES);
         }
@@ -58,7 +54,7 @@ public final class BatchNetwork {
         this.boundaries = List.copyOf(boundaries);
         this.multipliers = List.copyOf(multipliers);
         this.joints = List.copyOf(joints);
-        this.original = original;
+        this.paths = List.copyOf(paths);
     }
 
     /**
@@ -150,7 +146,7 @@ public final class BatchNetwork {
          * @throws IllegalArgumentException if there is no node or more than {@link BatchNetwork#MOST_NODES}
          */
         public BatchNetwork build() {
-            return new BatchNetwork(nodes, boundaries, multipliers, joints, null);
+            return new BatchNetwork(nodes, boundaries, multipliers, joints, List.of());
         }
 
         private String taken(String name) {
@@ -176,26 +172,50 @@ public final class BatchNetwork {
     }
 
     /**
-     * Takes over a network of the engine, such as that of a real vessel: {@code run.trajectory()} of a prediction has its paths
-     * and its nodes. Paths are evaluated sample by sample, stores too. Nodes with amounts, boundaries that vary and paths that
-     * make something of time are refused.
+     * Takes over a network of the engine. Paths are evaluated sample by sample, stores too. Nodes with amounts, boundaries that vary
+     * and paths that make something of time are refused.
      *
      * @param network nodes without amounts, boundaries that never change
      * @return the same network for batches; samples have its temperatures and capacities unless they are told otherwise
      * @throws IllegalArgumentException if the network cannot be taken over
      */
     public static BatchNetwork of(Network network) {
+        return of(network.nodes(), network.paths());
+    }
+
+    /**
+     * Takes over what a run of the engine has joined, such as a real vessel and the air around it, as {@link #of(Network)} does: {@code
+     * BatchNetwork.of(prediction.trajectory().paths(0))}.
+     *
+     * @param paths paths with one node or more among their ends, not modified
+     * @return the same network for batches; nodes that no path ends at are left out
+     * @throws IllegalArgumentException if the network cannot be taken over
+     */
+    public static BatchNetwork of(List<? extends Path> paths) {
+        Set<Node> nodes = new LinkedHashSet<>();
+        for (Path path : paths) {
+            for (End end : path.ends()) {
+                if (end instanceof Node node) {
+                    nodes.add(node);
+                }
+            }
+        }
+        return of(List.copyOf(nodes), paths);
+    }
+
+    private static BatchNetwork of(List<Node> described, List<? extends Path> paths) {
         List<Body> nodes = new ArrayList<>();
-        for (Node node : network.nodes()) {
+        for (Node node : described) {
             if (node.store().amountCount() > 0) {
                 throw new IllegalArgumentException(
-                        node + " has amounts that change: a batch follows temperatures only; run the engine sample by sample");
+                        node
+                                + " has amounts that change: a batch follows temperatures only; run the engine sample by sample");
             }
             nodes.add(new Body(node.name(), node));
         }
         Set<String> boundaries = new LinkedHashSet<>();
         Set<String> multipliers = new LinkedHashSet<>();
-        for (Path path : network.paths()) {
+        for (Path path : paths) {
             multipliers.addAll(path.multipliers());
             if (path.knots().length > 0) {
                 throw new IllegalArgumentException("path " + path.name() + " varies in time: a batch has no clock");
@@ -207,7 +227,8 @@ public final class BatchNetwork {
                 }
             }
         }
-        return new BatchNetwork(nodes, List.copyOf(boundaries), List.copyOf(multipliers), List.of(), network);
+        return new BatchNetwork(
+                nodes, List.copyOf(boundaries), List.copyOf(multipliers), List.of(), List.copyOf(paths));
     }
 
     private static void requireSteady(Boundary boundary) {
@@ -249,7 +270,7 @@ public final class BatchNetwork {
 
     /** Paths that are evaluated sample by sample; none if the network was built of batch laws. */
     List<Path> paths() {
-        return original == null ? List.of() : original.paths();
+        return paths;
     }
 
     int node(String name) {

@@ -125,8 +125,7 @@ abstract class BatchRun {
                 return true;
             }
             if (timeS[lane] == stopS[lane]) {
-                if (stopped(
-                        sample[lane], timeS[lane], lanes.rates().temperatureOf(node, lanes.state[node][lane]))) {
+                if (stopped(sample[lane], timeS[lane], lanes.rates().temperatureOf(node, lanes.state[node][lane]))) {
                     return true;
                 }
                 stopS[lane] = stopS(timeS[lane]);

@@ -150,7 +150,8 @@ public final class BatchSolver {
         double[] times = timesS.clone();
         for (int i = 0; i < times.length; i++) {
             if (!(i == 0 ? times[i] >= 0 : times[i] > times[i - 1]) || Double.isInfinite(times[i])) {
-                throw new IllegalArgumentException("time " + i + ": " + times[i] + " s, expected finite, strictly ascending times ≥ 0");
+                throw new IllegalArgumentException(
+                        "time " + i + ": " + times[i] + " s, expected finite, strictly ascending times ≥ 0");
             }
         }
         requirePositive("last time", times.length == 0 ? 0 : times[times.length - 1], "s");
@@ -234,15 +235,15 @@ public final class BatchSolver {
         private final int node;
         private final double[] targetsK;
         private final double horizonS;
-        private final double[] times;
+        private final double[] answers;
 
-        private Crossings(BatchSamples samples, int node, double[] targetsK, double horizonS, double[] times) {
+        private Crossings(BatchSamples samples, int node, double[] targetsK, double horizonS, double[] answers) {
             super(samples, node, toleranceK, mostAttempts);
             this.samples = samples;
             this.node = node;
             this.targetsK = targetsK;
             this.horizonS = horizonS;
-            this.times = times;
+            this.answers = answers;
         }
 
         @Override
@@ -257,13 +258,13 @@ public final class BatchSolver {
 
         @Override
         boolean stopped(int sample, double timeS, double temperatureK) {
-            times[sample] = Double.POSITIVE_INFINITY;
+            answers[sample] = Double.POSITIVE_INFINITY;
             return true;
         }
 
         @Override
         void reached(int sample, double timeS) {
-            times[sample] = timeS <= horizonS ? timeS : Double.POSITIVE_INFINITY;
+            answers[sample] = timeS <= horizonS ? timeS : Double.POSITIVE_INFINITY;
         }
 
         @Override
@@ -272,7 +273,7 @@ public final class BatchSolver {
             Trajectory run = scalar.run(horizonS, toleranceK);
             Node body = scalar.node(node);
             OptionalDouble crossing = run.firstCrossing(0, t -> run.temperatureK(body, t) - targetK(sample));
-            times[sample] = crossing.orElse(Double.POSITIVE_INFINITY);
+            answers[sample] = crossing.orElse(Double.POSITIVE_INFINITY);
         }
     }
 

@@ -256,8 +256,12 @@ final class Rates {
             multipliers = path.multipliers().stream()
                     .mapToInt(network.multipliers()::indexOf)
                     .toArray();
-            givers = path.accounts().stream().mapToInt(account -> end(account, -1)).toArray();
-            takers = path.accounts().stream().mapToInt(account -> end(account, 1)).toArray();
+            givers = path.accounts().stream()
+                    .mapToInt(account -> end(account, -1))
+                    .toArray();
+            takers = path.accounts().stream()
+                    .mapToInt(account -> end(account, 1))
+                    .toArray();
         }
 
         private static int end(Account account, double sign) {

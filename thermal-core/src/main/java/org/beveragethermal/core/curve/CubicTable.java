@@ -56,7 +56,8 @@ final class CubicTable {
         double step = 1e-4 * low;
         double[] slopes = new double[knots.length];
         for (int i = 0; i < knots.length; i++) {
-            slopes[i] = (function.applyAsDouble(knots[i] + step) - function.applyAsDouble(knots[i] - step)) / (2 * step);
+            slopes[i] =
+                    (function.applyAsDouble(knots[i] + step) - function.applyAsDouble(knots[i] - step)) / (2 * step);
         }
         table.set(high, function.applyAsDouble(high), slopes[0], 0, 0);
         for (int i = 0; i + 1 < knots.length; i++) {

@@ -217,8 +217,7 @@ final class MasterRun {
                 double target = start + (nearK - start) * Math.pow((double) t / TARGETS, 2);
                 double underWay = times.timeS(target) - times.timeS(start);
                 largest = Math.max(
-                        largest,
-                        Math.abs(laterS(uniform, times, start, target) - lag.laterS(start, underWay)));
+                        largest, Math.abs(laterS(uniform, times, start, target) - lag.laterS(start, underWay)));
             }
         }
         return MARGIN * largest;
