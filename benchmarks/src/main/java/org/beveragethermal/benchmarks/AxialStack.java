@@ -12,6 +12,7 @@ import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.solver.Method;
 
 /**
  * P3: twenty slices of liquid and wall, stood in three surroundings, cool for an hour; liquid that is warm under cold mixes.
@@ -27,6 +28,7 @@ final class AxialStack {
     /** Number of slices. */
     static final int SLICES = 20;
 
+    private static final Method METHOD = Method.ORDER_4;
     private static final int TIGHTER = 3;
     private static final double ALLOWED_K = 1e-3;
     private static final double START_C = 22;
@@ -54,15 +56,16 @@ final class AxialStack {
         Network network = network();
         double[] at = new double[2 * SLICES];
         Tuned tuned = Tuned.loosest(1, TIGHTER, ALLOWED_K, "K", tolerance -> {
-            OwnRun run = OwnRun.lowOrder(network, tolerance);
+            OwnRun run = OwnRun.of(network, METHOD, tolerance);
             run.runTo(END_S, at);
             return RadialLayers.largestError(reference, at, ZERO_C);
         });
-        OwnRun run = OwnRun.lowOrder(network, tuned.tolerance());
+        OwnRun run = OwnRun.of(network, METHOD, tuned.tolerance());
         return Prepared.of(tuned, () -> {
-            run.runTo(END_S, at);
-            return at[0];
-        });
+                    run.runTo(END_S, at);
+                    return at[0];
+                })
+                .by(METHOD);
     }
 
     private static Network network() {

@@ -14,6 +14,7 @@ import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.solver.Method;
 
 /**
  * P1b: liquid and glass as one node cool in air at 4 °C; when are they at 9 °C, from 22 °C, and from any start to any target?
@@ -33,6 +34,7 @@ final class OneNodeCooling {
 
     private static final double START_C = 22;
     private static final double WANTED_C = TwoNodeCooling.WANTED_C;
+    private static final Method METHOD = Method.ORDER_4_LIGHT;
     private static final int TIGHTER = 4;
     private static final int PAIRS = 1024;
     private static final double COLDEST_C = 5;
@@ -66,9 +68,11 @@ final class OneNodeCooling {
                 TwoNodeCooling.ALLOWED_S,
                 "s",
                 tolerance -> Math.abs(
-                        OwnRun.of(network, tolerance).timeToReach(bottle, wantedK, TwoNodeCooling.END_S) - NOMINAL_S));
-        OwnRun run = OwnRun.of(network, tuned.tolerance());
-        return Prepared.of(tuned, () -> run.timeToReach(bottle, wantedK, TwoNodeCooling.END_S));
+                        OwnRun.of(network, METHOD, tolerance).timeToReach(bottle, wantedK, TwoNodeCooling.END_S)
+                                - NOMINAL_S));
+        OwnRun run = OwnRun.of(network, METHOD, tuned.tolerance());
+        return Prepared.of(tuned, () -> run.timeToReach(bottle, wantedK, TwoNodeCooling.END_S))
+                .by(METHOD);
     }
 
     /** The project's quadrature, for any pair and without preparation; timed on starts about the nominal one. */

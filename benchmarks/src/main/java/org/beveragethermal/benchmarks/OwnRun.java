@@ -11,16 +11,11 @@ import org.beveragethermal.core.solver.UnrecordedRun;
 /** The project's solver on one network, asked again and again. */
 record OwnRun(UnrecordedRun run, List<Node> nodes) {
 
-    static OwnRun of(Network network, double toleranceK) {
-        return new OwnRun(
-                NetworkSolver.standard().withToleranceK(toleranceK).unrecorded(network.prepare()), network.nodes());
-    }
-
-    /** By the method of order 3, for fluxes with kinks and errors that are not small. */
-    static OwnRun lowOrder(Network network, double toleranceK) {
+    /** With the method that suits the problem: as other tools, the project is asked in the way that is fastest for it. */
+    static OwnRun of(Network network, Method method, double toleranceK) {
         return new OwnRun(
                 NetworkSolver.standard()
-                        .withMethod(Method.ORDER_3)
+                        .withMethod(method)
                         .withToleranceK(toleranceK)
                         .unrecorded(network.prepare()),
                 network.nodes());

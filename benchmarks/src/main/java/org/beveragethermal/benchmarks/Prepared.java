@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.benchmarks;
 
+import java.util.Locale;
+import org.beveragethermal.core.solver.Method;
+
 /**
  * Work that has passed its check of error and may be timed.
  *
@@ -28,6 +31,12 @@ record Prepared(String setting, String error, int operations, Clock clock, Task 
     /** Work on one thread that has no error to check. */
     static Prepared of(Task task) {
         return new Prepared("", "", 1, Clock.THREAD, task);
+    }
+
+    /** The same with the method of the project's solver named. */
+    Prepared by(Method method) {
+        String name = method.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return new Prepared(name + ", " + setting, error, operations, clock, task);
     }
 
     /** The same of many operations in one run. */

@@ -17,6 +17,7 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PreparedNetwork;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.solver.Method;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
@@ -35,6 +36,7 @@ record RealLumped(Network network, Node drink) {
     private static final double WANTED_K = 283.15;
     private static final double END_S = 8 * 3600;
     private static final double REFERENCE_K = 1e-9;
+    private static final Method METHOD = Method.ORDER_4_LIGHT;
     private static final int TIGHTER = 4;
 
     /** The bottle from one temperature to another [°C]. */
@@ -55,10 +57,10 @@ record RealLumped(Network network, Node drink) {
 
     /** The project's solver. */
     static Prepared own() {
-        Tuned tuned = tuned((bottle, tolerance) -> bottle.ownS(OwnRun.of(bottle.network, tolerance)));
+        Tuned tuned = tuned((bottle, tolerance) -> bottle.ownS(OwnRun.of(bottle.network, METHOD, tolerance)));
         RealLumped nominal = of(22, 5);
-        OwnRun run = OwnRun.of(nominal.network, tuned.tolerance());
-        return Prepared.of(tuned, () -> nominal.ownS(run));
+        OwnRun run = OwnRun.of(nominal.network, METHOD, tuned.tolerance());
+        return Prepared.of(tuned, () -> nominal.ownS(run)).by(METHOD);
     }
 
     /** Apache Commons Math. */

@@ -12,6 +12,7 @@ import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.solver.Method;
 
 /**
  * P1: liquid and glass cool in air; when is the liquid at 9 °C?
@@ -33,6 +34,7 @@ final class TwoNodeCooling {
     static final double GLASS_J_PER_K = 420;
     static final double WANTED_C = 9;
 
+    private static final Method METHOD = Method.ORDER_4_LIGHT;
     private static final int TIGHTER = 4;
     private static final double COLDEST_K = 270;
     private static final double WARMEST_K = 310;
@@ -90,7 +92,7 @@ final class TwoNodeCooling {
     record Bottle(Node liquid, Network network) {
 
         OwnRun run(double toleranceK) {
-            return OwnRun.of(network, toleranceK);
+            return OwnRun.of(network, METHOD, toleranceK);
         }
     }
 
@@ -116,7 +118,7 @@ final class TwoNodeCooling {
         });
         Bottle bottle = Case.NOMINAL.bottle(inside, outside);
         OwnRun run = bottle.run(tuned.tolerance());
-        return Prepared.of(tuned, () -> timeS(run, bottle.liquid()));
+        return Prepared.of(tuned, () -> timeS(run, bottle.liquid())).by(METHOD);
     }
 
     private static double timeS(OwnRun run, Node liquid) {
