@@ -8,10 +8,8 @@ import java.util.List;
 import java.util.Random;
 import org.beveragethermal.core.curve.CoolingCurve;
 import org.beveragethermal.core.curve.CoolingRate;
-import org.beveragethermal.core.film.FittedFilm;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
-import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.solver.Method;
@@ -163,19 +161,11 @@ final class OneNodeCooling {
         return rate().prepare(COLDEST_C + ZERO_C, WARMEST_C + ZERO_C);
     }
 
-    /** Film in its fast form, radiation as it stands; for one thread. */
+    /** By a form of the film that is fast. */
     private static CoolingRate rate() {
-        FittedFilm film = TwoNodeCooling.fitted(StatedFilms.OUTSIDE);
         double airK = AIR_C + ZERO_C;
-        double air4 = airK * airK * airK * airK;
-        HeatFlow flow = new HeatFlow();
-        return CoolingRate.of(
-                temperatureK -> {
-                    film.evaluate(temperatureK, airK, flow);
-                    double square = temperatureK * temperatureK;
-                    return -(flow.watts + StatedFilms.RADIATING * (square * square - air4)) / CAPACITY_J_PER_K;
-                },
-                airK);
+        VectorFilm film = VectorFilm.of(StatedFilms.OUTSIDE, airK, WARMEST_C + ZERO_C, StatedFilms.RADIATING);
+        return CoolingRate.of(temperatureK -> -film.watts(temperatureK, airK) / CAPACITY_J_PER_K, airK);
     }
 
     /** Starts and targets drawn at random [K]. */

@@ -77,6 +77,23 @@ final class VectorFilm implements BatchLaw {
                 .toArray();
     }
 
+    /** Heat for one pair [W], without slopes. */
+    double watts(double fromK, double toK) {
+        double t = (0.5 * (fromK + toK) - middleK) * perHalf;
+        double t2 = t * t;
+        double still = a[0] + t2 * (a[2] + t2 * (a[4] + t2 * a[6])) + t * (a[1] + t2 * (a[3] + t2 * a[5]));
+        double moving = b[0] + t2 * (b[2] + t2 * (b[4] + t2 * b[6])) + t * (b[1] + t2 * (b[3] + t2 * b[5]));
+        double cube = Math.sqrt(Math.abs(fromK - toK));
+        double r = (Math.sqrt(Math.sqrt(cube)) - ROOT_MIDDLE) * (1 / ROOT_HALF);
+        double[] c = ROOT;
+        double y = c[0] + r * (c[1] + r * (c[2] + r * (c[3] + r * c[4])));
+        double y3 = y * y * y;
+        double root = still + moving * (y * (y3 + 2 * cube) / (2 * y3 + cube));
+        double from2 = fromK * fromK;
+        double to2 = toK * toK;
+        return root * root * (fromK - toK) + radiating * (from2 * from2 - to2 * to2);
+    }
+
     // Coefficients are copied into locals: read from their arrays they might be what the loops write, and nothing would
     // be vectorised.
     @Override
