@@ -1,8 +1,13 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.correlation;
 
-/** Nu = c drive^n, independent of the Prandtl number. */
-record PowerLaw(double c, double n) implements NusseltLaw {
+/**
+ * Nu = c drive^n, independent of the Prandtl number.
+ *
+ * @param c factor [-], > 0
+ * @param n exponent [-], > 0
+ */
+public record PowerLaw(double c, double n) implements NusseltLaw {
 
     @Override
     public double nusselt(double drive, double pr) {

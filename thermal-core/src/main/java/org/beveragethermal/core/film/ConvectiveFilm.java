@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.beveragethermal.core.correlation.Correlation;
 import org.beveragethermal.core.correlation.NusseltLaw;
 import org.beveragethermal.core.correlation.PlateLaw;
+import org.beveragethermal.core.correlation.PowerLaw;
 import org.beveragethermal.core.internal.ChebyshevFit;
 import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.HeatFlow;
@@ -40,6 +41,7 @@ public final class ConvectiveFilm implements Film {
     /** The law either way, if it is that of a plate or a slender cylinder and nothing but warmth drives the film. */
     private final @Nullable PlateLaw plate;
 
+    private final boolean hasOtherCauses;
     private final double leastRoot;
     private final double logSlenderness;
 
@@ -63,7 +65,8 @@ public final class ConvectiveFilm implements Film {
         this.conductionNusselt = conductionNusselt;
         this.forcedCoefficient = forcedCoefficient;
         this.forcedLaw = forcedLaw;
-        boolean alike = bulkWarmer.law().equals(bulkColder.law()) && !fluid.buoyancy().hasOtherCauses();
+        hasOtherCauses = fluid.buoyancy().hasOtherCauses();
+        boolean alike = bulkWarmer.law().equals(bulkColder.law()) && !hasOtherCauses;
         this.plate = alike && bulkWarmer.law() instanceof PlateLaw law ? law : null;
         this.leastRoot = plate == null ? 0 : plate.leastRoot() / Math.sqrt(lengthM);
         this.logSlenderness = plate == null ? 0 : Math.log(Math.sqrt(32) * plate.heightOverDiameter());
@@ -227,8 +230,11 @@ public final class ConvectiveFilm implements Film {
 
     /** Coefficient of all that moves heat through the film [W/(m² K)], and its slopes. */
     private void coefficient(double bulkK, double wallK, HeatFlow out) {
+        NusseltLaw law = (bulkK >= wallK ? bulkWarmer : bulkColder).law();
         if (plate != null) {
             fittedCoefficient(plate.heightOverDiameter() > 0, bulkK, wallK, out);
+        } else if (law instanceof PowerLaw power && !hasOtherCauses) {
+            powerCoefficient(power, bulkK, wallK, out);
         } else {
             correlatedCoefficient(bulkK, wallK, out);
         }
@@ -273,6 +279,38 @@ public final class ConvectiveFilm implements Film {
         }
         double hByBulk = hByEach + hByBuoyancy * out.perFromKelvin;
         double hByWall = hByEach + hByBuoyancy * out.perToKelvin;
+        if (conductionNusselt == 0 && forcedCoefficient == null) {
+            out.watts = h;
+            out.perFromKelvin = hByBulk;
+            out.perToKelvin = hByWall;
+        } else {
+            withOthers(film, rootK * rootK, 2 * rootK * rootKByEach, h, hByBulk, hByWall, out);
+        }
+    }
+
+    /** A power of the Rayleigh number, with what depends on the fluid alone from its table. */
+    private void powerCoefficient(PowerLaw law, double bulkK, double wallK, HeatFlow out) {
+        double film = 0.5 * (bulkK + wallK);
+        PlateFit fit = fluid.plate();
+        int piece = fit.piece(film);
+        double passed = fit.passed(piece, film);
+        int cell = fit.cell(piece, passed);
+        double part = fit.part(piece, cell, passed);
+        double scale = 0.5 * fit.scale(piece, film);
+        fluid.buoyancy().evaluate(bulkK, wallK, out);
+        double group = fit.value(cell, PlateFit.RAYLEIGH, part);
+        double groupByEach = scale * fit.slope(cell, PlateFit.RAYLEIGH, part);
+        double cube = lengthM * lengthM * lengthM;
+        double ra = Math.max(group * cube * out.watts, SMALLEST_RAYLEIGH);
+        double rootK = fit.value(cell, PlateFit.ROOT, part);
+        double rootKByEach = scale * fit.slope(cell, PlateFit.ROOT, part);
+        double power = law.n() == 0.25 ? Math.sqrt(Math.sqrt(ra)) : law.nusselt(ra, 1) / law.c();
+        double perRoot = law.c() * power / lengthM;
+        double h = rootK * rootK * perRoot;
+        double hByRa = law.n() * h / ra * cube;
+        double hByEach = 2 * rootK * rootKByEach * perRoot + hByRa * groupByEach * out.watts;
+        double hByBulk = hByEach + hByRa * group * out.perFromKelvin;
+        double hByWall = hByEach + hByRa * group * out.perToKelvin;
         if (conductionNusselt == 0 && forcedCoefficient == null) {
             out.watts = h;
             out.perFromKelvin = hByBulk;

@@ -6,7 +6,7 @@ import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.network.SmoothFunction;
 
 /**
- * What a film along a vertical plate or a slender cylinder needs of a fluid at its mean temperature, in one table: polynomials of degree 5 through
+ * What films of free convection need of a fluid at their mean temperature, in one table: polynomials of degree 5 through
  * Chebyshev's points of cells some 9 K wide, which follow the formulas of the {@link PlateLaw} to a few parts in 10⁷ as the fits of the
  * properties do. Keeps its end values outside the fluid's range. Immutable.
  */
@@ -23,7 +23,10 @@ final class PlateFit {
     /** Its exponent. */
     static final int EXPONENT = 4;
 
-    private static final int FUNCTIONS = 5;
+    /** Rayleigh number per buoyancy and cube of the length g/(ν α). */
+    static final int RAYLEIGH = 5;
+
+    private static final int FUNCTIONS = 6;
     private static final int TERMS = 6;
     private static final double CELL_K = 9;
     /** From values at the points of a cell, 0 to 1, to coefficients of powers. */
@@ -97,6 +100,7 @@ final class PlateFit {
                     values[DRIVEN][j] = root * law.rootPerSixthRoot(pr) * Math.pow(group, 1.0 / 6);
                     values[GRASHOF][j] = group / pr;
                     values[LOG_FACTOR][j] = Math.log(law.slendernessFactor(pr));
+                    values[RAYLEIGH][j] = group;
                     values[EXPONENT][j] = law.slendernessExponent(pr);
                 }
                 for (int f = 0; f < FUNCTIONS; f++) {
@@ -146,15 +150,13 @@ final class PlateFit {
     double value(int cell, int function, double part) {
         int o = (cell * FUNCTIONS + function) * TERMS;
         double[] c = terms;
-        return c[o]
-                + part * (c[o + 1] + part * (c[o + 2] + part * (c[o + 3] + part * (c[o + 4] + part * c[o + 5]))));
+        return c[o] + part * (c[o + 1] + part * (c[o + 2] + part * (c[o + 3] + part * (c[o + 4] + part * c[o + 5]))));
     }
 
     /** Slope in the part of the cell. */
     double slope(int cell, int function, double part) {
         int o = (cell * FUNCTIONS + function) * TERMS;
         double[] c = terms;
-        return c[o + 1]
-                + part * (2 * c[o + 2] + part * (3 * c[o + 3] + part * (4 * c[o + 4] + part * 5 * c[o + 5])));
+        return c[o + 1] + part * (2 * c[o + 2] + part * (3 * c[o + 3] + part * (4 * c[o + 4] + part * 5 * c[o + 5])));
     }
 }

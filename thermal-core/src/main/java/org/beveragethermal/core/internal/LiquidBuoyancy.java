@@ -22,7 +22,9 @@ record LiquidBuoyancy(SmoothFunction density) implements Buoyancy {
 
     /** Squares of the nodes above 0 of the six-point rule on (−1, 1), which the even function ρ(T(y)) needs no others of. */
     private static final double[] EVEN_NODES = {
-        0.2386191860831969 * 0.2386191860831969, 0.6612093864662645 * 0.6612093864662645, 0.9324695142031521 * 0.9324695142031521
+        0.2386191860831969 * 0.2386191860831969,
+        0.6612093864662645 * 0.6612093864662645,
+        0.9324695142031521 * 0.9324695142031521
     };
 
     /** Weights of the same nodes. */

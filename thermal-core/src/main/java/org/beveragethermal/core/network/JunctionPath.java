@@ -26,10 +26,8 @@ public final class JunctionPath implements Path {
     private static final double RELATIVE_ACCURACY = 1e-12;
     /** A guess is given up for a search after so many evaluations. */
     private static final int MOST_GUESSES = 6;
-    /** Newton's last step is taken on the flows' own slopes if what is left behind is about this [K]: the same accuracy. */
-    private static final double LEFT_K = 3e-10;
-    /** A first step as small as this leaves less, also where a difference of a millikelvin drives the flow [K]. */
-    private static final double SMALL_STEP_K = 1e-6;
+    /** What is expected to be left behind is less than the accuracy wanted by this factor. */
+    private static final double CAUTION = 4;
     /** Below this a conductance is read from the slope of its law [K]. */
     private static final double SMALL_DIFFERENCE_K = 1e-6;
     /** Bounds of the search when the surface lies beyond the temperatures of all ends [K]. */
@@ -434,7 +432,7 @@ public final class JunctionPath implements Path {
      */
     public double evaluateAtSurface(PathEvaluation e) {
         SurfaceMemory memory = e.surfaceOf(this, laws.length);
-        double surface = fromGuess(e, memory.guessK(e));
+        double surface = fromGuess(e, memory);
         if (Double.isNaN(surface)) {
             surface = surfaceTemperatureK(e);
             flowsAt(e, surface);
@@ -481,14 +479,17 @@ public final class JunctionPath implements Path {
     }
 
     /**
-     * Newton's method from a guess that is near, leaving the flows in the evaluation. Each step shows how the sum of the flows bends, and so
-     * what the next leaves behind: as soon as that is no more than rounding, it is taken without evaluating the laws again.
+     * Newton's method from where the surface was last, leaving the flows in the evaluation. Two steps in a row show how the sum of the flows
+     * bends, and so what a step leaves behind: as soon as that is less than the accuracy wanted, it is taken on the flows' own slopes without
+     * evaluating the laws again.
      *
-     * @return the surface temperature [K], NaN if the guess is none or leads nowhere
+     * @return the surface temperature [K], NaN if it was not found before or the guess leads nowhere
      */
-    private double fromGuess(PathEvaluation e, double guessK) {
-        double surface = guessK;
+    private double fromGuess(PathEvaluation e, SurfaceMemory memory) {
+        double surface = memory.guessK(e);
+        double bend = memory.bend();
         double before = Double.NaN;
+        double left = e.surfaceAccuracyK() / CAUTION;
         for (int tries = 0; tries < MOST_GUESSES && surface > COLDEST_K && surface < HOTTEST_K; tries++) {
             flowsAt(e, surface);
             double sum = 0;
@@ -502,11 +503,15 @@ public final class JunctionPath implements Path {
             if (!(slope < 0 && (tries == 0 || size < 0.5 * before))) {
                 return Double.NaN;
             }
-            if (tries == 0 ? size < SMALL_STEP_K : size * size * size < LEFT_K * before * before) {
+            if (tries > 0) {
+                bend = size / (before * before);
+            }
+            if (bend * size * size <= left) {
                 for (int i = 0; i < laws.length; i++) {
                     HeatFlow flow = e.scratch(i);
                     flow.watts += flow.perToKelvin * change;
                 }
+                memory.keepBend(bend);
                 return surface + change;
             }
             before = size;

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PathEvaluation {
 
+    /** How well a junction finds its surface unless told otherwise [K], about 1e-12 of the temperature. */
+    static final double SURFACE_ACCURACY_K = 3e-10;
+
     private final double[] inputs;
     private final int[] amountOffset;
     private final double[] multipliers;
@@ -24,6 +27,7 @@ public final class PathEvaluation {
     private final HeatFlow[] scratch;
     private @Nullable Object workspace;
     private @Nullable SurfaceMemory surface;
+    private double surfaceAccuracyK = SURFACE_ACCURACY_K;
     private double timeS;
     private boolean wantsDerivatives;
 
@@ -258,6 +262,15 @@ public final class PathEvaluation {
      */
     public double timeDerivativeOf(int account) {
         return byTime[account];
+    }
+
+    /** How well a junction is to find its surface [K]. */
+    double surfaceAccuracyK() {
+        return surfaceAccuracyK;
+    }
+
+    void setSurfaceAccuracyK(double accuracyK) {
+        surfaceAccuracyK = accuracyK;
     }
 
     /** What a junction remembers from its evaluation before, made at its first. */

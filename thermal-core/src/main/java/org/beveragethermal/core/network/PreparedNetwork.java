@@ -212,7 +212,22 @@ public final class PreparedNetwork {
      * @return the workspace
      */
     public Workspace newWorkspace(Map<String, Double> multipliers) {
-        return new Workspace(multipliers);
+        return new Workspace(multipliers, PathEvaluation.SURFACE_ACCURACY_K);
+    }
+
+    /**
+     * A private workspace for one run that needs surface temperatures of junctions no better than given, which saves evaluations of their laws.
+     * Flows balance all the same.
+     *
+     * @param multipliers factors by name; names that no path uses are ignored
+     * @param surfaceAccuracyK accuracy of surface temperatures [K], > 0; best 1e-4 of the tolerance of a step or less
+     * @return the workspace
+     */
+    public Workspace newWorkspace(Map<String, Double> multipliers, double surfaceAccuracyK) {
+        if (!(surfaceAccuracyK > 0)) {
+            throw new IllegalArgumentException("accuracy of surfaces " + surfaceAccuracyK + " K: expected above 0 K");
+        }
+        return new Workspace(multipliers, Math.max(PathEvaluation.SURFACE_ACCURACY_K, surfaceAccuracyK));
     }
 
     /**
@@ -232,6 +247,11 @@ public final class PreparedNetwork {
         /** What an error of each part of the state is worth [K per unit]. */
         private final double[] weight = new double[stateSize];
 
+        /** The boundaries that vary: what they are, their slots and the first path at each. */
+        private final TimeFunction[] imposed;
+
+        private final int[] imposedSlot;
+        private final int[] imposedPath;
         private final boolean steady;
         /** The nodes of constant heat capacity. */
         private final int[] sensible;
@@ -241,6 +261,7 @@ public final class PreparedNetwork {
         private final int[] sensibleRow;
 
         private final int[] otherNodes;
+        private final Store[] store = new Store[nodeOffset.length];
         private final StoreState[] stores = new StoreState[nodeOffset.length];
         /** Whether every node is sensible: then slots of nodes are rows of the state. */
         private final boolean allSensible;
@@ -257,7 +278,7 @@ public final class PreparedNetwork {
         /** The part being evaluated: a path's index, or the number of paths plus a node's index. */
         private int evaluating;
 
-        private Workspace(Map<String, Double> multipliers) {
+        private Workspace(Map<String, Double> multipliers, double surfaceAccuracyK) {
             this.multipliers = multipliers;
             int nodes = nodeOffset.length;
             sensible = nodesThat(true);
@@ -273,22 +294,32 @@ public final class PreparedNetwork {
                 }
             }
             for (int i : otherNodes) {
+                store[i] = network.nodes().get(i).store();
                 stores[i] = new StoreState(network.nodes().get(i).store().amountCount());
             }
-            boolean still = layouts.length == 0;
+            int[] moving = IntStream.range(0, boundaries.size())
+                    .filter(b -> !(boundaries.get(b).temperatureK() instanceof ConstantValue))
+                    .toArray();
+            imposed = new TimeFunction[moving.length];
+            imposedSlot = new int[moving.length];
+            imposedPath = new int[moving.length];
+            for (int v = 0; v < moving.length; v++) {
+                imposed[v] = boundaries.get(moving[v]).temperatureK();
+                imposedSlot[v] = nodes + moving[v];
+                imposedPath[v] = pathOfBoundary.get(moving[v]);
+            }
             for (int b = 0; b < boundaries.size(); b++) {
                 if (boundaries.get(b).temperatureK() instanceof ConstantValue constant) {
                     temperature[nodes + b] = constant.value();
-                } else {
-                    still = false;
                 }
             }
-            steady = still;
+            steady = layouts.length == 0 && moving.length == 0;
             links = direct.newValues(multipliers, slope);
             allSensible = otherNodes.length == 0;
             constants = ConstantLinks.of(direct, links, nodes);
             for (int p = 0; p < layouts.length; p++) {
                 evaluations[p] = newEvaluation(layouts[p].path);
+                evaluations[p].setSurfaceAccuracyK(surfaceAccuracyK);
                 gradient[p] = new double[layouts[p].accounts][layouts[p].columns.length];
             }
         }
@@ -351,14 +382,12 @@ public final class PreparedNetwork {
             if (unfit >= 0) {
                 return unfit;
             }
-            for (int b = 0; b < boundaries.size(); b++) {
-                TimeFunction imposed = boundaries.get(b).temperatureK();
-                if (!(imposed instanceof ConstantValue)) {
-                    evaluating = pathOfBoundary.get(b);
-                    temperature[nodeOffset.length + b] = imposed.at(timeS);
-                    if (!Double.isFinite(temperature[nodeOffset.length + b])) {
-                        return evaluating;
-                    }
+            for (int v = 0; v < imposed.length; v++) {
+                evaluating = imposedPath[v];
+                double imposedK = imposed[v].at(timeS);
+                temperature[imposedSlot[v]] = imposedK;
+                if (!Double.isFinite(imposedK)) {
+                    return evaluating;
                 }
             }
             if (constantFlows) {
@@ -394,16 +423,16 @@ public final class PreparedNetwork {
             }
             for (int i : otherNodes) {
                 evaluating = network.paths().size() + i;
-                StoreState store = stores[i];
+                StoreState at = stores[i];
                 int row = nodeOffset[i];
-                network.nodes().get(i).store().evaluate(state[row], state, row + 1, store);
-                if (!isFit(store)) {
+                store[i].evaluate(state[row], state, row + 1, at);
+                if (!isFit(at)) {
                     return evaluating;
                 }
-                temperature[i] = store.temperatureK;
-                slope[i] = store.temperaturePerJoule;
-                weight[row] = store.kelvinPerJoule;
-                System.arraycopy(store.kelvinPerAmount, 0, weight, row + 1, store.kelvinPerAmount.length);
+                temperature[i] = at.temperatureK;
+                slope[i] = at.temperaturePerJoule;
+                weight[row] = at.kelvinPerJoule;
+                System.arraycopy(at.kelvinPerAmount, 0, weight, row + 1, at.kelvinPerAmount.length);
             }
             return -1;
         }
@@ -437,8 +466,7 @@ public final class PreparedNetwork {
             }
             for (int k = 0; k < direct.count; k++) {
                 if (!Double.isFinite(flow[direct.account[k]])
-                        || (derivatives
-                                && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k])))) {
+                        || (derivatives && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k])))) {
                     return direct.path[k];
                 }
             }
@@ -658,12 +686,9 @@ public final class PreparedNetwork {
          * @return −1 if every rate is finite, else the index of the first path found with one that is not
          */
         public int flowTimeDerivative(double timeS, double[] out) {
-            for (int b = 0; b < boundaries.size(); b++) {
-                TimeFunction imposed = boundaries.get(b).temperatureK();
-                if (!(imposed instanceof ConstantValue)) {
-                    evaluating = pathOfBoundary.get(b);
-                    boundaryRate[nodeOffset.length + b] = imposed.rate(timeS);
-                }
+            for (int v = 0; v < imposed.length; v++) {
+                evaluating = imposedPath[v];
+                boundaryRate[imposedSlot[v]] = imposed[v].rate(timeS);
             }
             for (int k = 0; k < direct.count; k++) {
                 double sum =

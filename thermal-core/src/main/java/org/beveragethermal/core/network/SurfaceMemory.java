@@ -7,10 +7,17 @@ package org.beveragethermal.core.network;
  */
 final class SurfaceMemory {
 
+    /**
+     * The error that a step of Newton's method leaves is the square of the step times a bend [1/K]; as long as none is known, that of a power 4/3 of
+     * a difference of a tenth of a millikelvin.
+     */
+    private static final double LARGEST_BEND = 1e3;
+
     private final JunctionPath owner;
     private final double[] temperaturesK;
     private final double[] slopes;
     private double surfaceK = Double.NaN;
+    private double bend = LARGEST_BEND;
 
     SurfaceMemory(JunctionPath owner, int links) {
         this.owner = owner;
@@ -29,6 +36,14 @@ final class SurfaceMemory {
             guess += slopes[i] * (e.temperatureK(i) - temperaturesK[i]);
         }
         return guess;
+    }
+
+    double bend() {
+        return bend;
+    }
+
+    void keepBend(double newBend) {
+        bend = newBend;
     }
 
     /** Remembers a surface at which the evaluation holds all flows with their factors. */

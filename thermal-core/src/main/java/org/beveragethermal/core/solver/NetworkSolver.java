@@ -16,6 +16,9 @@ public final class NetworkSolver {
     /** Default tolerance [K]. */
     public static final double DEFAULT_TOLERANCE_K = 1e-3;
 
+    /** Surfaces in runs without a record are found to this part of the tolerance. */
+    private static final double SURFACE_PART = 1e-4;
+
     private static final int DEFAULT_STEP_BUDGET = 100_000;
 
     private final double toleranceK;
@@ -150,7 +153,8 @@ public final class NetworkSolver {
      * @return runs for one thread at a time
      */
     public UnrecordedRun unrecorded(PreparedNetwork network) {
-        return new UnrecordedRun(network, multipliers, method, newStepping());
+        return new UnrecordedRun(
+                network, network.newWorkspace(multipliers, SURFACE_PART * toleranceK), method, newStepping());
     }
 
     private Stepping newStepping() {

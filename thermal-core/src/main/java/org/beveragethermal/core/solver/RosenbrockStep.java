@@ -57,12 +57,12 @@ final class RosenbrockStep {
     private @Nullable RuntimeException thrown;
 
     RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers) {
-        this(network, multipliers, Tableau.RODAS, true);
+        this(network, network.newWorkspace(multipliers), Tableau.RODAS, true);
     }
 
-    RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers, Tableau tableau, boolean keepsLedger) {
+    RosenbrockStep(PreparedNetwork network, PreparedNetwork.Workspace workspace, Tableau tableau, boolean keepsLedger) {
         this.network = network;
-        this.workspace = network.newWorkspace(multipliers);
+        this.workspace = workspace;
         this.tableau = tableau;
         this.keepsLedger = keepsLedger;
         n = network.stateSize();
@@ -288,9 +288,9 @@ final class RosenbrockStep {
         }
     }
 
-    /** Whether the interpolant is as good as the error estimate. */
-    boolean denseIsAsGood() {
-        return tableau.denseOrder >= tableau.errorOrder;
+    /** Whether the interpolant is good enough to locate a moment to the accuracy of the steps. */
+    boolean locatesByItself() {
+        return tableau.denseOrder >= 3;
     }
 
     /** Makes the end of the step just tried the new state. */

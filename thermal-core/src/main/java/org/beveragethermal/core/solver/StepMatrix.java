@@ -110,52 +110,91 @@ final class StepMatrix {
 
     /** Takes unknown k out of the next row in a direction. */
     private boolean eliminateNext(int k, int direction) {
-        double pivot = factors[3 * k + 1];
-        int next = k + direction;
-        int below = 3 * next + 1 - direction;
-        double entry = factors[below];
+        double[] f = factors;
+        int here = 3 * k + 1;
+        int next = here + 3 * direction;
+        double pivot = f[here];
+        double entry = f[next - direction];
+        double right = f[here + direction];
+        // The next pivot waits for this division alone.
+        f[next] -= entry * right / pivot;
         double inverse = 1 / pivot;
-        double factor = entry * inverse;
         inversePivot[k] = inverse;
-        factors[below] = factor;
-        factors[3 * next + 1] -= factor * factors[3 * k + 1 + direction];
-        factors[3 * k + 1 + direction] *= inverse;
+        f[next - direction] = entry * inverse;
+        f[here + direction] = right * inverse;
         return Math.abs(pivot) >= Math.abs(entry) && pivot != 0;
     }
 
+    /** Two rows at a time at either end: what a row waits for is then one multiplication and one addition for two rows. */
     private void solveTridiagonal(double[] b) {
         double[] f = factors;
+        double[] inverse = inversePivot;
         int middle = size / 2;
+        int both = size - 1 - middle;
         double up = b[0];
         double down = b[size - 1];
-        int l = size - 1;
-        for (int k = 0; k < middle; k++) {
-            double next = b[k + 1] - f[3 * k + 3] * up;
-            b[k] = up * inversePivot[k];
+        // The lower chain has as many rows as the upper one or one less.
+        int k = 0;
+        for (; k + 2 < both; k += 2) {
+            int l = size - 1 - k;
+            double first = f[3 * k + 3];
+            double second = f[3 * k + 6];
+            double right = b[k + 1];
+            double next = b[k + 2] - second * right + second * first * up;
+            b[k] = up * inverse[k];
+            b[k + 1] = (right - first * up) * inverse[k + 1];
             up = next;
-            if (l > middle + 1) {
-                double before = b[l - 1] - f[3 * l - 1] * down;
-                b[l] = down * inversePivot[l];
-                down = before;
-                l--;
-            }
+            double last = f[3 * l - 1];
+            double lastButOne = f[3 * l - 4];
+            double left = b[l - 1];
+            double before = b[l - 2] - lastButOne * left + lastButOne * last * down;
+            b[l] = down * inverse[l];
+            b[l - 1] = (left - last * down) * inverse[l - 1];
+            down = before;
         }
-        if (size - 1 > middle) {
+        for (int l = size - 1 - k; l > middle + 1; l--) {
+            double before = b[l - 1] - f[3 * l - 1] * down;
+            b[l] = down * inverse[l];
+            down = before;
+        }
+        for (; k < middle; k++) {
+            double next = b[k + 1] - f[3 * k + 3] * up;
+            b[k] = up * inverse[k];
+            up = next;
+        }
+        if (both > 0) {
             up -= f[3 * middle + 2] * down;
-            b[middle + 1] = down * inversePivot[middle + 1];
+            b[middle + 1] = down * inverse[middle + 1];
         }
-        double x = up * inversePivot[middle];
-        b[middle] = x;
+        double x = up * inverse[middle];
         double y = x;
-        l = middle + 1;
-        for (int k = middle - 1; k >= 0; k--) {
-            x = b[k] - f[3 * k + 2] * x;
-            b[k] = x;
-            if (l < size) {
-                y = b[l] - f[3 * l] * y;
-                b[l] = y;
-                l++;
-            }
+        b[middle] = x;
+        int i = 1;
+        for (; i < both; i += 2) {
+            int m = middle - i;
+            int l = middle + i;
+            double first = f[3 * m + 2];
+            double second = f[3 * m - 1];
+            double here = b[m];
+            double next = b[m - 1] - second * here + second * first * x;
+            b[m] = here - first * x;
+            b[m - 1] = next;
+            x = next;
+            double one = f[3 * l];
+            double two = f[3 * l + 3];
+            double there = b[l];
+            double after = b[l + 1] - two * there + two * one * y;
+            b[l] = there - one * y;
+            b[l + 1] = after;
+            y = after;
+        }
+        for (int m = middle - i; m >= 0; m--) {
+            x = b[m] - f[3 * m + 2] * x;
+            b[m] = x;
+        }
+        for (int l = middle + i; l < size; l++) {
+            y = b[l] - f[3 * l] * y;
+            b[l] = y;
         }
     }
 

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.solver;
 
-import java.util.Map;
 import java.util.OptionalDouble;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
@@ -40,10 +39,10 @@ public final class UnrecordedRun {
     private final double[] start;
     private final Crossing crossing;
 
-    UnrecordedRun(PreparedNetwork network, Map<String, Double> multipliers, Method method, Stepping stepping) {
+    UnrecordedRun(PreparedNetwork network, PreparedNetwork.Workspace workspace, Method method, Stepping stepping) {
         this.network = network;
         this.stepping = stepping;
-        this.step = new RosenbrockStep(network, multipliers, method.tableau(), false);
+        this.step = new RosenbrockStep(network, workspace, method.tableau(), false);
         this.knots = network.knots();
         this.start = network.initialState();
         this.crossing = new Crossing();
@@ -274,7 +273,7 @@ public final class UnrecordedRun {
          * carries it on is that of the dense output.
          */
         private double located(Node of, double time, double h, double part) {
-            if (step.denseIsAsGood() || part >= 1) {
+            if (step.locatesByItself() || part >= 1) {
                 return time + h * part;
             }
             double slope = (excess(of, Math.min(1, part + SLOPE_PART)) - excess(of, part - SLOPE_PART))

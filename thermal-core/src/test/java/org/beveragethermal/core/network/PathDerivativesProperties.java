@@ -3,6 +3,7 @@ package org.beveragethermal.core.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
@@ -150,7 +151,8 @@ final class PathDerivativesProperties {
         ofPart.evaluate(part, 0, temperatures, new double[] {0.2, 0.01});
         double left = FADE.at(0.01);
         assertThat(part.heatW(ofPart, 1)).isEqualTo(left * whole.heatW(ofWhole, 1));
-        assertThat(ofPart.flowOf(0)).isEqualTo(left * ofWhole.flowOf(0));
+        // The surface is found from where it was last, so that the last digits may differ.
+        assertThat(ofPart.flowOf(0)).isCloseTo(left * ofWhole.flowOf(0), withinPercentage(1e-9));
     }
 
     @Property(seed = "20260203")

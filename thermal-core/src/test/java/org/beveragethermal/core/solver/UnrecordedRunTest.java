@@ -1,0 +1,133 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.core.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.beveragethermal.core.network.Boundary;
+import org.beveragethermal.core.network.DirectPath;
+import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.Network;
+import org.beveragethermal.core.network.Node;
+import org.beveragethermal.core.network.PreparedNetwork;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Runs without a record against closed forms and against recorded runs. */
+final class UnrecordedRunTest {
+
+    private static final double ZERO = 273.15;
+    private static final double CAPACITY = 3500;
+    private static final double TAU_S = 1800;
+    private static final double START_K = ZERO + 22;
+    private static final double AIR_K = ZERO + 4;
+
+    private final Node body = Node.sensible("body", CAPACITY, START_K);
+
+    /** One body under a constant conductance: T = T_air + (T₀ − T_air) e^(−t/τ). */
+    private PreparedNetwork body() {
+        return Network.of(
+                        List.of(body),
+                        List.of(DirectPath.of(
+                                "film",
+                                body,
+                                Boundary.constant("air", AIR_K),
+                                "convection",
+                                HeatLaw.conductance(CAPACITY / TAU_S))))
+                .prepare();
+    }
+
+    private static NetworkSolver solver(Method method) {
+        return NetworkSolver.standard().withToleranceK(1e-6).withMethod(method);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void timeOfAnExponentialIsFound(Method method) {
+        UnrecordedRun run = solver(method).unrecorded(body());
+        double expected = TAU_S * Math.log((START_K - AIR_K) / (ZERO + 9 - AIR_K));
+        assertThat(run.timeToReach(body, ZERO + 9, 1e5).orElseThrow()).isCloseTo(expected, within(0.05));
+        assertThat(run.steps()).isPositive().isLessThanOrEqualTo(run.stepsTried());
+        // Nothing is left over from the call before.
+        assertThat(run.timeToReach(body, ZERO + 9, 1e5).orElseThrow())
+                .isEqualTo(solver(method)
+                        .unrecorded(body())
+                        .timeToReach(body, ZERO + 9, 1e5)
+                        .orElseThrow());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void neverAndAtOnceAreAnswers(Method method) {
+        UnrecordedRun run = solver(method).unrecorded(body());
+        assertThat(run.timeToReach(body, ZERO + 3.9, 1e5)).isEqualTo(OptionalDouble.empty());
+        assertThat(run.timeToReach(body, ZERO + 9, 60)).isEqualTo(OptionalDouble.empty());
+        assertThat(run.timeToReach(body, START_K, 60)).isEqualTo(OptionalDouble.of(0));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void stateAtATimeIsThatOfTheExponential(Method method) {
+        UnrecordedRun run = solver(method).unrecorded(body());
+        run.runTo(2400);
+        double expected = AIR_K + (START_K - AIR_K) * Math.exp(-2400 / TAU_S);
+        assertThat(run.temperatureK(body)).isCloseTo(expected, within(2e-5));
+        double[] state = new double[1];
+        run.state(state);
+        assertThat(state[0]).isCloseTo(CAPACITY * (expected - ZERO), within(0.1));
+        run.startAt(body, ZERO + 12);
+        run.runTo(2400);
+        assertThat(run.temperatureK(body)).isCloseTo(AIR_K + 8 * Math.exp(-2400 / TAU_S), within(2e-5));
+        run.startFrom(new double[] {CAPACITY * 12});
+        run.runTo(2400);
+        assertThat(run.temperatureK(body)).isCloseTo(AIR_K + 8 * Math.exp(-2400 / TAU_S), within(2e-5));
+    }
+
+    /** Warmed by a short warm spell, then cold again: both passages lie between knots, the first counts. */
+    @Test
+    void firstOfTwoPassagesIsFound() {
+        Node cold = Node.sensible("cold", 1000, ZERO + 4);
+        Boundary air = Boundary.varying("air", new Sinusoid(ZERO + 10, 8, 2 * Math.PI / 7200));
+        Network network = Network.of(
+                List.of(cold), List.of(DirectPath.of("film", cold, air, "convection", HeatLaw.conductance(1.5))));
+        Trajectory recorded = NetworkSolver.standard().withToleranceK(1e-7).solve(network, 20_000);
+        double expected =
+                ((EventAnswer.Reached) recorded.first(RunEvent.temperatureReaches(cold, ZERO + 12), 0)).timeS();
+        UnrecordedRun run = NetworkSolver.standard().withToleranceK(1e-7).unrecorded(network.prepare());
+        assertThat(run.timeToReach(cold, ZERO + 12, 20_000).orElseThrow()).isCloseTo(expected, within(0.01));
+    }
+
+    @Test
+    void networksOfManyLinksAgreeWithRecordedRuns() {
+        // Chains, cross links, a law and a node of another kind: diagonals, scattered links and the rest.
+        java.util.SplittableRandom random = new java.util.SplittableRandom(20260127);
+        for (int size = 2; size <= 12; size++) {
+            PassiveNetworks.Drawn drawn = PassiveNetworks.draw(Math.min(8, size), random.split());
+            Trajectory recorded = NetworkSolver.standard().withToleranceK(1e-6).solve(drawn.network(), 3000);
+            for (Method method : Method.values()) {
+                UnrecordedRun run = solver(method).unrecorded(drawn.network().prepare());
+                run.runTo(3000);
+                for (Node node : drawn.network().nodes()) {
+                    assertThat(run.temperatureK(node)).isCloseTo(recorded.temperatureK(node, 3000), within(1e-3));
+                }
+            }
+        }
+    }
+
+    @Test
+    void nonsenseIsRefused() {
+        UnrecordedRun run = NetworkSolver.standard().unrecorded(body());
+        assertThatThrownBy(() -> run.timeToReach(body, Double.NaN, 60)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> run.timeToReach(body, 280, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> run.runTo(Double.POSITIVE_INFINITY)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> run.startFrom(new double[2])).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> run.startFrom(new double[] {Double.NaN})).isInstanceOf(IllegalArgumentException.class);
+        Node stranger = Node.sensible("stranger", 1, 280);
+        assertThatThrownBy(() -> run.temperatureK(stranger)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> run.startAt(stranger, 280)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
