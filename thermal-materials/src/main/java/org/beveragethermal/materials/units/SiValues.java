@@ -2,6 +2,7 @@
 package org.beveragethermal.materials.units;
 
 import java.math.BigDecimal;
+import java.util.Objects;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
 import javax.measure.UnconvertibleException;
@@ -104,7 +105,7 @@ public final class SiValues {
 
     private static double temperatureValueK(Quantity<?> q, String parameter) {
         Unit<?> unit = q.getUnit();
-        if (unit.equals(Units.CELSIUS)) {
+        if (same(unit, Units.CELSIUS)) {
             return finite(q, parameter) + CELSIUS_ZERO_K;
         }
         return converted(q, Units.KELVIN, "temperature", parameter);
@@ -791,14 +792,22 @@ public final class SiValues {
 
     private static double requireRange(
             Quantity<?> q, double value, String parameter, double low, double high, String siSymbol) {
+        if (value >= low && value <= high) {
+            return value;
+        }
         if (!OutOfRangeException.admits(value, low, high)) {
             throw OutOfRangeException.refusal(parameter, describe(q), value, low, high, siSymbol, "");
         }
         return Math.min(high, Math.max(low, value));
     }
 
+    /** Equality of units; most are the very same object, which their own comparison does not look for. */
+    private static boolean same(Unit<?> unit, Unit<?> other) {
+        return Objects.equals(unit, other);
+    }
+
     private static double converted(Quantity<?> q, Unit<?> siUnit, String kind, String parameter) {
-        if (q.getUnit().equals(siUnit)) {
+        if (same(q.getUnit(), siUnit)) {
             return finite(q, parameter);
         }
         return convert(q, converter(q, siUnit, kind, parameter), parameter);
@@ -815,17 +824,20 @@ public final class SiValues {
 
     private static UnitConverter converter(Quantity<?> q, Unit<?> siUnit, String kind, String parameter) {
         Unit<?> unit = q.getUnit();
-        String wrong =
-                parameter + " " + describe(q) + ": expected " + kind + " in a unit convertible to " + symbol(siUnit);
         if (!unit.getDimension().equals(siUnit.getDimension())) {
-            throw new IllegalArgumentException(wrong);
+            throw new IllegalArgumentException(wrongUnit(q, siUnit, kind, parameter));
         }
         try {
             return unit.getConverterToAny(siUnit);
         } catch (IncommensurableException | UnconvertibleException | UnsupportedOperationException e) {
             // W/(m²·°C) ends here: a unit with a shifted zero has no meaning inside a product.
-            throw new IllegalArgumentException(wrong + "; write K instead of °C inside a compound unit", e);
+            throw new IllegalArgumentException(
+                    wrongUnit(q, siUnit, kind, parameter) + "; write K instead of °C inside a compound unit", e);
         }
+    }
+
+    private static String wrongUnit(Quantity<?> q, Unit<?> siUnit, String kind, String parameter) {
+        return parameter + " " + describe(q) + ": expected " + kind + " in a unit convertible to " + symbol(siUnit);
     }
 
     private static double finite(Quantity<?> q, String parameter) {
