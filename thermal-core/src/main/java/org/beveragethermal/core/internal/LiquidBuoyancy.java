@@ -21,14 +21,10 @@ record LiquidBuoyancy(SmoothFunction density) implements Buoyancy {
     private static final double CORNER = 1e-10;
 
     /** Squares of the nodes above 0 of the six-point rule on (−1, 1), which the even function ρ(T(y)) needs no others of. */
-    private static final double[] EVEN_NODES = {
-        0.2386191860831969 * 0.2386191860831969,
-        0.6612093864662645 * 0.6612093864662645,
-        0.9324695142031521 * 0.9324695142031521
-    };
+    private static final double[] EVEN_NODES = {0.056939115967007355, 0.4371978527510939, 0.8694993949182623};
 
     /** Weights of the same nodes. */
-    private static final double[] EVEN_WEIGHTS = {0.4679139345726910, 0.3607615730481386, 0.1713244923791704};
+    private static final double[] EVEN_WEIGHTS = {0.467913934572691, 0.3607615730481386, 0.1713244923791704};
 
     /** Where all differences are larger than this and of one sign, the corner does not matter and the integrand is smooth. */
     private static final double CLEAR = 1e-7;

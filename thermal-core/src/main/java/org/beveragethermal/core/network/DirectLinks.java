@@ -147,6 +147,19 @@ final class DirectLinks {
         return factor * flow.watts;
     }
 
+    /** Adds what the links that are not constant do to the rates. */
+    void addVaryingRates(double[] flows, double[] rates) {
+        for (int k = constant; k < count; k++) {
+            double watts = flows[account[k]];
+            if (fromRow[k] >= 0) {
+                rates[fromRow[k]] -= watts;
+            }
+            if (toRow[k] >= 0) {
+                rates[toRow[k]] += watts;
+            }
+        }
+    }
+
     /** Flow of a link without its factor [W]. */
     double wattsWithoutFactor(int k, Values values, double[] temperatureK) {
         return law[k] instanceof ConstantConductance conductance && k < constant

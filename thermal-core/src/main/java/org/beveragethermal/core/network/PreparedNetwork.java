@@ -41,10 +41,10 @@ public final class PreparedNetwork {
     private final int[] part;
     /** For each layout and account, what one unit of flow does to each row of the state that it reaches. */
     private final double[][][] accountFactors;
-    /** What the accounts do to the state: all of them, and those that are not of {@linkplain DirectLinks#constant constant} links. */
+    /** What the accounts do to the state: all of them, and those that are not of direct links. */
     private final RowEntries all;
 
-    private final RowEntries varying;
+    private final RowEntries ofOthers;
     private final double[] knots;
 
     PreparedNetwork(Network network) {
@@ -100,7 +100,7 @@ public final class PreparedNetwork {
                     if (row[entry.end()] >= 0) {
                         int at = row[entry.end()] + 1 + entry.amount();
                         entries.add(at, account, entry.factor());
-                        if (part[p] < 0 || part[p] >= direct.constant) {
+                        if (part[p] < 0) {
                             others.add(at, account, entry.factor());
                         }
                     }
@@ -114,7 +114,7 @@ public final class PreparedNetwork {
             accountFactors[p] = factors(p);
         }
         all = entries.build();
-        varying = others.build();
+        ofOthers = others.build();
         knots = knotLists.stream()
                 .flatMapToDouble(Arrays::stream)
                 .sorted()
@@ -362,13 +362,18 @@ public final class PreparedNetwork {
          * @return as {@link #evaluate}
          */
         public int evaluateRates(double timeS, double[] state, boolean derivatives, double[] rates) {
-            boolean separately = allSensible && direct.constant > 0;
+            boolean separately = allSensible && direct.count > 0;
             int unfit = evaluate(timeS, state, derivatives, !separately);
             if (unfit >= 0) {
                 return unfit;
             }
             if (separately) {
-                varying.sum(flow, rates);
+                if (layouts.length == 0) {
+                    Arrays.fill(rates, 0);
+                } else {
+                    ofOthers.sum(flow, rates);
+                }
+                direct.addVaryingRates(flow, rates);
                 constants.addRates(temperature, rates);
             } else {
                 rates(flow, rates);
@@ -451,23 +456,16 @@ public final class PreparedNetwork {
         }
 
         private int evaluateLinks(boolean derivatives) {
-            double check = 0;
             for (int k = direct.constant; k < direct.count; k++) {
                 evaluating = direct.path[k];
                 double watts = direct.evaluate(k, links, temperature, derivatives ? slope : null);
                 flow[direct.account[k]] = watts;
-                check += 0 * watts;
-                if (derivatives) {
-                    check += 0 * links.byFrom[k] + 0 * links.byTo[k];
+                // Branches that are never taken wait for nothing.
+                if (!(Math.abs(watts) < Double.POSITIVE_INFINITY)) {
+                    return evaluating;
                 }
-            }
-            if (check == 0) {
-                return -1;
-            }
-            for (int k = 0; k < direct.count; k++) {
-                if (!Double.isFinite(flow[direct.account[k]])
-                        || (derivatives && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k])))) {
-                    return direct.path[k];
+                if (derivatives && !(Double.isFinite(links.byFrom[k]) && Double.isFinite(links.byTo[k]))) {
+                    return evaluating;
                 }
             }
             return -1;

@@ -64,7 +64,7 @@ final class Integration {
             PreparedNetwork network, Phase phase, double endS, double[] before, ChangedState start) {
         double[] startState = start.values();
         double startS = phase.startS();
-        RosenbrockStep step = new RosenbrockStep(network, network.newWorkspace(multipliers), method.tableau(), true);
+        RosenbrockStep step = new RosenbrockStep(network, network.newWorkspace(multipliers), Tableau.of(method), true);
         StepLog log = new StepLog(network.stateSize(), network.ledgerSize());
         step.start(startState);
         double time = startS;

@@ -10,21 +10,11 @@ package org.beveragethermal.core.solver;
 public enum Method {
 
     /** Order 4 with an error estimate of order 3, six evaluations a step. Dense output of order 3, for recorded runs. */
-    ORDER_4(Tableau.RODAS),
+    ORDER_4,
 
     /** Order 4 with an error estimate of order 3, three evaluations a step. Dense output of order 2. */
-    ORDER_4_LIGHT(Tableau.ROS4),
+    ORDER_4_LIGHT,
 
     /** Order 3 with an error estimate of order 2, three evaluations a step: for fluxes with kinks and loose tolerances. Dense output of order 2. */
-    ORDER_3(Tableau.RODAS3);
-
-    private final Tableau tableau;
-
-    Method(Tableau tableau) {
-        this.tableau = tableau;
-    }
-
-    Tableau tableau() {
-        return tableau;
-    }
+    ORDER_3
 }

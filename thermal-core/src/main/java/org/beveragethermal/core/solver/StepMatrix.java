@@ -299,13 +299,13 @@ final class StepMatrix {
         l = second + 1;
         for (int k = first - 1; k >= 0 || l < size; k--) {
             if (k >= 0) {
-                double value = b[k] - f[5 * k + 3] * w - f[5 * k + 4] * wAhead;
+                double value = b[k] - f[5 * k + 4] * wAhead - f[5 * k + 3] * w;
                 wAhead = w;
                 w = value;
                 b[k] = value;
             }
             if (l < size) {
-                double value = b[l] - f[5 * l + 1] * x - f[5 * l] * xAhead;
+                double value = b[l] - f[5 * l] * xAhead - f[5 * l + 1] * x;
                 xAhead = x;
                 x = value;
                 b[l] = value;

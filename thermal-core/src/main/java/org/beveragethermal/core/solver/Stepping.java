@@ -11,7 +11,7 @@ final class Stepping {
     /** Below this fraction of the time already run a step is rounding, not progress. */
     private static final double SMALLEST_STEP = 1e-13;
     /** The first step lets the fastest node move about this far [K]; the controller takes over from there. */
-    private static final double FIRST_MOVE_K = 0.05;
+    private static final double FIRST_MOVE_K = 0.1;
 
     /** Told of each accepted step before its end becomes the new state. */
     @FunctionalInterface
@@ -136,7 +136,7 @@ final class Stepping {
 
     private double factor(double error) {
         double held = Math.max(error, LEAST_ERROR);
-        double root = method.tableau().errorOrder == 3 ? Math.sqrt(Math.sqrt(held)) : Math.cbrt(held);
+        double root = Tableau.of(method).errorOrder == 3 ? Math.sqrt(Math.sqrt(held)) : Math.cbrt(held);
         return Math.max(SHRINK_LIMIT, Math.min(GROW_LIMIT, SAFETY / root));
     }
 

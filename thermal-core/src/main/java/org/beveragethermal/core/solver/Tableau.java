@@ -72,6 +72,14 @@ final class Tableau {
             3,
             2);
 
+    static Tableau of(Method method) {
+        return switch (method) {
+            case ORDER_4 -> RODAS;
+            case ORDER_4_LIGHT -> ROS4;
+            case ORDER_3 -> RODAS3;
+        };
+    }
+
     final int stages;
     final double gamma;
     final double[][] a;

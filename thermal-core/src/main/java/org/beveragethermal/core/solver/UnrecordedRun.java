@@ -42,7 +42,7 @@ public final class UnrecordedRun {
     UnrecordedRun(PreparedNetwork network, PreparedNetwork.Workspace workspace, Method method, Stepping stepping) {
         this.network = network;
         this.stepping = stepping;
-        this.step = new RosenbrockStep(network, workspace, method.tableau(), false);
+        this.step = new RosenbrockStep(network, workspace, Tableau.of(method), false);
         this.knots = network.knots();
         this.start = network.initialState();
         this.crossing = new Crossing();

@@ -27,7 +27,7 @@ final class TableauTest {
     private record Classical(Tableau tableau, RealMatrix gamma, RealMatrix alpha, RealMatrix beta) {
 
         static Classical of(Method method) {
-            Tableau tableau = method.tableau();
+            Tableau tableau = Tableau.of(method);
             RealMatrix gamma = new LUDecomposition(MatrixUtils.createRealIdentityMatrix(tableau.stages)
                             .scalarMultiply(1 / tableau.gamma)
                             .subtract(square(tableau.c)))
@@ -80,7 +80,7 @@ final class TableauTest {
     @CsvSource({"ORDER_4, 4", "ORDER_4_LIGHT, 4", "ORDER_3, 3"})
     void solutionHasItsOrderAndTheEstimateOneLess(Method method, int order) {
         Classical classical = Classical.of(method);
-        Tableau tableau = method.tableau();
+        Tableau tableau = Tableau.of(method);
         RealVector solution = new ArrayRealVector(tableau.solution);
         RealVector embedded = solution.subtract(new ArrayRealVector(tableau.error));
         for (int p = 1; p <= order; p++) {
@@ -103,7 +103,7 @@ final class TableauTest {
     @EnumSource
     void denseOutputHasItsOrderAndStaysBounded(Method method) {
         Classical classical = Classical.of(method);
-        Tableau tableau = method.tableau();
+        Tableau tableau = Tableau.of(method);
         for (double theta : new double[] {0.1, 0.25, 0.5, 0.75, 0.9}) {
             RealVector bend =
                     new ArrayRealVector(tableau.dense[0]).add(new ArrayRealVector(tableau.dense[1]).mapMultiply(theta));
@@ -129,7 +129,7 @@ final class TableauTest {
     @EnumSource
     void timeIsTreatedAsAComponentOfTheState(Method method) {
         Classical classical = Classical.of(method);
-        Tableau tableau = method.tableau();
+        Tableau tableau = Tableau.of(method);
         RealVector abscissae = classical.alpha().operate(classical.ones());
         RealVector weights = classical.gamma().operate(classical.ones());
         for (int i = 0; i < tableau.stages; i++) {
@@ -143,8 +143,8 @@ final class TableauTest {
     @CsvSource({"ORDER_4, 1e-11", "ORDER_4_LIGHT, 2e-5", "ORDER_3, 1e-14"})
     void methodIsStableAndForgetsWhatIsFast(Method method, double left) {
         Classical classical = Classical.of(method);
-        RealVector weights = classical.gamma().preMultiply(new ArrayRealVector(method.tableau().solution));
-        assertThat(atInfinity(classical, new ArrayRealVector(method.tableau().solution)))
+        RealVector weights = classical.gamma().preMultiply(new ArrayRealVector(Tableau.of(method).solution));
+        assertThat(atInfinity(classical, new ArrayRealVector(Tableau.of(method).solution)))
                 .isCloseTo(0, within(left));
         for (int k = -150; k <= 200; k++) {
             Complex z = new Complex(0, Math.pow(10, k / 50.0));
