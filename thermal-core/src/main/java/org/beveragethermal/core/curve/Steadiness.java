@@ -56,11 +56,6 @@ final class Steadiness {
 
     /** A path may make something of time itself: a strength, a given heat. */
     private static void require(Path path, Map<String, Double> multipliers) {
-        PathEvaluation evaluation = new PathEvaluation(path);
-        List<String> names = path.multipliers();
-        for (int m = 0; m < names.size(); m++) {
-            evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
-        }
         List<End> ends = path.ends();
         double[] temperatures = new double[ends.size()];
         int amounts = 0;
@@ -81,6 +76,9 @@ final class Steadiness {
         }
         double[] first = new double[path.accounts().size()];
         for (int i = -1; i < MOMENTS; i++) {
+            // A new one each time: an evaluation may start from what the one before it found, and differ in its last
+            // digits.
+            PathEvaluation evaluation = evaluation(path, multipliers);
             evaluation.evaluate(path, i < 0 ? 0 : moment(i), temperatures, ofEnds);
             for (int a = 0; a < first.length; a++) {
                 if (evaluation.timeDerivativeOf(a) != 0 || (i >= 0 && evaluation.flowOf(a) != first[a])) {
@@ -89,6 +87,15 @@ final class Steadiness {
                 first[a] = evaluation.flowOf(a);
             }
         }
+    }
+
+    private static PathEvaluation evaluation(Path path, Map<String, Double> multipliers) {
+        PathEvaluation evaluation = new PathEvaluation(path);
+        List<String> names = path.multipliers();
+        for (int m = 0; m < names.size(); m++) {
+            evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
+        }
+        return evaluation;
     }
 
     private static double atStartK(Node node) {

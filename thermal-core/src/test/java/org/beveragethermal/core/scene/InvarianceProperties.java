@@ -110,7 +110,8 @@ final class InvarianceProperties {
             Prediction other = numbers.predict(writing);
             for (double part : new double[] {0, 0.1, 0.4, 0.7, 1}) {
                 double time = part * usual.trajectory().endS();
-                assertThat(other.meanTemperatureK(time)).isCloseTo(usual.meanTemperatureK(time), within(1e-9));
+                // Surfaces are found to about 1e-9 K, so that rounding of the inputs comes back as much.
+                assertThat(other.meanTemperatureK(time)).isCloseTo(usual.meanTemperatureK(time), within(1e-8));
             }
         }
     }
