@@ -68,7 +68,7 @@ final class AxialStack {
                 .by(METHOD);
     }
 
-    private static Network network() {
+    static Network network() {
         HeatLaw mixing = (fromK, toK, out) -> {
             double drive = fromK - toK;
             double over = Math.max(0, drive);

@@ -18,6 +18,11 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
     /** Key of what is no time: the size of the jars. */
     static final String JARS = "jars/size";
 
+    private static final String STEPS =
+            "a solve takes 23 steps of 0.36 µs, half of it the laws (44 ns a time, four times a step), half the engine around them";
+    private static final String STACK =
+            "24 steps are tried, each of 2.2 µs for six evaluations of 80 paths, a factorisation and six solutions";
+
     private static final String COMMONS = "Commons Math DP853";
 
     /** All groups, in the order of the page. */
@@ -61,9 +66,9 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                         "p1/cvode-bdf", "CVODE BDF",
                         "p1/arkode-erk5", "ARKODE ERK5"),
                 List.of(
-                        faster("P1", what, COMMONS, "p1/own", "p1/commons-dp853", 25, 80, ""),
-                        faster("P1", what, "Hipparchus DP54", "p1/own", "p1/hipparchus-dp54", 20, 0, ""),
-                        faster("P1", what, "CVODE BDF", "p1/own", "p1/cvode-bdf", 8, 25, ""),
+                        faster("P1", what, COMMONS, "p1/own", "p1/commons-dp853", 25, 80, STEPS),
+                        faster("P1", what, "Hipparchus DP54", "p1/own", "p1/hipparchus-dp54", 20, 0, STEPS),
+                        faster("P1", what, "CVODE BDF", "p1/own", "p1/cvode-bdf", 8, 25, STEPS),
                         new Row("P1", "memory of one public call", "–", "p1/own", "", Figure.BYTES, 1000, 0, "")));
     }
 
@@ -92,7 +97,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                                 "p1b/arkode-erk5",
                                 60,
                                 0,
-                                ""),
+                                "four nodes of the film, with their exponentials and an estimate of the error, take 0.11 µs"),
                         new Row(
                                 "P1b",
                                 "any pair, prepared",
@@ -159,8 +164,8 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                         "p3/cvode-bdf", "CVODE BDF",
                         "p3/arkode-dirk4", "ARKODE DIRK4"),
                 List.of(
-                        faster("P3", what, "CVODE BDF", "p3/own", "p3/cvode-bdf", 20, 60, ""),
-                        faster("P3", what, "Commons Math DP54", "p3/own", "p3/commons-dp54", 60, 0, "")));
+                        faster("P3", what, "CVODE BDF", "p3/own", "p3/cvode-bdf", 20, 60, STACK),
+                        faster("P3", what, "Commons Math DP54", "p3/own", "p3/commons-dp54", 60, 0, STACK)));
     }
 
     private static Group p4() {
@@ -182,15 +187,16 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
         return new Group(
                 "P5",
                 labels("p5/own", "project", "p5/commons-fd", "Commons Math Levenberg–Marquardt, finite differences"),
-                List.of(faster(
-                        "P5",
-                        "fit of 3 parameters to 1000 readings",
-                        "Commons Math, finite differences",
-                        "p5/own",
-                        "p5/commons-fd",
-                        25,
-                        55,
-                        "")));
+                List.of(
+                        faster(
+                                "P5",
+                                "fit of 3 parameters to 1000 readings",
+                                "Commons Math, finite differences",
+                                "p5/own",
+                                "p5/commons-fd",
+                                25,
+                                55,
+                                "the project searches to the last digits and runs its model twice per unknown for each set of slopes, in its recorded form")));
     }
 
     private static Group p6() {
@@ -211,15 +217,16 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
         return new Group(
                 "Real",
                 labels("real/own", "project", "real/commons-dp853", COMMONS),
-                List.of(faster(
-                        "Real",
-                        "the library's lumped bottle in a refrigerator, time to 10 °C",
-                        COMMONS,
-                        "real/own",
-                        "real/commons-dp853",
-                        20,
-                        60,
-                        "")));
+                List.of(
+                        faster(
+                                "Real",
+                                "the library's lumped bottle in a refrigerator, time to 10 °C",
+                                COMMONS,
+                                "real/own",
+                                "real/commons-dp853",
+                                20,
+                                60,
+                                "both evaluate the project\'s own fast films, and 17 steps of four evaluations stand against some 620 evaluations")));
     }
 
     private static Group growth() {
@@ -298,23 +305,33 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
         return new Group(
                 "First",
                 labels("first/prediction", "start and first prediction", "first/empty", "empty start"),
-                List.of(new Row(
-                        "First",
-                        "first prediction in a fresh virtual machine",
-                        "an empty start",
-                        "first/prediction",
-                        "first/empty",
-                        Figure.TIMES_AS_LONG,
-                        8,
-                        0,
-                        "")));
+                List.of(
+                        new Row(
+                                "First",
+                                "first prediction in a fresh virtual machine",
+                                "an empty start",
+                                "first/prediction",
+                                "first/empty",
+                                Figure.TIMES_AS_LONG,
+                                8,
+                                0,
+                                "some 360 classes are loaded and 400 forms of lambdas spun before the first answer, on a clock that counts what else the machine does")));
     }
 
     private static Group jars() {
         return new Group(
                 "Jars",
                 labels(JARS, "three jars of the library"),
-                List.of(new Row("Jars", "size without dependencies", "–", JARS, "", Figure.KILOBYTES, 600, 0, "")));
+                List.of(new Row(
+                        "Jars",
+                        "size without dependencies",
+                        "–",
+                        JARS,
+                        "",
+                        Figure.KILOBYTES,
+                        600,
+                        0,
+                        "a thousand classes with their lines, names and texts")));
     }
 
     private static Map<String, String> labels(String... pairs) {
