@@ -19,6 +19,9 @@
  * film; {@link org.beveragethermal.core.film.EvaporatingFilm} is the same law at a surface that is kept wet, both ways, with the mass of
  * water that goes.
  *
+ * <p>Where a law of your own takes long to evaluate, {@link org.beveragethermal.core.film.FittedFilm} follows it by polynomials and tells how
+ * far it is off.
+ *
  * <p>A {@link org.beveragethermal.core.film.Film} also describes itself: coefficient, Nusselt, Rayleigh and Prandtl number, which
  * law decides and whether it is used outside its published range.
  */

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * Two or more ends that meet at a surface without heat capacity.
  *
  * <p>The surface temperature makes the flows of all links balance; it is solved inside the path to 1e-12 of the
- * temperature, far below any step tolerance. The first link's end is booked as the giver of every flow, so that the
+ * temperature, far below any step tolerance, or as well as a run asks for. The first link's end is booked as the giver of every flow, so that the
  * balance of the whole path does not depend on how well the surface temperature is found. A link whose heat does not
  * depend on the surface, such as sunlight, may carry it beyond the temperatures of all ends. A link far better
  * conducting than the others together takes what they bring, because a rounding error of the surface temperature would

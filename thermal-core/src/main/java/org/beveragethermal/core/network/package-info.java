@@ -32,6 +32,11 @@
  * double temperatureK = run.temperatureK(drink, 1800);
  * }</pre>
  *
+ * <p><b>What is fast.</b> {@link org.beveragethermal.core.network.DirectPath}s between nodes without amounts are laid out flat; those of {@link
+ * org.beveragethermal.core.network.HeatLaw#conductance} between nodes of constant heat capacity are summed in loops over arrays, and their
+ * derivatives are found once. A junction starts from the surface it found last. Nodes that are listed along a chain keep the matrix of a
+ * step narrow without being put in order first.
+ *
  * <p>A node without paths keeps its state: gear that is prepared later has none yet. A law, store or boundary that throws or
  * gives no number is named, with the time, by the solver's exception.
  *

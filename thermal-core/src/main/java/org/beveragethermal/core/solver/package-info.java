@@ -8,7 +8,8 @@
  * <p><b>Method.</b> A linearly implicit Runge–Kutta (Rosenbrock) method of order 4 with an embedded estimate of order 3,
  * L-stable and stiffly accurate (six stages, one factorisation per step), with the analytic derivatives of the paths,
  * adaptive steps, and an interpolant of order 3 in each step. The ledger is integrated by the same stages and weights as
- * the state, with the same derivatives, so it closes to rounding even if a path states wrong derivatives.
+ * the state, with the same derivatives, so it closes to rounding even if a path states wrong derivatives. Two shorter methods are
+ * offered beside it, see {@link org.beveragethermal.core.solver.Method}.
  *
  * <p><b>Use.</b> {@link org.beveragethermal.core.solver.NetworkSolver} takes a network, or several with the times at which
  * they take over (same nodes, other connections), and returns a {@link org.beveragethermal.core.solver.Trajectory} that
@@ -28,6 +29,18 @@
  * if (answer instanceof EventAnswer.Reached reached) {
  *     double timeS = reached.timeS();
  * }
+ * }</pre>
+ *
+ * <p><b>One answer, many times.</b> Where neither the course of a run nor its balance is wanted, {@link
+ * org.beveragethermal.core.solver.UnrecordedRun} gives the time at which a temperature is reached, or the state at a time, without
+ * allocating anything per step; it is set up once and called again and again by one thread:
+ *
+ * <pre>{@code
+ * UnrecordedRun run = NetworkSolver.standard()
+ *         .withToleranceK(0.01)
+ *         .withMethod(Method.ORDER_4_LIGHT)
+ *         .unrecorded(network.prepare());
+ * OptionalDouble readyS = run.timeToReach(drink, 281.15, 12 * 3600);
  * }</pre>
  *
  * <p><b>Long runs.</b> A {@link org.beveragethermal.core.solver.RunMonitor} is told of progress and may cancel; so does an
