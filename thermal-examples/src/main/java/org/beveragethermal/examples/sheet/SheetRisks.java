@@ -106,7 +106,7 @@ final class SheetRisks {
                         : "warmer than " + texts.temperature(target.highK());
         return String.format(
                 Locale.ROOT,
-                "could be %s when poured (90 %% between %s and %s): measure before opening.",
+                "could be %s when poured (90 %% between %s and %s): check it before you pour.",
                 how,
                 texts.temperature(expected.low90K()),
                 texts.temperature(expected.high90K()));
