@@ -41,8 +41,9 @@ final class BarChart {
     }
 
     BarChart bars(String name, double[] values) {
+        boolean first = chart.getSeriesMap().isEmpty();
         chart.addSeries(name, names, Arrays.stream(values).boxed().toList())
-                .setFillColor(chart.getSeriesMap().isEmpty() ? Look.FIRST : Look.SECOND);
+                .setFillColor(first ? Look.FIRST : Look.LIGHTER);
         return this;
     }
 }

@@ -17,6 +17,9 @@ final class Look {
     static final Color INK = new Color(0x1a1f26);
     static final Color FIRST = new Color(0x0b4f91);
     static final Color SECOND = new Color(0x8c3f00);
+    /** Of the first colour's hue and far lighter, so that the two differ in grey too. */
+    static final Color LIGHTER = new Color(0x6a94c8);
+
     static final Color PALE = new Color(0xe3edf8);
     static final Color LESS_PALE = new Color(0xb9d1ec);
 

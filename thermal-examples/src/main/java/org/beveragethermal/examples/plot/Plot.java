@@ -5,13 +5,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.beveragethermal.core.calibration.Band;
 import org.beveragethermal.core.calibration.ConfidenceInterval;
 import org.beveragethermal.core.calibration.Observations;
@@ -31,6 +31,7 @@ public final class Plot {
     private static final double SECONDS_PER_MINUTE = 60;
     private static final double JOULES_PER_KILOJOULE = 1000;
     private static final double PERCENT = 100;
+    private static final int FURTHER = 20;
 
     private final Supplier<Chart<?, ?>> drawing;
 
@@ -117,14 +118,15 @@ public final class Plot {
         return new Plot(() -> LineChart.titled(title, "reading", "residual in standard deviations")
                 .guide("95 % of chance", ends, new double[] {1.96, 1.96})
                 .guide("", ends, new double[] {-1.96, -1.96})
-                .guide("none", ends, new double[] {0, 0})
+                .guide("", ends, new double[] {0, 0})
                 .marks("residuals", order, values)
                 .chart());
     }
 
     /**
      * How much worse a fit gets as one parameter moves: the square of the signed root, which is twice the loss of log-likelihood where
-     * errors are normal, with the estimate and the ends of its interval.
+     * errors are normal, with the estimate and the ends of its interval. Between the values that were looked at the root is taken as
+     * straight.
      *
      * @param title what it shows
      * @param profile the profile, one point at least
@@ -134,12 +136,15 @@ public final class Plot {
     public static Plot profile(String title, Profile profile) {
         requireAsMany(profile.points().size(), profile.points().size());
         double[] values = array(profile.points(), Profile.Point::value);
-        double[] worse = array(profile.points(), point -> point.signedRoot() * point.signedRoot());
-        double top = Arrays.stream(worse).max().orElse(1);
+        double[] roots = array(profile.points(), Profile.Point::signedRoot);
+        double[] between = between(values);
+        double[] curve = squares(between(roots));
+        double top = Arrays.stream(curve).max().orElse(1);
         ConfidenceInterval interval = profile.interval();
         return new Plot(() -> {
             LineChart chart = LineChart.titled(title, profile.name(), "increase of the cost over its variance")
-                    .line("profile", values, worse)
+                    .line("profile", between, curve)
+                    .marks("values looked at", values, squares(roots))
                     .guide("estimate", twice(interval.estimate()), new double[] {0, top});
             String part = percent(interval.probability()) + " interval";
             for (OptionalDouble end : List.of(interval.low(), interval.high())) {
@@ -173,7 +178,7 @@ public final class Plot {
     }
 
     /**
-     * Where a drink's heat came from, and what it stored.
+     * Where a drink's heat came from through its wall, and what it stored.
      *
      * @param title what it shows
      * @param account the account, one entry at least
@@ -182,18 +187,20 @@ public final class Plot {
      */
     public static Plot account(String title, HeatAccount account) {
         requireAsMany(account.intoDrink().size(), account.intoDrink().size());
-        List<String> names = Stream.concat(
-                        account.intoDrink().stream().map(entry -> entry.mechanism() + " from " + entry.from()),
-                        Stream.of("stored"))
-                .toList();
-        double[] heats = new double[names.size()];
-        for (int i = 0; i < heats.length - 1; i++) {
-            heats[i] = account.intoDrink().get(i).heatJ() / JOULES_PER_KILOJOULE;
-        }
-        heats[heats.length - 1] = account.storedJ() / JOULES_PER_KILOJOULE;
-        return new Plot(() -> BarChart.titled(title, "heat into the drink [kJ]", names)
-                .bars("heat", heats)
+        List<String> names = new ArrayList<>();
+        List<Double> heats = new ArrayList<>();
+        account.intoWall().forEach(entry -> book(names, heats, "to the wall", entry));
+        account.intoDrink().forEach(entry -> book(names, heats, "to the drink", entry));
+        names.add("stored in the drink");
+        heats.add(account.storedJ() / JOULES_PER_KILOJOULE);
+        return new Plot(() -> BarChart.titled(title, "heat [kJ]", names)
+                .bars("heat", array(heats, heat -> heat))
                 .chart());
+    }
+
+    private static void book(List<String> names, List<Double> heats, String to, HeatAccount.Entry entry) {
+        names.add(to + ", " + entry.mechanism() + " from " + entry.from());
+        heats.add(entry.heatJ() / JOULES_PER_KILOJOULE);
     }
 
     /**
@@ -203,13 +210,17 @@ public final class Plot {
      */
     public String svg() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Chart<?, ?> chart = drawing.get();
         try {
-            VectorGraphicsEncoder.saveVectorGraphic(
-                    drawing.get(), bytes, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
+            VectorGraphicsEncoder.saveVectorGraphic(chart, bytes, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
         } catch (IOException e) {
             throw new UncheckedIOException("a plot in memory", e);
         }
-        return bytes.toString(StandardCharsets.UTF_8);
+        // Letters are outlines in it: those who do not see them hear the title.
+        String title = chart.getTitle().replace("&", "&amp;").replace("<", "&lt;");
+        String svg = bytes.toString(StandardCharsets.UTF_8);
+        int inside = svg.indexOf('>', svg.indexOf("<svg")) + 1;
+        return svg.substring(0, inside) + "\n  <title>" + title + "</title>" + svg.substring(inside);
     }
 
     /**
@@ -242,6 +253,21 @@ public final class Plot {
 
     private static <T> double[] array(List<T> points, ToDoubleFunction<T> value) {
         return points.stream().mapToDouble(value).toArray();
+    }
+
+    /** The same values with further ones between neighbours, at equal distances. */
+    private static double[] between(double[] values) {
+        double[] all = new double[(values.length - 1) * FURTHER + 1];
+        for (int i = 0; i < all.length - 1; i++) {
+            double here = values[i / FURTHER];
+            all[i] = here + (values[i / FURTHER + 1] - here) * (i % FURTHER) / FURTHER;
+        }
+        all[all.length - 1] = values[values.length - 1];
+        return all;
+    }
+
+    private static double[] squares(double[] values) {
+        return Arrays.stream(values).map(value -> value * value).toArray();
     }
 
     private static double[] twice(double value) {

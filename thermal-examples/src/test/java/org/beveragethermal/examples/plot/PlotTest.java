@@ -146,11 +146,18 @@ class PlotTest {
                     .getDocumentElement()
                     .getTagName();
             assertThat(root).isEqualTo("svg");
+            assertThat(svg).containsOnlyOnce("<title>");
             assertThat(entry.getValue().svg()).as(entry.getKey()).isEqualTo(svg);
             assertThat(Pattern.compile("\\b20\\d\\d-\\d\\d").matcher(svg).find())
                     .as("a date in " + entry.getKey())
                     .isFalse();
         }
+    }
+
+    @Test
+    void isTitledForThoseWhoDoNotSeeIt() {
+        assertThat(Objects.requireNonNull(PLOTS.get("prediction")).svg())
+                .contains("<title>Chilling &amp; fitting</title>");
     }
 
     @Test
