@@ -107,6 +107,16 @@ public final class PlanRequests {
                         .sum();
     }
 
+    /** The drink of a bottle of a request made here. */
+    static String drinkId(String bottleId) {
+        return bottleId.substring(0, bottleId.lastIndexOf(' '));
+    }
+
+    /** The number of a bottle among those of its drink, from 1. */
+    static int number(String bottleId) {
+        return Integer.parseInt(bottleId.substring(bottleId.lastIndexOf(' ') + 1));
+    }
+
     private static Air air(org.beveragethermal.examples.scenario.Place place) {
         Map<Duration, Quantity<Temperature>> air = new LinkedHashMap<>();
         Map<Duration, Quantity<Temperature>> walls = new LinkedHashMap<>();

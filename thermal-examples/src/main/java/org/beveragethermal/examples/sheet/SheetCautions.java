@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.beveragethermal.service.caution.Caution;
 import org.beveragethermal.service.caution.CautionReport;
 import org.beveragethermal.service.caution.CautionRule;
@@ -16,7 +17,6 @@ import org.beveragethermal.service.caution.Circumstance;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.Gear;
 import org.beveragethermal.service.plan.GearKind;
-import org.beveragethermal.service.plan.PlanTexts;
 import org.beveragethermal.service.plan.ServicePlan;
 import org.beveragethermal.service.plan.Stay;
 
@@ -32,8 +32,8 @@ final class SheetCautions {
         plan.bottles().forEach(this::look);
     }
 
-    static List<String> of(ServicePlan plan, PlanTexts texts) {
-        return new SheetCautions(plan).lines(texts);
+    static List<String> of(ServicePlan plan, Function<List<String>, String> names) {
+        return new SheetCautions(plan).lines(names);
     }
 
     private void look(BottlePlan bottle) {
@@ -77,16 +77,16 @@ final class SheetCautions {
         return signals < 0 || (signals == 0 && more) ? other : one;
     }
 
-    private List<String> lines(PlanTexts texts) {
+    private List<String> lines(Function<List<String>, String> names) {
         List<String> lines = new ArrayList<>();
         gravest.values().stream()
                 .sorted(Comparator.comparing(Caution::signal).reversed())
-                .forEach(caution -> lines.add(caution.text(Locale.ROOT) + concerned(caution.rule(), texts)));
+                .forEach(caution -> lines.add(caution.text(Locale.ROOT) + concerned(caution.rule(), names)));
         return lines;
     }
 
-    private String concerned(CautionRule rule, PlanTexts texts) {
+    private String concerned(CautionRule rule, Function<List<String>, String> names) {
         List<String> ids = bottles.getOrDefault(rule, List.of());
-        return ids.size() == plan.bottles().size() ? "" : " (" + texts.bottles(ids) + ")";
+        return ids.size() == plan.bottles().size() ? "" : " (" + names.apply(ids) + ")";
     }
 }

@@ -14,12 +14,8 @@ import java.util.regex.Pattern;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.ScenarioReader;
 import org.beveragethermal.examples.scenario.Serving;
-import org.beveragethermal.service.plan.Advice;
-import org.beveragethermal.service.plan.Adviser;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.Instruction;
-import org.beveragethermal.service.plan.PlanLimits;
-import org.beveragethermal.service.plan.PlanMonitor;
 import org.beveragethermal.service.plan.Planner;
 import org.beveragethermal.service.plan.ServicePlan;
 import org.beveragethermal.service.plan.Verdict;
@@ -42,14 +38,9 @@ class ServiceSheetTest {
     private static final Path SHIPPED = Path.of("scenarios", "two-sittings.json");
     private static final String GOLDEN = "two-sittings-sheet.txt";
 
-    private Scenario scenario = ScenarioReader.read(SHIPPED);
-    private ServicePlan plan = Planner.plan(PlanRequests.from(scenario));
-    private String sheet = ServiceSheet.text(scenario, plan, advice(plan));
-
-    /** Without a clock, so that all is tried on any machine. */
-    private static Advice advice(ServicePlan plan) {
-        return Adviser.advise(plan, PlanLimits.standard(), PlanMonitor.NONE, () -> 0);
-    }
+    private final Scenario scenario = ShippedEvening.SCENARIO;
+    private final ServicePlan plan = ShippedEvening.PLAN;
+    private final String sheet = ServiceSheet.text(scenario, plan, ShippedEvening.ADVICE);
 
     @BeforeAll
     void writeAnewIfAsked() throws Exception {
@@ -109,7 +100,7 @@ class ServiceSheetTest {
             Locale.setDefault(Locale.forLanguageTag(tag));
             TimeZone.setDefault(TimeZone.getTimeZone(zoneId));
             Scenario again = ScenarioReader.read(SHIPPED);
-            assertThat(ServiceSheet.text(again, Planner.plan(PlanRequests.from(again)), advice(plan)))
+            assertThat(ServiceSheet.text(again, Planner.plan(PlanRequests.from(again)), ShippedEvening.ADVICE))
                     .isEqualTo(sheet);
         } finally {
             Locale.setDefault(locale);

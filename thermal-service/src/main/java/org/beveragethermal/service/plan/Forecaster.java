@@ -4,6 +4,7 @@ package org.beveragethermal.service.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
@@ -33,13 +34,12 @@ final class Forecaster {
      * @param correctionK what the coupled run taught about the gear on the route [K]
      */
     Forecast of(Task task, Route route, double correctionK) {
-        Walk walk = new Walk(task, route, 1, 1);
-        double[] fasterBefore = new Walk(task, route, 1 + SPEED_SIGMA, 1).poursK;
-        double[] fasterAfter = new Walk(task, route, 1, 1 + SPEED_SIGMA).poursK;
-        double[] pours = walk.poursK;
-        double[] sigmas = new double[pours.length];
+        double[] poursS =
+                IntStream.range(0, task.pours()).mapToDouble(task::pourS).toArray();
+        Walk walk = new Walk(task, route, poursS, 1, 1);
+        double[] pours = walk.looksK;
+        double[] sigmas = sigmasK(task, route, poursS, pours);
         for (int i = 0; i < pours.length; i++) {
-            sigmas[i] = Math.hypot(fasterBefore[i] - pours[i], fasterAfter[i] - pours[i]);
             pours[i] += correctionK;
         }
         return new Forecast(
@@ -50,6 +50,26 @@ final class Forecaster {
                 walk.iceKg,
                 walk.times.stream().mapToDouble(t -> t).toArray(),
                 walk.kelvins.stream().mapToDouble(t -> t).toArray());
+    }
+
+    /**
+     * How sure the forecast is at any times, by the same rule as at the pours.
+     *
+     * @param timesS the times, ascending, none after the end of the route [s]
+     * @return a standard deviation for each [K]
+     */
+    double[] sigmasK(Task task, Route route, double[] timesS) {
+        return sigmasK(task, route, timesS, new Walk(task, route, timesS, 1, 1).looksK);
+    }
+
+    private double[] sigmasK(Task task, Route route, double[] timesS, double[] kelvins) {
+        double[] fasterBefore = new Walk(task, route, timesS, 1 + SPEED_SIGMA, 1).looksK;
+        double[] fasterAfter = new Walk(task, route, timesS, 1, 1 + SPEED_SIGMA).looksK;
+        double[] sigmas = new double[timesS.length];
+        for (int i = 0; i < sigmas.length; i++) {
+            sigmas[i] = Math.hypot(fasterBefore[i] - kelvins[i], fasterAfter[i] - kelvins[i]);
+        }
+        return sigmas;
     }
 
     /** How the temperature of a bottle goes on in a place after it has come there at a time with a temperature. */
@@ -68,23 +88,28 @@ final class Forecaster {
     /** One way along a route, with time stretched before and after the bottle is ready. */
     private final class Walk {
 
-        private final double[] poursK;
+        private final double[] looksS;
+        private final double[] looksK;
         private final double[] endsK;
+        private int looked;
         private double iceKg;
         private final List<Double> times = new ArrayList<>();
         private final List<Double> kelvins = new ArrayList<>();
 
-        Walk(Task task, Route route, double before, double after) {
-            poursK = new double[task.pours()];
+        /** The looks at times in ascending order. */
+        Walk(Task task, Route route, double[] looksS, double before, double after) {
+            this.looksS = looksS;
+            looksK = new double[looksS.length];
             endsK = new double[route.legs().size()];
             double here = task.stayingK(0);
-            int pour = 0;
             for (int i = 0; i < endsK.length; i++) {
                 Leg leg = route.legs().get(i);
                 double decantedS = task.readyS();
                 double leftK = here;
                 if (task.isDecanted() && leg.fromS() < decantedS && decantedS < leg.toS()) {
-                    leftK = inLeg(task, leg, here).applyAsDouble(before * (decantedS - leg.fromS()));
+                    DoubleUnaryOperator inBottle = inLeg(task, leg, here);
+                    look(Math.nextDown(decantedS), leg.fromS(), before, inBottle);
+                    leftK = inBottle.applyAsDouble(before * (decantedS - leg.fromS()));
                     leg = new Leg(leg.where(), decantedS, leg.toS());
                 }
                 double beginsK = task.isDecanted() && leg.fromS() == decantedS
@@ -92,10 +117,7 @@ final class Forecaster {
                         : leftK;
                 double stretch = leg.fromS() < decantedS ? before : after;
                 DoubleUnaryOperator course = inLeg(task, leg, beginsK);
-                while (pour < poursK.length && task.pourS(pour) <= leg.toS()) {
-                    poursK[pour] = course.applyAsDouble(stretch * (task.pourS(pour) - leg.fromS()));
-                    pour++;
-                }
+                look(leg.toS(), leg.fromS(), stretch, course);
                 if (task.watched().isPresent()) {
                     watch(leg, course);
                 }
@@ -105,6 +127,13 @@ final class Forecaster {
                             / Ice.latentHeatOfFusion().value();
                 }
                 here = endsK[i];
+            }
+        }
+
+        private void look(double untilS, double fromS, double stretch, DoubleUnaryOperator course) {
+            while (looked < looksS.length && looksS[looked] <= untilS) {
+                looksK[looked] = course.applyAsDouble(stretch * (looksS[looked] - fromS));
+                looked++;
             }
         }
 

@@ -34,17 +34,22 @@ final class PlanState {
         this.plan = plan;
         this.site = new Site(plan.request());
         this.atS = site.seconds(at);
-        Map<BottleOrder, Route> routes = new LinkedHashMap<>();
-        plan.bottles().forEach(bottle -> routes.put(bottle.order(), route(bottle)));
-        this.run = new CoupledRun(
-                site, new IceSupply(plan.request()), routes, plan.request().filled());
+        this.run = run(site, plan);
     }
 
     static PlanState of(ServicePlan plan, Instant at) {
         return new PlanState(plan, at);
     }
 
-    private Route route(BottlePlan bottle) {
+    /** The whole of a plan in one run. */
+    static CoupledRun run(Site site, ServicePlan plan) {
+        Map<BottleOrder, Route> routes = new LinkedHashMap<>();
+        plan.bottles().forEach(bottle -> routes.put(bottle.order(), route(site, bottle)));
+        return new CoupledRun(
+                site, new IceSupply(plan.request()), routes, plan.request().filled());
+    }
+
+    static Route route(Site site, BottlePlan bottle) {
         List<Leg> legs = new ArrayList<>();
         for (Stay stay : bottle.stays()) {
             legs.add(new Leg(stay.where(), site.seconds(stay.from()), site.seconds(stay.to())));
