@@ -17,6 +17,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 import org.beveragethermal.materials.units.MassConcentration;
 import org.beveragethermal.materials.units.Measures;
+import org.beveragethermal.materials.units.SiValues;
 import org.beveragethermal.materials.units.VolumetricFlowRate;
 
 /**
@@ -48,15 +49,24 @@ final class Quantities {
                         "f", Measures::fahrenheit,
                         "°f", Measures::fahrenheit,
                         "k", Measures::kelvins));
-        double kelvins = kelvins(read);
-        if (!(kelvins >= COLDEST_K && kelvins <= HOTTEST_K)) {
+        if (!isSensible(read)) {
             throw Refusal.usage(where, given, "a temperature from -100C to 200C");
         }
         return read;
     }
 
+    private static boolean isSensible(Quantity<Temperature> temperature) {
+        try {
+            double kelvins = kelvins(temperature);
+            return kelvins >= COLDEST_K && kelvins <= HOTTEST_K;
+        } catch (IllegalArgumentException e) {
+            // Below absolute zero.
+            return false;
+        }
+    }
+
     static double kelvins(Quantity<Temperature> temperature) {
-        return org.beveragethermal.materials.units.SiValues.temperatureK(temperature, "temperature");
+        return SiValues.temperatureK(temperature, "temperature");
     }
 
     static Quantity<Mass> mass(String where, String given) {
