@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Optional;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.ScenarioException;
 import org.beveragethermal.examples.scenario.ScenarioReader;
@@ -21,7 +22,11 @@ import org.beveragethermal.service.plan.PlanRequest;
 import org.beveragethermal.service.plan.Planner;
 import org.beveragethermal.service.plan.ServicePlan;
 
-/** The command line. One argument: the scenario file. */
+/**
+ * The command line. One argument that is no command is a scenario file, whose service sheet is printed; otherwise the first argument is
+ * a command: {@code plan}, {@code predict}, {@code ice}, {@code fit} or {@code list}, each with {@code --help}. A scenario file with the
+ * name of a command is given as {@code ./plan}. How commands end says {@link ExitStatus}.
+ */
 public final class Main {
     /** Exit status when all went well. */
     public static final int DONE = 0;
@@ -29,7 +34,9 @@ public final class Main {
     /** Exit status when the arguments or the scenario were refused. */
     public static final int REFUSED = 2;
 
-    private static final String USAGE = "usage: one argument, the path of a scenario file (JSON)";
+    private static final String USAGE =
+            "usage: one argument, the path of a scenario file (JSON); or a command with its options: "
+                    + String.join(", ", Commands.names()) + " (each with --help)";
 
     /** Longer than an evening's advice takes by far; where it does not suffice the sheet says so. */
     private static final Duration FOR_ADVICE = Duration.ofSeconds(20);
@@ -51,7 +58,7 @@ public final class Main {
      * @param args the command line; not modified
      * @param out where results are written
      * @param err where refusals are written, one line each
-     * @return {@link #DONE} or {@link #REFUSED}
+     * @return {@link #DONE} or {@link #REFUSED} for a scenario file, the number of an {@link ExitStatus} for a command
      */
     public static int run(String[] args, PrintStream out, PrintStream err) {
         return run(args, out, err, FOR_ADVICE);
@@ -59,6 +66,10 @@ public final class Main {
 
     /** The same with so much time for advice. */
     static int run(String[] args, PrintStream out, PrintStream err, Duration forAdvice) {
+        if (args.length > 0 && Commands.names().contains(args[0])) {
+            Optional<String> columns = Optional.ofNullable(System.getenv("COLUMNS"));
+            return new Commands(out, err, columns, System::nanoTime).run(args).number();
+        }
         if (args.length != 1) {
             err.println(USAGE);
             return REFUSED;

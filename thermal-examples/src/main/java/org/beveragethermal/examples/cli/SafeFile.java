@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.examples.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a whole file or none: into another file of the same folder first, which is then moved. */
+final class SafeFile {
+    private SafeFile() {}
+
+    /** A path that a file can be written to, as far as can be said before. */
+    static Path target(String where, String given) {
+        try {
+            Path path = Path.of(given);
+            if (given.isBlank() || path.getFileName() == null) {
+                throw Refusal.usage(where, given, "the path of a file");
+            }
+            return path;
+        } catch (InvalidPathException e) {
+            throw Refusal.usage(where, given, "the path of a file (" + e.getReason() + ")");
+        }
+    }
+
+    static void write(String where, Path file, String text) {
+        try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                throw notWritable(where, file, "is no file: expected a file or a name that is free");
+            }
+            Path whole = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+            Path folder = whole.getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw notWritable(where, file, "its folder does not exist: expected a folder that can be written to");
+            }
+            Path part = folder.resolve("." + whole.getFileName() + ".part"
+                    + ProcessHandle.current().pid());
+            try {
+                Files.writeString(part, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+                move(part, whole);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException e) {
+            String reason = e instanceof FileSystemException f && f.getReason() != null
+                    ? f.getReason()
+                    : e.getClass().getSimpleName();
+            throw notWritable(
+                    where, file, "cannot be written (" + reason + "): expected a folder that can be written to");
+        }
+    }
+
+    private static void move(Path part, Path whole) throws IOException {
+        try {
+            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static Refusal notWritable(String where, Path file, String why) {
+        return new Refusal(ExitStatus.NOT_WRITABLE, where + " " + Refusal.quoted(file.toString()) + ": " + why);
+    }
+}
