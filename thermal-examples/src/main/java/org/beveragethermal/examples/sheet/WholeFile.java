@@ -30,7 +30,9 @@ public final class WholeFile {
         if (!Files.isDirectory(folder)) {
             throw new IOException("expected a folder that exists: " + folder);
         }
-        Path part = Files.createTempFile(folder, ".part", ".tmp");
+        // Not a temporary file of the JDK: that could be read by its owner alone, and so could what it becomes.
+        Path part = folder.resolve(
+                "." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             Files.writeString(part, text, StandardCharsets.UTF_8);
             try {
