@@ -30,14 +30,18 @@ final class VesselWords {
         }
         double volumeM3 = org.beveragethermal.materials.units.SiValues.volumeM3(
                 Quantities.volume(where, volume.group()), "volume");
-        List<String> words = Arrays.stream(
-                        (text.substring(0, volume.start()) + " " + text.substring(volume.end())).split("\\s+"))
-                .filter(word -> !word.isEmpty())
-                .toList();
+        List<String> words = wordsBeside(text);
         return Vessels.all().stream()
                 .filter(vessel -> Math.abs(vessel.nominalVolumeM3() - volumeM3) < SAME_M3)
-                .filter(vessel -> words.stream().allMatch(vessel.name().toLowerCase(Locale.ROOT)::contains))
+                .filter(vessel -> wordsBeside(vessel.name().toLowerCase(Locale.ROOT)).containsAll(words))
                 .findFirst()
                 .orElseThrow(() -> Refusal.usage(where, given, allowed));
+    }
+
+    /** The words of a name without its volume. */
+    private static List<String> wordsBeside(String name) {
+        return Arrays.stream(VOLUME.matcher(name).replaceFirst(" ").strip().split("\\s+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
     }
 }
