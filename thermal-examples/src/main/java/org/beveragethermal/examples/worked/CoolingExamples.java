@@ -56,21 +56,21 @@ final class CoolingExamples {
                 .printed(
                         CENGEL
                                 + ", Example 4-1, as worked in the textbook companions of FOSSEE (time rounded to a second)",
-                        "time until a thermocouple bead of 1 mm has made 99 % of a step",
+                        "time for a thermocouple bead to go from {T_0} to {T_w} in a gas of {T_a}",
                         "t_w",
                         10,
                         0.5,
                         bead(0.001, 8500, 320, 210, 0, 100, 99))
                 .printed(
                         INCROPERA + ", Example 5.1, as worked in the textbook companions of FOSSEE",
-                        "time for a thermocouple bead to go from 25 to 199 °C in a gas of 200 °C",
+                        "time for a thermocouple bead to go from {T_0} to {T_w} in a gas of {T_a}",
                         "t_w",
                         5.16,
                         0.01,
                         bead(bead, 8500, 400, 400, 25, 200, 199))
                 .remembered(
                         CENGEL + ", Example 4-2",
-                        "time for a body of 37 °C to cool to 25 °C in air of 20 °C: 12.2 h",
+                        "time for a body of {T_0} to cool to {T_w} in air of {T_a}",
                         "t_w",
                         12.2 * 3600,
                         180,
@@ -205,7 +205,7 @@ final class CoolingExamples {
                         Map.of("D", 0.012, "t", 5.0))
                 .printed(
                         CENGEL + ", Example 4-1 (data as worked in the textbook companions of FOSSEE)",
-                        "Biot number of a thermocouple bead, printed as 0.001",
+                        "Biot number of a thermocouple bead of {D}",
                         "Bi",
                         0.001,
                         5e-5,
@@ -245,7 +245,7 @@ final class CoolingExamples {
         double radius = d.value() / 2;
         w.check(
                 "T",
-                "the ball in 60 shells that conduct, mean of all",
+                "the ball in " + Networks.SHELLS + " shells that conduct, mean of all",
                 Networks.sphereMean(
                         radius,
                         k.value(),
@@ -284,7 +284,7 @@ final class CoolingExamples {
                         Map.of("T_b", 4.0, "h", 9.0))
                 .remembered(
                         CENGEL + ", Example 4-3 (boiling eggs)",
-                        "time until the middle of an egg of 5 cm goes from 5 to 70 °C in water of 95 °C: 865 s",
+                        "time until the middle of an egg of {r_0} radius goes from {T_0} to {T_w} in water of {T_b}",
                         "t",
                         865,
                         5,
@@ -330,7 +330,8 @@ final class CoolingExamples {
                 fo.times(r.squared()).over(alpha));
         w.check(
                 "t",
-                "60 shells in the library's solver, the moment at which the middle passes the temperature",
+                Networks.SHELLS
+                        + " shells in the library's solver, the moment at which the middle passes the temperature",
                 Networks.sphereMiddle(
                         r.value(), k.value(), alpha.value(), h.value(), t0.value(), tb.value(), tw.value()),
                 0.01 * t.value(),
@@ -373,14 +374,14 @@ final class CoolingExamples {
                         Map.of("T_s", 40.0, "T_i", 13.0, "T_w", 16.0, "t", 5 * DAY_S))
                 .printed(
                         "Y. A. Çengel and A. J. Ghajar, Heat and Mass Transfer, 5th ed., Example 4-6",
-                        "depth of frost in soil of 15 °C after 90 days at −10 °C: 0.80 m",
+                        "depth of frost in soil of {T_i} after {t} at {T_s}",
                         "x",
                         0.80,
                         0.005,
                         Map.of("T_i", 15.0, "T_s", -10.0, "T_w", 0.0, "α", 0.15e-6, "t", 90 * DAY_S))
                 .remembered(
                         INCROPERA + ", Example 5.6",
-                        "burial depth of a water main in soil of 20 °C after 60 days at −15 °C: 0.68 m",
+                        "burial depth of a water main in soil of {T_i} after {t} at {T_s}",
                         "x",
                         0.68,
                         0.005,
@@ -412,7 +413,8 @@ final class CoolingExamples {
         Term x = w.find("x", "depth", "m", number(2).times(eta).times(Term.sqrt(alpha.times(t))));
         w.check(
                 "T_w",
-                "80 slices above that depth and a long column below, in the library's solver: the temperature there",
+                Networks.SLICES
+                        + " slices above that depth and a long column below, in the library's solver: the temperature there",
                 Networks.groundAt(x.value(), alpha.value(), ti.value(), ts.value(), t.value()),
                 0.02,
                 "slices are not infinitely thin");

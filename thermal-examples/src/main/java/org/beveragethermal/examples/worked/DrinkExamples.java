@@ -65,21 +65,21 @@ final class DrinkExamples {
                         Map.of("T", 30.0, "T_w", 25.0))
                 .printed(
                         "PsychroLib, test values computed independently in a spreadsheet",
-                        "humidity ratio of air of 40 °C with a wet bulb of 20 °C, first read off a chart: 0.0065",
+                        "humidity ratio of air of {T} with a wet bulb of {T_w}, first read off a chart",
                         "W",
                         0.0065,
                         2e-4,
                         Map.of("T", 40.0, "T_w", 20.0, "p", 101_325.0))
                 .printed(
                         "PsychroLib, test values computed independently in a spreadsheet",
-                        "humidity ratio of air of 30 °C with a wet bulb of 25 °C at 95 461 Pa: 0.01922813",
+                        "humidity ratio of air of {T} with a wet bulb of {T_w} at {p}",
                         "W",
                         0.01922813,
                         8e-5,
                         Map.of("T", 30.0, "T_w", 25.0, "p", 95_461.0))
                 .remembered(
                         "ASHRAE Handbook of Fundamentals, ch. 1, example on the psychrometric chart",
-                        "dew point of air of 40 °C with a wet bulb of 20 °C: 7 °C",
+                        "dew point of air of {T} with a wet bulb of {T_w}",
                         "T_d",
                         7,
                         0.7,
@@ -167,7 +167,7 @@ final class DrinkExamples {
                 .printed(
                         "Lange's Handbook of Chemistry, 15th ed., Table 5.13, ethanol, freezing points (converted to strength by"
                                 + " the formula of this example)",
-                        "ethanol of 4.8 % by mass begins to freeze at −2.0 °C",
+                        "beginning of freezing of ethanol and water, ethanol by mass {x}",
                         "T_f",
                         -2.0,
                         0.25,
@@ -175,7 +175,7 @@ final class DrinkExamples {
                 .printed(
                         "Lange's Handbook of Chemistry, 15th ed., Table 5.13, ethanol, freezing points (converted to strength by"
                                 + " the formula of this example)",
-                        "ethanol of 11.3 % by mass begins to freeze at −5.0 °C",
+                        "beginning of freezing of ethanol and water, ethanol by mass {x}",
                         "T_f",
                         -5.0,
                         0.25,
@@ -241,7 +241,7 @@ final class DrinkExamples {
                 .printed(
                         "G. Liger-Belair, D. Cordier, J. Honvault, C. Cilindre, Scientific Reports 7 (2017) 10938, table 1 (ullage of"
                                 + " 25 mL assumed)",
-                        "partial pressure in a bottle with 11.4 g/L at 293 K: 7.5 bar",
+                        "partial pressure in a bottle with {c} at {T}",
                         "p",
                         7.5e5,
                         0.75e5,
@@ -249,7 +249,7 @@ final class DrinkExamples {
                 .printed(
                         "G. Liger-Belair, D. Cordier, J. Honvault, C. Cilindre, Scientific Reports 7 (2017) 10938, table 1 (ullage of"
                                 + " 25 mL assumed)",
-                        "the same at 279 K: 4.7 bar",
+                        "partial pressure in a bottle with {c} at {T}",
                         "p",
                         4.7e5,
                         0.47e5,
@@ -390,7 +390,7 @@ final class DrinkExamples {
                         Map.of("T_1", 60.0, "t_1", 5.0, "T_2", 65.0, "t_2", 2.0, "T", 62.0))
                 .remembered(
                         "A. R. Moritz and F. C. Henriques, American Journal of Pathology 23 (1947)",
-                        "skin is burnt through in 5 s at 60 °C",
+                        "time in which skin is burnt through at {T}",
                         "t",
                         5,
                         0.01,

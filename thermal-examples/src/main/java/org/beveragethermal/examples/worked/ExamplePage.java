@@ -130,15 +130,19 @@ final class ExamplePage {
             return Html.paragraph("None is known to us for this question; it rests on the second method.");
         }
         return Html.table(
-                List.of("Source", "Asked there", "The formulas above with its data"),
-                example.published().stream()
-                        .map(each -> List.of(
-                                Html.text(each.citation()),
-                                Html.text(each.what()),
-                                Html.text(example.with(each.changes())
-                                        .value(each.asked())
-                                        .text())))
-                        .toList());
+                List.of("Source", "Asked there", "Printed there", "The formulas above with its data"),
+                example.published().stream().map(this::printed).toList());
+    }
+
+    private List<String> printed(Published each) {
+        Solution there = example.with(each.changes());
+        Value found = there.value(each.asked());
+        Value expected = new Value(found.symbol(), found.name(), each.expected(), found.unit(), false);
+        return List.of(
+                Html.text(each.citation()),
+                Html.text(there.fill(each.what())),
+                Html.text(expected.text()),
+                Html.text(found.text()));
     }
 
     private String exercises() {

@@ -61,7 +61,7 @@ final class IceExamples {
                 .exercise("Only {m_1} is poured for tasting. How warm is it?", "T", Map.of("m_1", 0.04))
                 .remembered(
                         "OpenStax, College Physics, example on cold water poured into a hot aluminium pan",
-                        "0.25 kg of water of 20 °C in 0.50 kg of aluminium of 150 °C: 59.1 °C",
+                        "{m_1} of water of {T_1} poured into {m_2} of aluminium of {T_2}",
                         "T",
                         59.1,
                         0.05,
@@ -118,7 +118,7 @@ final class IceExamples {
                 .exercise("What part of the cooling is melting if the ice comes at {T_i}?", "f", Map.of("T_i", -18.0))
                 .remembered(
                         "OpenStax, College Physics, example on cooling soda with ice cubes (data read, printed answer remembered)",
-                        "three ice cubes of 6 g at 0 °C in 0.25 kg of soda of 20 °C: 13 °C",
+                        "{m_i} of ice at {T_i} in {m} of soda of {T_0}",
                         "T",
                         13,
                         0.5,
@@ -260,7 +260,7 @@ final class IceExamples {
                 .exercise("How long does the ball take in a freezer of {T_f}?", "t", Map.of("T_f", -12.0))
                 .remembered(
                         "R. P. Singh and D. R. Heldman, Introduction to Food Engineering, worked example of Plank's formula",
-                        "time to freeze a ball of food of 70 mm in air of −15 °C: 2.04 h",
+                        "time to freeze a ball of food of {d} in air of {T_f}",
                         "t",
                         2.04 * 3600,
                         36,
@@ -305,7 +305,7 @@ final class IceExamples {
                 celsius(0));
         w.check(
                 "t",
-                "IceMaking.predicted() of the library: water at 0 °C in 32 shells that freeze one after the other",
+                "IceMaking.predicted() of the library: water at 0 °C in shells that freeze one after the other",
                 seconds(making.predicted()),
                 0.12 * t.value(),
                 "the run also cools the ice below 0 °C, and starts from real ice");

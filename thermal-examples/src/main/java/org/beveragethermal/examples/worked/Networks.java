@@ -22,8 +22,8 @@ import org.beveragethermal.core.solver.Trajectory;
 final class Networks {
 
     private static final NetworkSolver SOLVER = NetworkSolver.standard().withToleranceK(1e-4);
-    private static final int SHELLS = 60;
-    private static final int SLICES = 80;
+    static final int SHELLS = 60;
+    static final int SLICES = 80;
     /** Density and specific heat capacity do not matter for a steady state or once the diffusivity is given. */
     private static final double ANY_HEAT_CAPACITY = 2e6;
 

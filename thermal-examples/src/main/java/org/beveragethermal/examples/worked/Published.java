@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * @param source citation
  * @param read whether the figure was read in the source, or is remembered
- * @param what what was asked there
+ * @param what what was asked there, with symbols in braces for values
  * @param asked symbol of what was asked
  * @param expected the printed figure, in the unit of the quantity
  * @param tolerance half a unit of its last digit or what its author states
@@ -28,7 +28,7 @@ record Published(
      *
      * @param source citation
      * @param read whether the figure was read in the source, or is remembered
-     * @param what what was asked there
+     * @param what what was asked there, with symbols in braces for values
      * @param asked symbol of what was asked
      * @param expected the printed figure
      * @param tolerance by how much it may be missed

@@ -119,7 +119,10 @@ class WorkedExamplesTest {
             OutsideChecks.Check check = printed.read()
                     ? OutsideChecks.published(id, printed.source())
                     : OutsideChecks.fromMemory(id, printed.source());
-            check.what("worked example: " + printed.what())
+            check.what("worked example: "
+                            + solved(example, printed.changes())
+                                    .fill(printed.what())
+                                    .replace('\u00a0', ' '))
                     .unit(found.unit())
                     .expected(printed.expected())
                     .within(printed.tolerance())
