@@ -1,14 +1,18 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.plot;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.knowm.xchart.BitmapEncoder;
+import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.style.Styler;
 
 /** Bars from zero, up or down, one place for each name. */
-final class BarChart {
+final class BarChart implements Drawing {
 
     private static final int SLANT_DEGREES = 25;
     private static final double FILLED = 0.6;
@@ -25,7 +29,9 @@ final class BarChart {
 
     static BarChart titled(String title, String axis, List<String> names) {
         BarChart bars = new BarChart(names);
-        Look.on(bars.chart, title, "", axis);
+        bars.chart.setTitle(title);
+        bars.chart.setYAxisTitle(axis);
+        Look.on(bars.chart.getStyler(), "");
         bars.chart
                 .getStyler()
                 .setOverlapped(true)
@@ -35,9 +41,21 @@ final class BarChart {
         return bars;
     }
 
-    CategoryChart chart() {
+    @Override
+    public String title() {
+        return chart.getTitle();
+    }
+
+    @Override
+    public void writeSvg(OutputStream out) throws IOException {
         chart.getStyler().setLegendVisible(chart.getSeriesMap().size() > 1);
-        return chart;
+        VectorGraphicsEncoder.saveVectorGraphic(chart, out, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
+    }
+
+    @Override
+    public byte[] png() throws IOException {
+        chart.getStyler().setLegendVisible(chart.getSeriesMap().size() > 1);
+        return BitmapEncoder.getBitmapBytes(chart, BitmapEncoder.BitmapFormat.PNG);
     }
 
     BarChart bars(String name, double[] values) {

@@ -3,14 +3,18 @@ package org.beveragethermal.examples.plot;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.Arrays;
+import org.knowm.xchart.BitmapEncoder;
+import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /** Lines, bands, marks and guides on two scales. */
-final class LineChart {
+final class LineChart implements Drawing {
 
     private static final float THIN = 1;
     private static final float THICK = 2;
@@ -25,13 +29,27 @@ final class LineChart {
 
     static LineChart titled(String title, String x, String y) {
         LineChart lines = new LineChart();
-        Look.on(lines.chart, title, x, y);
+        lines.chart.setTitle(title);
+        lines.chart.setXAxisTitle(x);
+        lines.chart.setYAxisTitle(y);
+        Look.on(lines.chart.getStyler(), x);
         lines.chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideS);
         return lines;
     }
 
-    XYChart chart() {
-        return chart;
+    @Override
+    public String title() {
+        return chart.getTitle();
+    }
+
+    @Override
+    public void writeSvg(OutputStream out) throws IOException {
+        VectorGraphicsEncoder.saveVectorGraphic(chart, out, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
+    }
+
+    @Override
+    public byte[] png() throws IOException {
+        return BitmapEncoder.getBitmapBytes(chart, BitmapEncoder.BitmapFormat.PNG);
     }
 
     LineChart line(String name, double[] x, double[] y) {
@@ -44,7 +62,8 @@ final class LineChart {
         if (x.length > 0) {
             XYSeries series = add(name, x, y);
             series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
-            series.setMarker(SeriesMarkers.CIRCLE).setMarkerColor(Look.INK);
+            series.setMarker(SeriesMarkers.CIRCLE);
+            series.setMarkerColor(Look.INK);
         }
         return this;
     }

@@ -5,7 +5,6 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.Locale;
 import java.util.TimeZone;
-import org.knowm.xchart.internal.chartpart.Chart;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.Styler;
 
@@ -29,11 +28,7 @@ final class Look {
 
     private Look() {}
 
-    static <S extends AxesChartStyler> void on(Chart<S, ?> chart, String title, String x, String y) {
-        chart.setTitle(title);
-        chart.setXAxisTitle(x);
-        chart.setYAxisTitle(y);
-        S styler = chart.getStyler();
+    static void on(AxesChartStyler styler, String x) {
         styler.setLocale(Locale.ROOT);
         styler.setTimezone(TimeZone.getTimeZone("UTC"));
         styler.setAxisTitleFont(new Font(Font.SANS_SERIF, Font.PLAIN, SMALL + 1));

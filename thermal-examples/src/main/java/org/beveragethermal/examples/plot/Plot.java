@@ -20,9 +20,6 @@ import org.beveragethermal.core.calibration.ResidualDiagnostics;
 import org.beveragethermal.core.prediction.HeatAccount;
 import org.beveragethermal.core.uncertainty.Interval;
 import org.beveragethermal.core.uncertainty.Tornado;
-import org.knowm.xchart.BitmapEncoder;
-import org.knowm.xchart.VectorGraphicsEncoder;
-import org.knowm.xchart.internal.chartpart.Chart;
 
 /** A plot that can be had as SVG or PNG. Immutable; made anew at each call, so that it may be shared between threads. */
 public final class Plot {
@@ -33,9 +30,9 @@ public final class Plot {
     private static final double PERCENT = 100;
     private static final int FURTHER = 20;
 
-    private final Supplier<Chart<?, ?>> drawing;
+    private final Supplier<Drawing> drawing;
 
-    private Plot(Supplier<Chart<?, ?>> drawing) {
+    private Plot(Supplier<Drawing> drawing) {
         this.drawing = drawing;
     }
 
@@ -72,8 +69,7 @@ public final class Plot {
                         celsius(points, Band.Point::confidenceLow),
                         celsius(points, Band.Point::confidenceHigh))
                 .line("prediction", minutes, celsius(points, Band.Point::value))
-                .marks("readings", readAt, read)
-                .chart());
+                .marks("readings", readAt, read));
     }
 
     /**
@@ -96,8 +92,7 @@ public final class Plot {
                         minutes,
                         celsius(intervals, Interval::low),
                         celsius(intervals, Interval::high))
-                .line("median", minutes, celsius(intervals, Interval::median))
-                .chart());
+                .line("median", minutes, celsius(intervals, Interval::median)));
     }
 
     /**
@@ -119,8 +114,7 @@ public final class Plot {
                 .guide("95 % of chance", ends, new double[] {1.96, 1.96})
                 .guide("", ends, new double[] {-1.96, -1.96})
                 .guide("", ends, new double[] {0, 0})
-                .marks("residuals", order, values)
-                .chart());
+                .marks("residuals", order, values));
     }
 
     /**
@@ -153,7 +147,7 @@ public final class Plot {
                     part = "";
                 }
             }
-            return chart.chart();
+            return chart;
         });
     }
 
@@ -173,8 +167,7 @@ public final class Plot {
         return new Plot(() -> BarChart.titled(
                         title, axis, bars.stream().map(Tornado.Bar::name).toList())
                 .bars("input at its lower end", array(bars, bar -> bar.atLow() - tornado.atBest()))
-                .bars("input at its upper end", array(bars, bar -> bar.atHigh() - tornado.atBest()))
-                .chart());
+                .bars("input at its upper end", array(bars, bar -> bar.atHigh() - tornado.atBest())));
     }
 
     /**
@@ -194,8 +187,7 @@ public final class Plot {
         names.add("stored in the drink");
         heats.add(account.storedJ() / JOULES_PER_KILOJOULE);
         return new Plot(() -> BarChart.titled(title, "heat [kJ]", names)
-                .bars("heat", array(heats, heat -> heat))
-                .chart());
+                .bars("heat", array(heats, heat -> heat)));
     }
 
     private static void book(List<String> names, List<Double> heats, String to, HeatAccount.Entry entry) {
@@ -210,14 +202,14 @@ public final class Plot {
      */
     public String svg() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Chart<?, ?> chart = drawing.get();
+        Drawing chart = drawing.get();
         try {
-            VectorGraphicsEncoder.saveVectorGraphic(chart, bytes, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
+            chart.writeSvg(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException("a plot in memory", e);
         }
         // Letters are outlines in it: those who do not see them hear the title.
-        String title = chart.getTitle().replace("&", "&amp;").replace("<", "&lt;");
+        String title = chart.title().replace("&", "&amp;").replace("<", "&lt;");
         String svg = bytes.toString(StandardCharsets.UTF_8);
         int inside = svg.indexOf('>', svg.indexOf("<svg")) + 1;
         return svg.substring(0, inside) + "\n  <title>" + title + "</title>" + svg.substring(inside);
@@ -230,7 +222,7 @@ public final class Plot {
      */
     public byte[] png() {
         try {
-            return BitmapEncoder.getBitmapBytes(drawing.get(), BitmapEncoder.BitmapFormat.PNG);
+            return drawing.get().png();
         } catch (IOException e) {
             throw new UncheckedIOException("a plot in memory", e);
         }

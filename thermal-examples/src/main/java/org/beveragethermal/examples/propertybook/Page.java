@@ -2,6 +2,8 @@
 package org.beveragethermal.examples.propertybook;
 
 import java.util.List;
+import org.beveragethermal.examples.internal.Figure;
+import org.beveragethermal.examples.internal.Html;
 
 /**
  * A page of the book.

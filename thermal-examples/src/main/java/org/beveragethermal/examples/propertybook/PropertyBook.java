@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.beveragethermal.examples.internal.Figure;
+import org.beveragethermal.examples.internal.Html;
+import org.beveragethermal.examples.internal.SvgChart;
 
 /** Writes the property book of thermal-materials. */
 public final class PropertyBook {

@@ -3,6 +3,7 @@ package org.beveragethermal.examples.propertybook;
 
 import java.util.List;
 import java.util.Locale;
+import org.beveragethermal.examples.internal.Html;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.provenance.PropertyRecord;
 import org.beveragethermal.materials.provenance.Source;

@@ -3,6 +3,9 @@ package org.beveragethermal.examples.propertybook;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.beveragethermal.examples.internal.Curve;
+import org.beveragethermal.examples.internal.Figure;
+import org.beveragethermal.examples.internal.Html;
 import org.beveragethermal.materials.provenance.Constant;
 import org.beveragethermal.materials.solid.LatentSolid;
 import org.beveragethermal.materials.solid.Solid;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.beveragethermal.examples.internal.Html;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.liquid.Beverage;

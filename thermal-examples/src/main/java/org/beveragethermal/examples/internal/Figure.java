@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.examples.propertybook;
+package org.beveragethermal.examples.internal;
 
 import java.util.List;
 
@@ -14,7 +14,7 @@ import java.util.List;
  * @param equalScales whether both axes have one scale, as for the outline of a body
  * @param curves its lines; those without a name are thin and grey
  */
-record Figure(
+public record Figure(
         String file,
         String title,
         String xLabel,
@@ -23,15 +23,35 @@ record Figure(
         boolean equalScales,
         List<Curve> curves) {
 
-    static Figure of(String file, String title, String xLabel, String yLabel, List<Curve> curves) {
+    /**
+     * A figure with linear axes of their own scales.
+     *
+     * @param file name of its file without ending
+     * @param title what it shows
+     * @param xLabel quantity and unit of the abscissa
+     * @param yLabel quantity and unit of the ordinate
+     * @param curves its lines
+     * @return the figure
+     */
+    public static Figure of(String file, String title, String xLabel, String yLabel, List<Curve> curves) {
         return new Figure(file, title, xLabel, yLabel, false, false, curves);
     }
 
-    Figure onLogarithmicScale() {
+    /**
+     * The same with a logarithmic ordinate.
+     *
+     * @return the figure
+     */
+    public Figure onLogarithmicScale() {
         return new Figure(file, title, xLabel, yLabel, true, equalScales, curves);
     }
 
-    Figure toScale() {
+    /**
+     * The same with one scale for both axes.
+     *
+     * @return the figure
+     */
+    public Figure toScale() {
         return new Figure(file, title, xLabel, yLabel, logarithmic, true, curves);
     }
 }

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.examples.propertybook;
+package org.beveragethermal.examples.internal;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Pieces of HTML. Whatever is handed in as text is escaped. */
-final class Html {
+public final class Html {
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
     private static final MathContext TWO_DIGITS = new MathContext(2);
@@ -16,20 +16,36 @@ final class Html {
 
     private Html() {}
 
-    static String text(String text) {
+    /**
+     * A text as HTML.
+     *
+     * @param text any text
+     * @return it with what has a meaning in HTML escaped
+     */
+    public static String text(String text) {
         return text.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");
     }
 
-    /** A number to four significant digits, without an exponent where it can be read without. */
-    static String number(double value) {
+    /**
+     * A number to four significant digits, without an exponent where it can be read without.
+     *
+     * @param value a finite number
+     * @return its digits
+     */
+    public static String number(double value) {
         return rounded(value, FOUR_DIGITS);
     }
 
-    /** A number to two significant digits, as befits an uncertainty. */
-    static String shortNumber(double value) {
+    /**
+     * A number to two significant digits, as befits an uncertainty.
+     *
+     * @param value a finite number
+     * @return its digits
+     */
+    public static String shortNumber(double value) {
         return rounded(value, TWO_DIGITS);
     }
 
@@ -45,20 +61,45 @@ final class Html {
         return rounded.toPlainString();
     }
 
-    static String heading(String text) {
+    /**
+     * A heading of the second level.
+     *
+     * @param text the heading
+     * @return its element
+     */
+    public static String heading(String text) {
         return "<h2>" + text(text) + "</h2>\n";
     }
 
-    static String paragraph(String text) {
+    /**
+     * A paragraph.
+     *
+     * @param text what it says
+     * @return its element
+     */
+    public static String paragraph(String text) {
         return "<p>" + text(text) + "</p>\n";
     }
 
-    static String link(String file, String text) {
+    /**
+     * A link.
+     *
+     * @param file where to
+     * @param text what it says
+     * @return its element
+     */
+    public static String link(String file, String text) {
         return "<a href=\"" + text(file) + "\">" + text(text) + "</a>";
     }
 
-    /** A table of cells that are HTML already. */
-    static String table(List<String> heads, List<List<String>> rows) {
+    /**
+     * A table.
+     *
+     * @param heads headings of the columns
+     * @param rows cells that are HTML already
+     * @return its element
+     */
+    public static String table(List<String> heads, List<List<String>> rows) {
         return rows.stream()
                 .map(row -> "<tr>"
                         + row.stream().map(cell -> "<td>" + cell + "</td>").collect(Collectors.joining()) + "</tr>\n")
@@ -72,14 +113,27 @@ final class Html {
                         "</tbody>\n</table>\n"));
     }
 
-    static String figures(List<Figure> figures) {
+    /**
+     * Figures that stand in files of their own.
+     *
+     * @param figures the figures
+     * @return their elements
+     */
+    public static String figures(List<Figure> figures) {
         return figures.stream()
                 .map(figure -> "<figure><img src=\"figures/" + text(figure.file()) + ".svg\" alt=\""
                         + text(figure.title()) + "\"></figure>\n")
                 .collect(Collectors.joining("", "<div class=\"figures\">\n", "</div>\n"));
     }
 
-    static String page(String title, String body) {
+    /**
+     * A page of a book whose style is a file of its own.
+     *
+     * @param title its heading
+     * @param body what stands below, as HTML
+     * @return the whole page
+     */
+    public static String page(String title, String body) {
         return String.format(Locale.ROOT, """
                 <!DOCTYPE html>
                 <html lang="en">
@@ -96,7 +150,8 @@ final class Html {
                 """, text(title), text(title), body);
     }
 
-    static final String STYLE = """
+    /** The style of such a book. */
+    public static final String STYLE = """
             body { font-family: sans-serif; max-width: 62rem; margin: 2rem auto; padding: 0 1rem; line-height: 1.4; }
             h1 { font-size: 1.6rem; }
             h2 { font-size: 1.2rem; margin-top: 2rem; }

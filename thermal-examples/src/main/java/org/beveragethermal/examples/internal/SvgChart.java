@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.examples.propertybook;
+package org.beveragethermal.examples.internal;
 
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * <p>The chart libraries that were tried write letters as outlines and each piece of a line apart: a hundred times as much,
  * different at each run, so that a build could not tell whether the book is that of its code.
  */
-final class SvgChart {
+public final class SvgChart {
 
     private static final double WIDTH = 460;
     private static final double HEIGHT = 300;
@@ -28,6 +28,8 @@ final class SvgChart {
     private static final double LEGEND_LINE = 18;
 
     private static final List<String> COLOURS = List.of("#1f5fa8", "#b4531a", "#2c7a3d", "#7a3d8f");
+    /** So that curves differ without their colours. */
+    private static final List<String> DASHES = List.of("", "7 3", "2 3", "9 3 2 3");
 
     private final Figure figure;
     private final Axis x;
@@ -57,7 +59,13 @@ final class SvgChart {
         }
     }
 
-    static String draw(Figure figure) {
+    /**
+     * Draws a figure.
+     *
+     * @param figure what to draw
+     * @return an SVG element
+     */
+    public static String draw(Figure figure) {
         return new SvgChart(figure).svg();
     }
 
@@ -131,13 +139,14 @@ final class SvgChart {
 
     private String curves() {
         return figure.curves().stream()
-                .map(curve -> "<polyline fill=\"none\" stroke=\"" + colour(curve) + "\" stroke-width=\""
-                        + (curve.name().isEmpty() ? "1" : "2") + "\" points=\""
-                        + IntStream.range(0, curve.x().size())
-                                .mapToObj(i -> px(across(curve.x().get(i))) + ","
-                                        + px(down(curve.y().get(i))))
-                                .collect(Collectors.joining(" "))
-                        + "\"/>\n")
+                .map(curve ->
+                        "<polyline fill=\"none\" stroke=\"" + colour(curve) + "\"" + dash(curve) + " stroke-width=\""
+                                + (curve.name().isEmpty() ? "1" : "2") + "\" points=\""
+                                + IntStream.range(0, curve.x().size())
+                                        .mapToObj(i -> px(across(curve.x().get(i))) + ","
+                                                + px(down(curve.y().get(i))))
+                                        .collect(Collectors.joining(" "))
+                                + "\"/>\n")
                 .collect(Collectors.joining());
     }
 
@@ -147,6 +156,11 @@ final class SvgChart {
 
     private String colour(Curve curve) {
         return curve.name().isEmpty() ? "#aaa" : COLOURS.get(named().indexOf(curve) % COLOURS.size());
+    }
+
+    private String dash(Curve curve) {
+        String dash = curve.name().isEmpty() ? "" : DASHES.get(named().indexOf(curve) % DASHES.size());
+        return dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"";
     }
 
     /** In the upper corner where the curves leave more room; none for a single curve or an outline. */
@@ -168,7 +182,7 @@ final class SvgChart {
                 .mapToObj(i -> {
                     double middle = TOP + LEGEND_LINE * (i + 0.8);
                     return "<path d=\"M" + px(from) + " " + px(middle) + "h22\" stroke=\"" + colour(named.get(i))
-                            + "\" stroke-width=\"2\"/>\n"
+                            + "\"" + dash(named.get(i)) + " stroke-width=\"2\"/>\n"
                             + text(from + 28, middle + 4, "start", named.get(i).name(), "");
                 })
                 .collect(Collectors.joining());
