@@ -33,7 +33,8 @@ final class VesselWords {
         List<String> words = wordsBeside(text);
         return Vessels.all().stream()
                 .filter(vessel -> Math.abs(vessel.nominalVolumeM3() - volumeM3) < SAME_M3)
-                .filter(vessel -> wordsBeside(vessel.name().toLowerCase(Locale.ROOT)).containsAll(words))
+                .filter(vessel ->
+                        wordsBeside(vessel.name().toLowerCase(Locale.ROOT)).containsAll(words))
                 .findFirst()
                 .orElseThrow(() -> Refusal.usage(where, given, allowed));
     }

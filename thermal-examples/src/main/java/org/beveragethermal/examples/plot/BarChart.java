@@ -7,8 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.knowm.xchart.BitmapEncoder;
-import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.CategoryChart;
+import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.style.Styler;
 
 /** Bars from zero, up or down, one place for each name. */

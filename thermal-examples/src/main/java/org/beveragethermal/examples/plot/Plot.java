@@ -186,8 +186,7 @@ public final class Plot {
         account.intoDrink().forEach(entry -> book(names, heats, "to the drink", entry));
         names.add("stored in the drink");
         heats.add(account.storedJ() / JOULES_PER_KILOJOULE);
-        return new Plot(() -> BarChart.titled(title, "heat [kJ]", names)
-                .bars("heat", array(heats, heat -> heat)));
+        return new Plot(() -> BarChart.titled(title, "heat [kJ]", names).bars("heat", array(heats, heat -> heat)));
     }
 
     private static void book(List<String> names, List<Double> heats, String to, HeatAccount.Entry entry) {
