@@ -28,7 +28,7 @@ final class AxialStack {
     /** Number of slices. */
     static final int SLICES = 20;
 
-    private static final Method METHOD = Method.ORDER_4;
+    private static final Method METHOD = Method.ORDER_4_LIGHT;
     private static final int TIGHTER = 3;
     private static final double ALLOWED_K = 1e-3;
     private static final double START_C = 22;

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param tables its figures; the first one is what CSV shows
  * @param notes what has to be known beside it, each a sentence or more
  * @param sheet text that stands instead of the tables where text is asked for, if there is one
+ * @param page page that stands instead of one of the tables, if there is one
  */
 record Answer(
         String command,
@@ -22,14 +23,20 @@ record Answer(
         String headline,
         List<Table> tables,
         List<String> notes,
-        Optional<String> sheet) {
+        Optional<String> sheet,
+        Optional<String> page) {
 
     Answer(String command, ExitStatus status, String headline, List<Table> tables, List<String> notes) {
-        this(command, status, headline, tables, notes, Optional.empty());
+        this(command, status, headline, tables, notes, Optional.empty(), Optional.empty());
     }
 
     Answer withSheet(String text) {
-        return new Answer(command, status, headline, tables, notes, Optional.of(text));
+        return new Answer(command, status, headline, tables, notes, Optional.of(text), page);
+    }
+
+    /** The same answer with a page of its own. */
+    Answer withPage(String html) {
+        return new Answer(command, status, headline, tables, notes, sheet, Optional.of(html));
     }
 
     /** A column: its name in all forms, and the unit of its numbers, empty for words. */

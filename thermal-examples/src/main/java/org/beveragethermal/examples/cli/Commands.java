@@ -90,7 +90,7 @@ final class Commands {
         String text = output.form(answer, output.width(columns));
         Optional<Path> page = output.page();
         if (page.isPresent()) {
-            SafeFile.write("--html", page.get(), question.page(answer));
+            SafeFile.write("--html", page.get(), answer.page().orElseGet(() -> Forms.page(answer)));
         }
         Optional<Path> file = output.file();
         if (file.isPresent()) {

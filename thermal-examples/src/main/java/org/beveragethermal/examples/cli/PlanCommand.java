@@ -15,6 +15,7 @@ import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.ScenarioException;
 import org.beveragethermal.examples.scenario.ScenarioReader;
 import org.beveragethermal.examples.sheet.PlanRequests;
+import org.beveragethermal.examples.sheet.ServicePage;
 import org.beveragethermal.examples.sheet.ServiceSheet;
 import org.beveragethermal.service.plan.Advice;
 import org.beveragethermal.service.plan.Adviser;
@@ -76,12 +77,6 @@ final class PlanCommand implements Question {
         }
     }
 
-    /** Where the page of the service sheet is made. */
-    @Override
-    public String page(Answer answer) {
-        return Forms.page(answer);
-    }
-
     private Scenario scenario() {
         try {
             return ScenarioReader.read(Path.of(scenarioFile));
@@ -101,7 +96,7 @@ final class PlanCommand implements Question {
         helps.ways()
                 .forEach(way ->
                         notes.add("Would help: " + texts.words(way.change().phrase())));
-        return new Answer(
+        Answer answer = new Answer(
                         "plan",
                         plan.works() ? ExitStatus.DONE : ExitStatus.NO,
                         scenario.title() + ": " + inRange + " of "
@@ -110,6 +105,7 @@ final class PlanCommand implements Question {
                         List.of(instructions(scenario, plan, texts), bottles(scenario, plan, texts)),
                         notes)
                 .withSheet(ServiceSheet.text(scenario, plan, helps));
+        return output.page().isPresent() ? answer.withPage(ServicePage.html(scenario, plan, helps)) : answer;
     }
 
     private Answer.Table instructions(Scenario scenario, ServicePlan plan, PlanTexts texts) {

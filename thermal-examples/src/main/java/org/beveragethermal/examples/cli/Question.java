@@ -8,11 +8,6 @@ interface Question {
     /** Finds the answer; ends with a {@link Refusal} where there is none. */
     Answer answer(Session session);
 
-    /** The answer as a page. */
-    default String page(Answer answer) {
-        return Forms.page(answer);
-    }
-
     /** A whole number of an option. */
     static int whole(String where, String given, int low, int high) {
         if (!given.matches("[0-9]{1,9}") || Integer.parseInt(given) < low || Integer.parseInt(given) > high) {

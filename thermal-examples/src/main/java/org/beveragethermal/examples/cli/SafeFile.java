@@ -2,14 +2,11 @@
 package org.beveragethermal.examples.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import org.beveragethermal.examples.sheet.WholeFile;
 
 /** Writes a whole file or none: into another file of the same folder first, which is then moved. */
 final class SafeFile {
@@ -38,28 +35,13 @@ final class SafeFile {
             if (folder == null || !Files.isDirectory(folder)) {
                 throw notWritable(where, file, "its folder does not exist: expected a folder that can be written to");
             }
-            Path part = folder.resolve("." + whole.getFileName() + ".part"
-                    + ProcessHandle.current().pid());
-            try {
-                Files.writeString(part, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-                move(part, whole);
-            } finally {
-                Files.deleteIfExists(part);
-            }
+            WholeFile.write(whole, text);
         } catch (IOException e) {
             String reason = e instanceof FileSystemException f && f.getReason() != null
                     ? f.getReason()
                     : e.getClass().getSimpleName();
             throw notWritable(
                     where, file, "cannot be written (" + reason + "): expected a folder that can be written to");
-        }
-    }
-
-    private static void move(Path part, Path whole) throws IOException {
-        try {
-            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 

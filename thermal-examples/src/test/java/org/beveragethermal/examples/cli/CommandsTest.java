@@ -240,7 +240,7 @@ class CommandsTest {
         assertThat(text.out()).startsWith("Service sheet: Small\n");
         assertThat(text.out().lines())
                 .allMatch(line -> line.length() <= 60 || !line.strip().contains(" "));
-        assertThat(Files.readString(page)).contains("<!DOCTYPE html>", "<caption>Bottles</caption>", "</html>");
+        assertThat(Files.readString(page)).contains("<!DOCTYPE html>", "<svg", "</html>");
         CommandLineRun json = CommandLineRun.of("plan", file.toString(), "--advice", "0.1s", "--json");
         JsonNode root = new ObjectMapper().readTree(json.out());
         assertThat(json.status()).isEqualTo(text.status());
