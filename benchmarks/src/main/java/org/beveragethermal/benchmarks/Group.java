@@ -19,9 +19,9 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
     static final String JARS = "jars/size";
 
     private static final String STEPS =
-            "a solve takes 23 steps of 0.36 µs, half of it the laws (44 ns a time, four times a step), half the engine around them";
+            "a solve takes 23 steps of 0.31 µs, half of it the laws (44 ns a time, four times a step), half the engine around them; explicit methods need 700 evaluations of 0.1 µs";
     private static final String STACK =
-            "24 steps are tried, each of 2.2 µs for six evaluations of 80 paths, a factorisation and six solutions";
+            "24 steps are tried, each of 2 µs for four evaluations of 80 paths, a factorisation and four solutions";
 
     private static final String COMMONS = "Commons Math DP853";
 
@@ -151,7 +151,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                                 "p2/cvode-bdf-swing",
                                 8,
                                 20,
-                                "")));
+                                "CVODE's higher orders pay where the edge swings smoothly; ARKODE, the better of the two at a constant edge, is the peer that counts")));
     }
 
     private static Group p3() {
@@ -196,7 +196,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                                 "p5/commons-fd",
                                 25,
                                 55,
-                                "the project searches to the last digits and runs its model twice per unknown for each set of slopes, in its recorded form")));
+                                "eight points of 0.13 ms, each a recorded run with the slopes of the state along it, a thousand readings of both, and the thermometer")));
     }
 
     private static Group p6() {

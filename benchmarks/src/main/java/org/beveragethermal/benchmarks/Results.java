@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 /** The one command: measures the project beside general-purpose tools and writes the page of results. */
 public final class Results {
 
+    private static final String CHECK = "--check";
     private static final String QUICK = "--quick";
 
     private Results() {}
@@ -23,14 +24,17 @@ public final class Results {
     /**
      * Measures and writes.
      *
-     * @param arguments {@code --quick} for a look; names of groups, such as {@code p1}, or nothing for all
+     * @param arguments {@code --quick} for a look; {@code --check} to compare a quick run with the page and write nothing, which ends with
+     *     status 1 if a row has fallen to less than half; names of groups, such as {@code p1}, or nothing for all
      * @throws IOException if a process cannot be started or the page not be written
      * @throws InterruptedException if it is interrupted
      */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        Stopwatch.Effort effort = List.of(arguments).contains(QUICK) ? Stopwatch.Effort.QUICK : Stopwatch.Effort.FULL;
+        boolean check = List.of(arguments).contains(CHECK);
+        boolean quick = check || List.of(arguments).contains(QUICK);
+        Stopwatch.Effort effort = quick ? Stopwatch.Effort.QUICK : Stopwatch.Effort.FULL;
         List<Group> groups = chosen(Arrays.stream(arguments)
-                .filter(argument -> !argument.equals(QUICK))
+                .filter(argument -> !argument.startsWith("--"))
                 .map(argument -> argument.toLowerCase(Locale.ROOT))
                 .toList());
         Path module = module();
@@ -38,6 +42,7 @@ public final class Results {
         Optional<NativePeers> natives = NativePeers.compile(module);
         Path file = module.resolve("RESULTS.md");
         ResultsPage page = Files.exists(file) ? ResultsPage.parse(Files.readString(file)) : ResultsPage.empty();
+        List<String> fallen = new ArrayList<>();
         for (Group group : groups) {
             Map<String, Measured> results = measure(group, natives, module, effort);
             List<String> ratios =
@@ -50,6 +55,10 @@ public final class Results {
                             !measured.job().equals(Group.JARS)))
                     .toList();
             ratios.forEach(System.out::println);
+            if (check) {
+                fallen.addAll(Regression.fallen(page.ratios().getOrDefault(group.name(), List.of()), ratios));
+                continue;
+            }
             page = page.with(group.name(), ratios, times);
             // After each group, so that a run that is cut short leaves what it has.
             Files.writeString(
@@ -57,6 +66,10 @@ public final class Results {
                     page.text(
                             introduction(machine, natives, effort, groups),
                             Group.all().stream().map(Group::name).toList()));
+        }
+        if (!fallen.isEmpty()) {
+            fallen.forEach(row -> System.err.println("fallen back: " + row));
+            System.exit(1);
         }
     }
 
