@@ -238,7 +238,8 @@ public class FitBenchmark {
                         (values, solver) -> Sensed.in(Lumped.of(WINE)
                                 .with(solver)
                                 .expose(in(Refrigerator.at(celsius(4)), Duration.ofMinutes(200)))))
-                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM);
+                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM)
+                .throughLawsAlone();
         return Fit.builder()
                 .parameter(Parameter.of(Multipliers.INSIDE_FILM, 1).between(0.05, 20))
                 .parameter(Parameter.of(Multipliers.AIR_FILM, 1).between(0.05, 20))

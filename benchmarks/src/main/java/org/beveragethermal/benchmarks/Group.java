@@ -97,7 +97,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                                 "p1b/arkode-erk5",
                                 60,
                                 0,
-                                "four nodes of the film, with their exponentials and an estimate of the error, take 0.11 µs"),
+                                "five nodes of the film, with their exponentials and an estimate of the error, take 0.11 µs"),
                         new Row(
                                 "P1b",
                                 "any pair, prepared",

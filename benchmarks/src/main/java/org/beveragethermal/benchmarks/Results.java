@@ -152,6 +152,8 @@ public final class Results {
                 times (five times if a run of it takes longer than a second; in a quick run five and three times); the collector's own thread is not
                 counted. Before anything is timed each tool gets the loosest tolerance at which it, and so do the next three or four
                 tighter ones, keeps the error that all have to keep: 1 s for times, 1 mK for temperatures. A tool that fails is not
-                timed. Statements and equations of P1 to P6 are in the sources of this module; all their values are made up.""".formatted(which, effort == Stopwatch.Effort.QUICK ? "quick" : "full", machine, peers);
+                timed. Not tuned so: P4, whose batch keeps its error on every sample and whose peer starts at 1e-5, and P5, whose peer needs runs at 1e-10 to find the minimum.
+                In P1, P1b and P4 the project evaluates films that were fitted to the stated formulas beforehand, outside the clock, with their error
+                in that of the answer; the peers evaluate the formulas (in P1 the table of times has the project's time with the formulas too). Statements and equations of P1 to P6 are in the sources of this module; all their values are made up.""".formatted(which, effort == Stopwatch.Effort.QUICK ? "quick" : "full", machine, peers);
     }
 }

@@ -58,6 +58,7 @@ final class TwoNodes {
                                 .scaledBy("outside")));
         return TemperatureModel.of(TIMES, (values, solver) -> Sensed.in(solver.solve(network, 10_000), liquid, glass))
                 .multipliers("inside", "outside")
+                .throughLawsAlone()
                 .readBy(Sensor.IDEAL.lagging("lag"));
     }
 

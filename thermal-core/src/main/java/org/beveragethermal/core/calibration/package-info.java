@@ -14,6 +14,7 @@
  * TemperatureModel model = TemperatureModel.of(timesS, (values, solver) -> Sensed.in(
  *                 Lumped.of(bottle(values.get("start"))).with(solver).expose(in(refrigerator, Duration.ofHours(6)))))
  *         .multipliers(Multipliers.AIR_FILM, Multipliers.INSIDE_FILM)
+ *         .throughLawsAlone() // the setting hands its solver on and uses the multipliers in no other way
  *         .inputs("start")
  *         .readBy(Sensor.IDEAL.lagging("lag"));
  * FitResult result = Fit.builder()

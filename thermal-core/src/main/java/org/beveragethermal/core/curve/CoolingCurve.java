@@ -210,6 +210,9 @@ public final class CoolingCurve {
             }
             return startK;
         }
+        if (afterS == Double.POSITIVE_INFINITY) {
+            return equilibriumK;
+        }
         double time = timeOf.at(start) + (lag == null ? afterS : lag.underWayS(start, afterS));
         return equilibriumK + sign * (time < endS ? distances.at(time) : nearK * Math.exp((endS - time) / tailS));
     }

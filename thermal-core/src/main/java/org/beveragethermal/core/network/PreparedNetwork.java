@@ -339,6 +339,13 @@ public final class PreparedNetwork {
             return evaluation;
         }
 
+        /** Forgets what earlier evaluations found, so that the next ones depend on what they are given alone. */
+        public void forget() {
+            for (PathEvaluation evaluation : evaluations) {
+                evaluation.forget();
+            }
+        }
+
         /**
          * Evaluates all paths at a state.
          *

@@ -37,15 +37,20 @@ public final class RunReadings {
      *
      * @param run the run
      * @param nodes nodes of the run, at least one, not modified
-     * @param shares weight of each in the mean, not modified
+     * @param shares weight of each in the sum, finite, ≥ 0; those of a mean add up to 1; not modified
      * @return the readings
-     * @throws IllegalArgumentException if there is no node, as many shares are missing or a node is not in the run
+     * @throws IllegalArgumentException if there is no node, as many shares are missing, a share is outside its range or a node is not in the run
      */
     public static RunReadings of(Trajectory run, List<Node> nodes, List<Double> shares) {
         if (nodes.isEmpty() || nodes.size() != shares.size()) {
             throw new IllegalArgumentException(nodes.size() + " nodes and " + shares.size()
                     + " shares: expected as many shares as nodes, at least one");
         }
+        shares.forEach(share -> {
+            if (!(share >= 0) || Double.isInfinite(share)) {
+                throw new IllegalArgumentException("share " + share + " of a mean: expected a finite number ≥ 0");
+            }
+        });
         nodes.forEach(run.legs().get(0).network()::offset);
         return new RunReadings(run, List.copyOf(nodes), List.copyOf(shares));
     }
@@ -293,7 +298,8 @@ public final class RunReadings {
             }
             evaluate(step, 1, from + 0.5 * h);
             // A boundary may jump at the end of the step: what it does from then on is no part of it.
-            evaluate(step, 2, Math.nextDown(from + h));
+            // Its length may have been rounded up.
+            evaluate(step, 2, from + h - 2 * Math.ulp(from + h));
             fill(h);
             if (!matrix.factorise()) {
                 throw new SolverException(from, "", "slopes cannot be solved: singular matrix", null);

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.curve;
+package org.beveragethermal.core.internal;
 
 import java.util.List;
 import java.util.Map;
@@ -11,20 +11,33 @@ import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.network.StoreState;
 
 /** Whether time itself plays no part in what joins the nodes of a network. What varies is seen by its knots, or at moments spread over a month. */
-final class Steadiness {
+public final class Steadiness {
 
     private static final int MOMENTS = 64;
     private static final double FIRST_S = 1;
     private static final double LAST_S = 30 * 86_400.0;
 
-    private final List<Path> paths;
+    private final List<? extends Path> paths;
+    private final String advice;
 
-    Steadiness(List<Path> paths) {
+    /**
+     * Of paths.
+     *
+     * @param paths the paths, not modified
+     * @param advice what a refusal says after naming what varies
+     */
+    public Steadiness(List<? extends Path> paths, String advice) {
         this.paths = paths;
+        this.advice = advice;
     }
 
-    /** Refuses a boundary or a path that varies in time. */
-    void require(Map<String, Double> multipliers) {
+    /**
+     * Refuses a boundary or a path that varies in time.
+     *
+     * @param multipliers factors by name
+     * @throws IllegalArgumentException if one does
+     */
+    public void require(Map<String, Double> multipliers) {
         for (Path path : paths) {
             if (path.knots().length > 0) {
                 throw refusal("path " + path.name());
@@ -42,7 +55,7 @@ final class Steadiness {
         return FIRST_S * Math.pow(LAST_S / FIRST_S, i / (MOMENTS - 1.0));
     }
 
-    private static void require(Boundary boundary) {
+    private void require(Boundary boundary) {
         double first = boundary.temperatureK().at(0);
         boolean varies = boundary.temperatureK().knots().length > 0;
         for (int i = 0; i < MOMENTS && !varies; i++) {
@@ -55,7 +68,7 @@ final class Steadiness {
     }
 
     /** A path may make something of time itself: a strength, a given heat. */
-    private static void require(Path path, Map<String, Double> multipliers) {
+    private void require(Path path, Map<String, Double> multipliers) {
         List<End> ends = path.ends();
         double[] temperatures = new double[ends.size()];
         int amounts = 0;
@@ -104,9 +117,7 @@ final class Steadiness {
         return state.temperatureK;
     }
 
-    private static IllegalArgumentException refusal(String what) {
-        return new IllegalArgumentException(
-                what + " varies in time: one curve holds only where surroundings never change"
-                        + " (no swinging air, doors, sun that moves or melting ice); predict the run itself instead");
+    private IllegalArgumentException refusal(String what) {
+        return new IllegalArgumentException(what + " varies in time: " + advice);
     }
 }
