@@ -25,7 +25,7 @@ public final class Results {
      * Measures and writes.
      *
      * @param arguments {@code --quick} for a look; {@code --check} to compare a quick run with the page and write nothing, which ends with
-     *     status 1 if a row has fallen to less than half; names of groups, such as {@code p1}, or nothing for all
+     *     status 1 if a row is less than half as good or misses a floor by a fifth that it reached; names of groups, such as {@code p1}, or nothing for all
      * @throws IOException if a process cannot be started or the page not be written
      * @throws InterruptedException if it is interrupted
      */

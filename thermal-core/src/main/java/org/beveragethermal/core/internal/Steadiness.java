@@ -91,7 +91,7 @@ public final class Steadiness {
         for (int i = -1; i < MOMENTS; i++) {
             // A new one each time: an evaluation may start from what the one before it found, and differ in its last
             // digits.
-            PathEvaluation evaluation = evaluation(path, multipliers);
+            PathEvaluation evaluation = new PathEvaluation(path, multipliers);
             evaluation.evaluate(path, i < 0 ? 0 : moment(i), temperatures, ofEnds);
             for (int a = 0; a < first.length; a++) {
                 if (evaluation.timeDerivativeOf(a) != 0 || (i >= 0 && evaluation.flowOf(a) != first[a])) {
@@ -100,15 +100,6 @@ public final class Steadiness {
                 first[a] = evaluation.flowOf(a);
             }
         }
-    }
-
-    private static PathEvaluation evaluation(Path path, Map<String, Double> multipliers) {
-        PathEvaluation evaluation = new PathEvaluation(path);
-        List<String> names = path.multipliers();
-        for (int m = 0; m < names.size(); m++) {
-            evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
-        }
-        return evaluation;
     }
 
     private static double atStartK(Node node) {

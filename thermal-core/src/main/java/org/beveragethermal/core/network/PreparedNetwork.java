@@ -318,7 +318,7 @@ public final class PreparedNetwork {
             allSensible = otherNodes.length == 0;
             constants = ConstantLinks.of(direct, links, nodes);
             for (int p = 0; p < layouts.length; p++) {
-                evaluations[p] = newEvaluation(layouts[p].path);
+                evaluations[p] = new PathEvaluation(layouts[p].path, multipliers);
                 evaluations[p].setSurfaceAccuracyK(surfaceAccuracyK);
                 gradient[p] = new double[layouts[p].accounts][layouts[p].columns.length];
             }
@@ -328,15 +328,6 @@ public final class PreparedNetwork {
             return IntStream.range(0, nodeOffset.length)
                     .filter(i -> network.nodes().get(i).store() instanceof SensibleStore == areSensible)
                     .toArray();
-        }
-
-        private PathEvaluation newEvaluation(Path path) {
-            PathEvaluation evaluation = new PathEvaluation(path);
-            List<String> names = path.multipliers();
-            for (int m = 0; m < names.size(); m++) {
-                evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
-            }
-            return evaluation;
         }
 
         /** Forgets what earlier evaluations found, so that the next ones depend on what they are given alone. */
@@ -788,7 +779,7 @@ public final class PreparedNetwork {
             if (part[path] < 0) {
                 return evaluations[-1 - part[path]];
             }
-            PathEvaluation evaluation = newEvaluation(network.paths().get(path));
+            PathEvaluation evaluation = new PathEvaluation(network.paths().get(path), multipliers);
             evaluation.inputs()[0] = endTemperatureK(path, 0);
             evaluation.inputs()[1] = endTemperatureK(path, 1);
             evaluation.evaluate(network.paths().get(path), timeS, true);

@@ -6,7 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import org.beveragethermal.examples.sheet.WholeFile;
+import org.beveragethermal.examples.internal.WholeFile;
 
 /** Writes a whole file or none: into another file of the same folder first, which is then moved. */
 final class SafeFile {

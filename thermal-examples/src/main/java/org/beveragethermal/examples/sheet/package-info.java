@@ -11,7 +11,7 @@
  * Scenario scenario = ScenarioReader.read(file);
  * ServicePlan plan = Planner.plan(PlanRequests.from(scenario));
  * Advice advice = Adviser.advise(plan, PlanLimits.standard(), PlanMonitor.NONE);
- * WholeFile.write(Path.of("evening.html"), ServicePage.html(scenario, plan, advice));
+ * Files.writeString(Path.of("evening.html"), ServicePage.html(scenario, plan, advice));
  * }</pre>
  *
  * <p>Curves and intervals of the page are those of {@link org.beveragethermal.service.plan.BottleCourse}. Its colours stand in
