@@ -209,7 +209,7 @@ final class Minimiser {
                 return true;
             }
         }
-        return true;
+        return false;
     }
 
     /** One search from the best point so far; the cost where it ended. */
