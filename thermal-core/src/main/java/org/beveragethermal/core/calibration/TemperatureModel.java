@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * itself ({@link NetworkSolver#alongStepsOf}): two runs per parameter. Slopes in the parameters of the thermometer are exact.
  *
  * <p>Thread-safe if its setting is; immutable but for that it remembers what it made sure of.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class TemperatureModel implements Model {
 

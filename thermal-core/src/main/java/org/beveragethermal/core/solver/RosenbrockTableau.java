@@ -11,6 +11,8 @@ package org.beveragethermal.core.solver;
  * <p>Source: E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed., Springer 1996, section IV.7,
  * method RODAS; the numbers are from memory of the published code and are held to the order conditions, L-stability and
  * observed order by RosenbrockTableauTest.
+ *
+ * <p>Theory manual, equation (7.2).
  */
 final class RosenbrockTableau {
 
