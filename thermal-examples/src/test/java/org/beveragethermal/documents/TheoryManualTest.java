@@ -2,7 +2,6 @@
 package org.beveragethermal.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Holds the theory manual and the code together: classes that it names exist, equations that Javadoc cites exist in it and name the class that
- * cites them, and a number in a formula stands in the source of a class that is named with it.
+ * cites them, and a number in a formula stands in the source of a class that is named with it. Each package shows its data flow.
  */
 class TheoryManualTest {
 
@@ -49,7 +48,7 @@ class TheoryManualTest {
         int chapter = 0;
         int place = 0;
         for (String number : entries(manual()).keySet()) {
-            String[] parts = number.split("\\.");
+            String[] parts = number.split("\\.", 2);
             int itsChapter = Integer.parseInt(parts[0]);
             int itsPlace = Integer.parseInt(parts[1]);
             boolean next = itsChapter == chapter ? itsPlace == place + 1 : itsChapter == chapter + 1 && itsPlace == 1;
@@ -67,11 +66,7 @@ class TheoryManualTest {
     void classesThatAPageNamesExist(String page, int atLeast) throws IOException {
         Set<String> names = classes(Files.readString(MANUAL.resolveSibling(page), StandardCharsets.UTF_8));
         assertThat(names).hasSizeGreaterThanOrEqualTo(atLeast);
-        for (String name : names) {
-            assertThatCode(() -> Class.forName(name, false, getClass().getClassLoader()))
-                    .as("class %s of %s", name, page)
-                    .doesNotThrowAnyException();
-        }
+        assertThat(names).as("classes that %s names", page).allMatch(TheoryManualTest::exists);
     }
 
     @Test
@@ -128,6 +123,15 @@ class TheoryManualTest {
                 .allSatisfy(number -> assertThat(numbers).contains(number));
     }
 
+    @Test
+    void eachPackageShowsItsDataFlowAndItsUse() throws IOException {
+        assertThat(sources())
+                .filteredOn(file -> file.endsWith("package-info.java"))
+                .hasSizeGreaterThan(40)
+                .allSatisfy(file ->
+                        assertThat(read(file)).contains("<b>Data flow.</b>\n *\n * <pre>\n").containsPattern("<b>Use\\.?</b>|Use:"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"theory.md", "evidence.md"})
     void pagesLinkToFilesThatExist(String name) throws IOException {
@@ -137,6 +141,16 @@ class TheoryManualTest {
             assertThat(page.resolveSibling(link.group(1)).normalize())
                     .as("link of %s", name)
                     .exists();
+        }
+    }
+
+    private static boolean exists(String className) {
+        try {
+            return Class.forName(className, false, TheoryManualTest.class.getClassLoader())
+                    .getName()
+                    .equals(className);
+        } catch (ClassNotFoundException e) {
+            return false;
         }
     }
 
