@@ -128,8 +128,9 @@ class TheoryManualTest {
         assertThat(sources())
                 .filteredOn(file -> file.endsWith("package-info.java"))
                 .hasSizeGreaterThan(40)
-                .allSatisfy(file ->
-                        assertThat(read(file)).contains("<b>Data flow.</b>\n *\n * <pre>\n").containsPattern("<b>Use\\.?</b>|Use:"));
+                .allSatisfy(file -> assertThat(read(file))
+                        .contains("<b>Data flow.</b>\n *\n * <pre>\n")
+                        .containsPattern("<b>Use\\.?</b>|Use:"));
     }
 
     @ParameterizedTest
