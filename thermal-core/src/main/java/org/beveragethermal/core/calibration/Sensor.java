@@ -14,6 +14,8 @@ import java.util.stream.IntStream;
  * temperature is taken as a straight line, for which the answer is exact. What rounding of the display does is said of the readings:
  * {@link Observations#quantised}.
  *
+ * <p>Theory manual, equation (8.2).
+ *
  * @param lag parameter: time constant τ [s], &gt; 0; without, it follows at once
  * @param start parameter: its temperature at the beginning [K]; without, that of what it is in
  * @param bias parameter: what it reads too much [K]

@@ -20,6 +20,8 @@ import org.beveragethermal.core.network.StoreState;
  * set up, is not in them.
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class RunReadings {
 

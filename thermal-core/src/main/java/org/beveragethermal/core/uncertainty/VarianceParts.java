@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 
-/** Sums over rows of results f(A), f(B), f(AB) for each input, and what becomes of them when rows are drawn again. */
+/**
+ * Sums over rows of results f(A), f(B), f(AB) for each input, and what becomes of them when rows are drawn again.
+ *
+ * <p>Theory manual, equation (8.8).
+ */
 final class VarianceParts {
 
     private static final int MOST_GROUPS = 1000;
