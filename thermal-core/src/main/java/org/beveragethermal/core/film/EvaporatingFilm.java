@@ -2,7 +2,7 @@
 package org.beveragethermal.core.film;
 
 import org.beveragethermal.core.internal.ChebyshevFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.air.MoistAir;
@@ -120,7 +120,7 @@ public final class EvaporatingFilm implements Film {
     }
 
     private static SmoothFunction vapour() {
-        SmoothFunction liquid = LiquidFit.of(Water.liquid()).specificEnthalpy();
+        SmoothFunction liquid = HeatFit.specificEnthalpyOf(Water.liquid());
         return ChebyshevFit.straight(
                 t -> MoistAir.latentHeatOfEvaporation(t) + liquid.at(t), ZERO_CELSIUS_K, WARMEST_K, 1e-7);
     }

@@ -4,7 +4,7 @@ package org.beveragethermal.core.film;
 import org.beveragethermal.core.internal.Buoyancy;
 import org.beveragethermal.core.internal.ChebyshevFit;
 import org.beveragethermal.core.internal.FilmFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.PiecewiseFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.air.DryAir;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -24,6 +24,7 @@ public final class Fluid {
     private static final double COLDEST_AIR_K = 223.15;
     private static final double WARMEST_AIR_K = 373.15;
     private static final double ACCURACY = 1e-7;
+    private static final Fluid STANDARD_AIR = standardAir();
     private static final ValidityRange PRESSURE = new ValidityRange("air pressure", 1e4, 2e5, "Pa");
 
     private final SmoothFunction conductivity;
@@ -65,7 +66,7 @@ public final class Fluid {
                 fit.prandtl(),
                 fit.kinematicViscosity(),
                 Buoyancy.ofDensity(fit.density()),
-                LiquidFit.joints(liquid));
+                PiecewiseFit.joints(liquid));
     }
 
     /**
@@ -77,19 +78,50 @@ public final class Fluid {
      */
     public static Fluid air(double pressurePa) {
         PRESSURE.require(pressurePa, "air of a film");
+        double compressed = pressurePa / DryAir.STANDARD_PRESSURE_PA;
+        return compressed == 1
+                ? STANDARD_AIR
+                : new Fluid(
+                        STANDARD_AIR.conductivity,
+                        scaled(STANDARD_AIR.inverseDiffusion, compressed * compressed),
+                        STANDARD_AIR.prandtl,
+                        scaled(STANDARD_AIR.kinematicViscosity, 1 / compressed),
+                        STANDARD_AIR.buoyancy,
+                        STANDARD_AIR.joints);
+    }
+
+    private static Fluid standardAir() {
         return new Fluid(
                 ChebyshevFit.clamped(DryAir::thermalConductivity, COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
                 ChebyshevFit.clamped(
-                        t -> DryAir.prandtlNumber(t) / Math.pow(DryAir.kinematicViscosity(t, pressurePa), 2),
+                        t -> DryAir.prandtlNumber(t) / Math.pow(standardViscosity(t), 2),
                         COLDEST_AIR_K,
                         WARMEST_AIR_K,
                         ACCURACY),
                 ChebyshevFit.clamped(DryAir::prandtlNumber, COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
-                ChebyshevFit.clamped(
-                        t -> DryAir.kinematicViscosity(t, pressurePa), COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
+                ChebyshevFit.clamped(Fluid::standardViscosity, COLDEST_AIR_K, WARMEST_AIR_K, ACCURACY),
                 Buoyancy.idealGas(),
                 COLDEST_AIR_K,
                 WARMEST_AIR_K);
+    }
+
+    private static double standardViscosity(double temperatureK) {
+        return DryAir.kinematicViscosity(temperatureK, DryAir.STANDARD_PRESSURE_PA);
+    }
+
+    /** Viscosity and conductivity of the air do not know its pressure; its density goes with it. */
+    private static SmoothFunction scaled(SmoothFunction function, double factor) {
+        return new SmoothFunction() {
+            @Override
+            public double at(double x) {
+                return factor * function.at(x);
+            }
+
+            @Override
+            public double slope(double x) {
+                return factor * function.slope(x);
+            }
+        };
     }
 
     /**

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.internal;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.beveragethermal.core.network.SmoothFunction;
 
 /**
@@ -23,6 +24,12 @@ public final class ChebyshevFit implements SmoothFunction {
     private static final double ROUNDING = 1e-14;
 
     private static final int TERMS = 6;
+
+    /** For each degree that is tried: cos(π m/(2 n)) for m from 0 to 4n − 1, n the degree plus 1. */
+    private static final double[][] COSINES = IntStream.iterate(
+                    FIRST_DEGREE, degree -> degree <= LAST_DEGREE, degree -> 2 * degree)
+            .mapToObj(degree -> cosines(degree + 1))
+            .toArray(double[][]::new);
 
     private final double low;
     private final double high;
@@ -72,8 +79,9 @@ public final class ChebyshevFit implements SmoothFunction {
 
     private static ChebyshevFit fit(
             DoubleUnaryOperator function, double low, double high, double relativeAccuracy, boolean continueStraight) {
-        for (int degree = FIRST_DEGREE; degree <= LAST_DEGREE; degree *= 2) {
-            double[] c = interpolate(function, low, high, degree);
+        for (double[] cosines : COSINES) {
+            double[] c = interpolate(function, low, high, cosines);
+            int degree = c.length - 1;
             double largest = 0;
             for (double value : c) {
                 largest = Math.max(largest, Math.abs(value));
@@ -88,12 +96,17 @@ public final class ChebyshevFit implements SmoothFunction {
                 "function on " + low + " to " + high + ": no polynomial of degree " + LAST_DEGREE + " follows it");
     }
 
-    private static double[] interpolate(DoubleUnaryOperator function, double low, double high, int degree) {
-        int n = degree + 1;
+    private static double[] cosines(int n) {
+        return IntStream.range(0, 4 * n)
+                .mapToDouble(m -> Math.cos(Math.PI * m / (2 * n)))
+                .toArray();
+    }
+
+    private static double[] interpolate(DoubleUnaryOperator function, double low, double high, double[] cosines) {
+        int n = cosines.length / 4;
         double[] values = new double[n];
         for (int k = 0; k < n; k++) {
-            double x = Math.cos(Math.PI * (k + 0.5) / n);
-            values[k] = function.applyAsDouble(0.5 * (low + high) + 0.5 * (high - low) * x);
+            values[k] = function.applyAsDouble(0.5 * (low + high) + 0.5 * (high - low) * cosines[2 * k + 1]);
             if (!Double.isFinite(values[k])) {
                 throw new IllegalArgumentException("function on " + low + " to " + high + ": not finite");
             }
@@ -102,7 +115,7 @@ public final class ChebyshevFit implements SmoothFunction {
         for (int j = 0; j < n; j++) {
             double sum = 0;
             for (int k = 0; k < n; k++) {
-                sum += values[k] * Math.cos(Math.PI * j * (k + 0.5) / n);
+                sum += values[k] * cosines[j * (2 * k + 1) % cosines.length];
             }
             c[j] = (j == 0 ? 1.0 : 2.0) / n * sum;
         }

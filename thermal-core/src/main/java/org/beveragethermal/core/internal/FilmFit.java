@@ -5,8 +5,9 @@ import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.liquid.Liquid;
 
 /**
- * The properties of a liquid that films need, as smooth functions of temperature with slopes: that part of {@link LiquidFit} which takes no
- * inverse of the enthalpy, and so is found much faster.
+ * The properties of a liquid that films need, as smooth functions of temperature with slopes.
+ *
+ * <p>They follow the liquid's own formulas to a few parts in 10⁷ and keep their end values outside the liquid's range.
  *
  * @param conductivity k [W/(m K)]
  * @param density ρ [kg/m³]
@@ -31,7 +32,7 @@ public record FilmFit(
      * @return its fits
      */
     public static FilmFit of(Liquid liquid) {
-        double[] joints = LiquidFit.joints(liquid);
+        double[] joints = PiecewiseFit.joints(liquid);
         return new FilmFit(
                 PiecewiseFit.of(liquid::thermalConductivity, joints, ACCURACY, false),
                 PiecewiseFit.of(liquid::density, joints, DENSITY_ACCURACY, false),

@@ -35,17 +35,19 @@ record LiquidBuoyancy(SmoothFunction density) implements Buoyancy {
 
     @Override
     public void evaluate(double bulkK, double wallK, HeatFlow out) {
-        if (!oneWay(bulkK, wallK, out)) {
-            bothWays(bulkK, wallK, out);
+        SmoothFunction here = density instanceof PiecewiseFit pieces ? pieces.between(bulkK, wallK) : density;
+        if (!oneWay(here, bulkK, wallK, out)) {
+            bothWays(here, bulkK, wallK, out);
         }
     }
 
     /** The drive where the fluid in all of the layer is lighter than the bulk, or in all of it heavier; false elsewhere. */
-    private boolean oneWay(double bulkK, double wallK, HeatFlow out) {
+    private static boolean oneWay(SmoothFunction density, double bulkK, double wallK, HeatFlow out) {
         double bulkDensity = density.at(bulkK);
         double inverse = 1 / bulkDensity;
-        double sign = density.at(wallK) < bulkDensity ? 1 : -1;
-        if (!(sign * (1 - density.at(wallK) * inverse) > CLEAR)) {
+        double atWall = 1 - density.at(wallK) * inverse;
+        double sign = atWall > 0 ? 1 : -1;
+        if (!(sign * atWall > CLEAR)) {
             return false;
         }
         double drive = 0;
@@ -73,7 +75,7 @@ record LiquidBuoyancy(SmoothFunction density) implements Buoyancy {
         return true;
     }
 
-    private void bothWays(double bulkK, double wallK, HeatFlow out) {
+    private static void bothWays(SmoothFunction density, double bulkK, double wallK, HeatFlow out) {
         double bulkDensity = density.at(bulkK);
         double bulkSlope = density.slope(bulkK);
         double up = 0;

@@ -1,11 +1,17 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.internal;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.beveragethermal.core.network.SmoothFunction;
+import org.beveragethermal.materials.liquid.Liquid;
+import org.beveragethermal.materials.provenance.PropertyRecord;
+import org.beveragethermal.materials.provenance.ValidityRange;
 
 /** Chebyshev fits joined where a property changes its formula; continuous as far as the property is. */
-final class PiecewiseFit implements SmoothFunction {
+public final class PiecewiseFit implements SmoothFunction {
 
     private final double[] joints;
     private final ChebyshevFit[] pieces;
@@ -32,7 +38,27 @@ final class PiecewiseFit implements SmoothFunction {
         }
         return pieces.length == 1
                 ? pieces[0]
-                : new PiecewiseFit(java.util.Arrays.copyOfRange(points, 1, points.length - 1), pieces);
+                : new PiecewiseFit(Arrays.copyOfRange(points, 1, points.length - 1), pieces);
+    }
+
+    /**
+     * Ends of the liquid's range and, in between, the temperatures at which one of its formulas ends.
+     *
+     * @param liquid the liquid
+     * @return ascending temperatures [K], at least two
+     */
+    public static double[] joints(Liquid liquid) {
+        ValidityRange range = liquid.temperatureRange();
+        TreeSet<Double> joints = new TreeSet<>(List.of(range.low(), range.high()));
+        for (PropertyRecord property : liquid.properties()) {
+            for (double end :
+                    new double[] {property.validity().low(), property.validity().high()}) {
+                if (end > range.low() && end < range.high()) {
+                    joints.add(end);
+                }
+            }
+        }
+        return joints.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private ChebyshevFit piece(double x) {
@@ -41,6 +67,12 @@ final class PiecewiseFit implements SmoothFunction {
             i++;
         }
         return pieces[i];
+    }
+
+    /** What is the same from one argument to the other and found faster: their piece, if both lie in one. */
+    SmoothFunction between(double one, double other) {
+        ChebyshevFit piece = piece(one);
+        return piece == piece(other) ? piece : this;
     }
 
     @Override

@@ -6,7 +6,7 @@ import org.beveragethermal.core.correlation.HorizontalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.FilmState;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.internal.SmoothMath;
 import org.beveragethermal.core.network.HeatFlow;
 
@@ -36,7 +36,7 @@ import org.beveragethermal.core.network.HeatFlow;
  * @param densestK temperature at which the liquid is densest [K]; the lower end of its range if it has no maximum
  * @param liquid the liquid
  */
-record BottomFilm(double areaM2, double halfHeightM, double densestK, LiquidFit liquid) implements Film {
+record BottomFilm(double areaM2, double halfHeightM, double densestK, FilmFit liquid) implements Film {
 
     private static final double THIRD = 1.0 / 3;
 

@@ -10,7 +10,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.HeatLaw;
@@ -213,7 +213,7 @@ public final class StratifiedLiquid {
             List<Slice> slices,
             List<Node> besidePieces,
             List<Slice> pieces) {
-        LiquidFit fit = LiquidFit.of(liquid);
+        FilmFit fit = FilmFit.of(liquid);
         double column = slices.get(slices.size() - 1).highM() - slices.get(0).lowM();
         List<Path> paths = new ArrayList<>();
         for (int i = 0; i + 1 < slices.size(); i++) {
@@ -332,7 +332,7 @@ public final class StratifiedLiquid {
      * @return the path
      */
     public Path bottom(String name, Liquid liquid, double areaM2, List<Link> links) {
-        BottomFilm film = new BottomFilm(areaM2, 0.5 * slices.get(0).heightM(), densestK(liquid), LiquidFit.of(liquid));
+        BottomFilm film = new BottomFilm(areaM2, 0.5 * slices.get(0).heightM(), densestK(liquid), FilmFit.of(liquid));
         List<Link> all = new ArrayList<>();
         all.add(Link.of(nodes.get(0), "convection", film));
         all.addAll(links);

@@ -2,7 +2,7 @@
 package org.beveragethermal.core.layered;
 
 import org.beveragethermal.core.film.ConvectiveFilm;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
 
@@ -21,7 +21,7 @@ import org.beveragethermal.core.network.HeatLaw;
  * @param eddyM mixing length [m]
  * @param liquid the liquid
  */
-record UnstableMixing(double areaM2, double distanceM, double eddyM, LiquidFit liquid) implements HeatLaw {
+record UnstableMixing(double areaM2, double distanceM, double eddyM, FilmFit liquid) implements HeatLaw {
 
     /**
      * Keeps the slope finite where water of two temperatures about 4 °C has one density: a gradient of density of this much per

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.FilmState;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.Account;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.Node;
@@ -33,10 +33,10 @@ final class WallFilmPath implements Path, SliceFilms {
     private final List<Slice> slices;
     private final List<End> ends;
     private final List<Account> accounts;
-    private final LiquidFit liquid;
+    private final FilmFit liquid;
     private final double densestK;
 
-    WallFilmPath(String name, List<Node> liquidNodes, List<Slice> slices, LiquidFit liquid, double densestK) {
+    WallFilmPath(String name, List<Node> liquidNodes, List<Slice> slices, FilmFit liquid, double densestK) {
         this.name = name;
         this.slices = List.copyOf(slices);
         this.liquid = liquid;

@@ -2,7 +2,7 @@
 package org.beveragethermal.core.scene;
 
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.liquid.Liquid;
 
@@ -16,6 +16,6 @@ import org.beveragethermal.materials.liquid.Liquid;
 record DrinkFit(Fluid fluid, SmoothFunction specificEnthalpy) {
 
     static DrinkFit of(Liquid liquid) {
-        return new DrinkFit(Fluid.of(liquid), LiquidFit.specificEnthalpyOf(liquid));
+        return new DrinkFit(Fluid.of(liquid), HeatFit.specificEnthalpyOf(liquid));
     }
 }

@@ -2,7 +2,7 @@
 package org.beveragethermal.core.store;
 
 import java.util.Optional;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
@@ -48,10 +48,10 @@ public final class DilutedStore implements Store {
     private DilutedStore(Liquid liquid, double massKg) {
         this.liquid = liquid;
         this.massKg = massKg;
-        LiquidFit drink = LiquidFit.of(liquid);
+        HeatFit drink = HeatFit.of(liquid);
         this.ofDrink = drink.specificEnthalpy();
         this.drinkTemperature = drink.temperatureOfEnthalpy();
-        this.ofWater = LiquidFit.of(Water.liquid()).specificEnthalpy();
+        this.ofWater = HeatFit.specificEnthalpyOf(Water.liquid());
         boolean known = liquid instanceof Beverage;
         this.waterKg = massKg
                 * (liquid instanceof Beverage drinkable

@@ -3,7 +3,7 @@ package org.beveragethermal.core.store;
 
 import java.util.List;
 import java.util.function.Supplier;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
@@ -107,7 +107,7 @@ public final class FreezingStore implements Store {
         requirePositive("mass of " + beverage.name(), massKg, "kg");
         FreezingCurve curve = FreezingCurve.of(beverage);
         double onsetK = curve.onset().temperatureK();
-        LiquidFit fit = LiquidFit.of(beverage);
+        HeatFit fit = HeatFit.of(beverage);
         return new FreezingStore(
                 fit.temperatureOfEnthalpy(),
                 fit.specificEnthalpy(),

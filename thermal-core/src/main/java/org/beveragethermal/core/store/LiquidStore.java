@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.store;
 
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
@@ -35,7 +35,7 @@ public final class LiquidStore implements Store {
     }
 
     private static LiquidStore of(Liquid liquid, double fixedMassKg) {
-        LiquidFit fit = LiquidFit.of(liquid);
+        HeatFit fit = HeatFit.of(liquid);
         return new LiquidStore(fit.temperatureOfEnthalpy(), fit.specificEnthalpy(), fixedMassKg);
     }
 

@@ -7,7 +7,7 @@ import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Film;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.JunctionPath.Link;
@@ -86,7 +86,7 @@ final class EndFaces {
                         patch,
                         patch.orientation() == Orientation.END_FACING_UP,
                         fluid,
-                        LiquidFit.of(Water.liquid()).density(),
+                        FilmFit.of(Water.liquid()).density(),
                         speedMPerS);
     }
 

@@ -10,7 +10,8 @@ import org.beveragethermal.core.correlation.Sphere;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.AmountWeight;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
@@ -41,7 +42,8 @@ final class IceWaterMedium implements Medium {
 
     private final String id;
     private final IceWaterBath bath;
-    private final LiquidFit water = LiquidFit.of(Water.liquid());
+    private final FilmFit water = FilmFit.of(Water.liquid());
+    private final SmoothFunction enthalpy = HeatFit.specificEnthalpyOf(Water.liquid());
     private final Fluid film = Fluid.of(Water.liquid());
     private final AirMedium air;
     private final PackWater packWater;
@@ -126,16 +128,7 @@ final class IceWaterMedium implements Medium {
         return new Tended(
                 after,
                 new IceWaterChange(
-                        id,
-                        when,
-                        bath,
-                        pack,
-                        clear,
-                        ice,
-                        List.copyOf(tendings),
-                        runOff,
-                        after.packWater,
-                        this.water.specificEnthalpy()));
+                        id, when, bath, pack, clear, ice, List.copyOf(tendings), runOff, after.packWater, enthalpy));
     }
 
     /** Until the bath, afloat or as a pack on the floor, stands at the rim. */
@@ -216,7 +209,7 @@ final class IceWaterMedium implements Medium {
                 Ice.latentHeatOfFusion().value(),
                 perArea,
                 geometry.wetPart());
-        return new MeltPath(id + " melting", pack, ice, clear, law, packWater, water.specificEnthalpy(), densestK);
+        return new MeltPath(id + " melting", pack, ice, clear, law, packWater, enthalpy, densestK);
     }
 
     private AmountWeight byIce(SmoothFunction factor) {

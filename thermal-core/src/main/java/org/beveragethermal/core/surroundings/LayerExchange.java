@@ -3,7 +3,7 @@ package org.beveragethermal.core.surroundings;
 
 import org.beveragethermal.core.correlation.PenetrativeConvection;
 import org.beveragethermal.core.film.ConvectiveFilm;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
 
@@ -19,7 +19,7 @@ import org.beveragethermal.core.network.HeatLaw;
  * @param water properties
  * @param densestK temperature of the density maximum [K]
  */
-record LayerExchange(double areaM2, LiquidFit water, double densestK) implements HeatLaw {
+record LayerExchange(double areaM2, FilmFit water, double densestK) implements HeatLaw {
 
     @Override
     public void evaluate(double lowerK, double upperK, HeatFlow out) {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.surroundings;
 
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
 import org.beveragethermal.materials.liquid.Water;
@@ -20,7 +20,7 @@ final class MeltStore implements Store {
     private static final double WATER_HEAT_CAPACITY = 4200;
     private static final double FUSION_J_PER_KG = 3.3e5;
 
-    private final LiquidFit water = LiquidFit.of(Water.liquid());
+    private final HeatFit water = HeatFit.of(Water.liquid());
     private final double holderKg;
     private final double errorCapacityJPerK;
 

@@ -8,7 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.HeatLaw;
@@ -241,7 +241,7 @@ public final class WaterBath implements Surroundings {
 
         /** Enthalpy that water brings at one temperature less that which as much water takes away at the other. */
         private static HeatLaw renewal(double kgPerS) {
-            SmoothFunction enthalpy = LiquidFit.of(Water.liquid()).specificEnthalpy();
+            SmoothFunction enthalpy = HeatFit.specificEnthalpyOf(Water.liquid());
             return (fromK, toK, out) -> {
                 out.watts = kgPerS * (enthalpy.at(fromK) - enthalpy.at(toK));
                 out.perFromKelvin = kgPerS * enthalpy.slope(fromK);

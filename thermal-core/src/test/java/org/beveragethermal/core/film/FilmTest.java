@@ -13,7 +13,8 @@ import org.beveragethermal.core.correlation.VerticalCylinder;
 import org.beveragethermal.core.correlation.VerticalPlate;
 import org.beveragethermal.core.internal.Buoyancy;
 import org.beveragethermal.core.internal.ChebyshevFit;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
+import org.beveragethermal.core.internal.HeatFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.SmoothFunction;
@@ -36,7 +37,8 @@ class FilmTest {
     @Test
     void fitsFollowTheLiquidsFormulas() {
         for (Liquid liquid : List.of(WATER, WINE, EthanolWater.ofMassFraction(0.3))) {
-            LiquidFit fit = LiquidFit.of(liquid);
+            FilmFit fit = FilmFit.of(liquid);
+            HeatFit heat = HeatFit.of(liquid);
             for (double t = liquid.temperatureRange().low() + 0.3;
                     t < liquid.temperatureRange().high();
                     t += 1.7) {
@@ -46,7 +48,7 @@ class FilmTest {
                 assertThat(fit.prandtl().at(t) / liquid.prandtlNumber(t)).isCloseTo(1, within(2e-6));
                 assertThat(fit.kinematicViscosity().at(t) / liquid.kinematicViscosity(t))
                         .isCloseTo(1, within(2e-6));
-                assertThat(fit.temperatureOfEnthalpy().at(liquid.specificEnthalpy(t)))
+                assertThat(heat.temperatureOfEnthalpy().at(liquid.specificEnthalpy(t)))
                         .isCloseTo(t, within(1e-6));
             }
         }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.materials.liquid.EthanolWater;
 import org.beveragethermal.materials.liquid.Liquid;
@@ -26,7 +26,7 @@ final class BottomFilmTest {
     private static final double DENSEST_WATER_K = 277.13;
 
     private static BottomFilm wine(double halfHeightM) {
-        return new BottomFilm(AREA, halfHeightM, 263.15, LiquidFit.of(WINE));
+        return new BottomFilm(AREA, halfHeightM, 263.15, FilmFit.of(WINE));
     }
 
     private static double watts(BottomFilm film, double sliceK, double surfaceK) {
@@ -69,7 +69,7 @@ final class BottomFilmTest {
     @Test
     void densityDecidesNotTemperature() {
         // Water at 0.5 °C over a bottom at 3 °C: the warmer water at the bottom is the heavier and stays there.
-        LiquidFit water = LiquidFit.of(Water.liquid());
+        FilmFit water = FilmFit.of(Water.liquid());
         BottomFilm film = new BottomFilm(AREA, 0.005, DENSEST_WATER_K, water);
         double k = Water.liquid().thermalConductivity(ZERO + 1.75);
         assertThat(watts(film, ZERO + 0.5, ZERO + 3)).isCloseTo(-AREA * k / 0.005 * 2.5, within(1e-5));
@@ -82,7 +82,7 @@ final class BottomFilmTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.3, 2, 3.9, 4.1, 6, 9})
     void heatGrowsWithTheDifferenceWithoutAJump(double sliceC) {
-        BottomFilm film = new BottomFilm(AREA, 0.005, DENSEST_WATER_K, LiquidFit.of(Water.liquid()));
+        BottomFilm film = new BottomFilm(AREA, 0.005, DENSEST_WATER_K, FilmFit.of(Water.liquid()));
         double before = watts(film, ZERO + sliceC, ZERO);
         for (double surface = 0.002; surface < 12; surface += 0.002) {
             double here = watts(film, ZERO + sliceC, ZERO + surface);
@@ -96,9 +96,9 @@ final class BottomFilmTest {
     @CsvSource({"8, 12", "12, 8", "7, 2", "2, 7", "3, 1", "1, 3", "10, 10.3", "10.3, 10"})
     void slopesAreThoseOfDifferences(double sliceC, double surfaceC) {
         for (Liquid liquid : new Liquid[] {WINE, Water.liquid()}) {
-            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, LiquidFit.of(liquid));
+            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, FilmFit.of(liquid));
             assertSlopes(film, ZERO + sliceC, ZERO + surfaceC);
-            assertSlopes(new UnstableMixing(AREA, 0.01, 0.03, LiquidFit.of(liquid)), ZERO + sliceC, ZERO + surfaceC);
+            assertSlopes(new UnstableMixing(AREA, 0.01, 0.03, FilmFit.of(liquid)), ZERO + sliceC, ZERO + surfaceC);
         }
     }
 
@@ -110,7 +110,7 @@ final class BottomFilmTest {
         // the turn apart a corner would change the slope by all of k/(half a slice).
         double near = 1e-5;
         for (Liquid liquid : new Liquid[] {WINE, Water.liquid()}) {
-            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, LiquidFit.of(liquid));
+            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, FilmFit.of(liquid));
             double conduction = AREA * liquid.thermalConductivity(ZERO + 4) / 0.004;
             double at = ZERO + celsius;
             assertSmooth(film, at + near, at, at - near, at, conduction);
@@ -147,7 +147,7 @@ final class BottomFilmTest {
     })
     void slopesNearTheCornersAreThoseOfDifferences(double sliceC, double surfaceC) {
         for (Liquid liquid : new Liquid[] {WINE, Water.liquid()}) {
-            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, LiquidFit.of(liquid));
+            BottomFilm film = new BottomFilm(AREA, 0.004, DENSEST_WATER_K, FilmFit.of(liquid));
             assertSlopes(film, ZERO + sliceC, ZERO + surfaceC, 1e-6, 2e-3);
         }
     }
@@ -174,7 +174,7 @@ final class BottomFilmTest {
     @Test
     void mixingCarriesTheSameHeatAtTheSameGradientHoweverFineTheSlices() {
         // Two neighbours of twice the distance and twice the difference; the density curve is all but straight here.
-        LiquidFit wine = LiquidFit.of(WINE);
+        FilmFit wine = FilmFit.of(WINE);
         HeatFlow near = new HeatFlow();
         HeatFlow far = new HeatFlow();
         new UnstableMixing(AREA, 0.001, 0.035, wine).evaluate(ZERO + 15.001, ZERO + 15, near);

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
@@ -72,7 +72,7 @@ final class WallFilmLimitsTest {
         for (int i = 0; i < slices; i++) {
             heat += e.flowOf(i);
         }
-        LiquidFit fit = LiquidFit.of(WINE);
+        FilmFit fit = FilmFit.of(WINE);
         double core = ZERO + coreC;
         double between = core - 0.5 * dropK;
         double buoyancy =
@@ -109,7 +109,7 @@ final class WallFilmLimitsTest {
         double bottom = ZERO + 14;
         double slice = height / slices;
         PathEvaluation e = film.at(temperatures(slices, i -> bottom + gradient * slice * (i + 0.5), dropK));
-        LiquidFit fit = LiquidFit.of(WINE);
+        FilmFit fit = FilmFit.of(WINE);
         // Where the film has run through three quarters of the column.
         int i = dropK > 0 ? slices / 4 : 3 * slices / 4;
         double core = bottom + gradient * slice * (i + 0.5);

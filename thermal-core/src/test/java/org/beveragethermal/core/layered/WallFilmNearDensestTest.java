@@ -9,7 +9,7 @@ import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 
 import java.time.Duration;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
@@ -201,7 +201,7 @@ final class WallFilmNearDensestTest {
     @ParameterizedTest
     @CsvSource({"4.5, 9", "9, 4.5", "0.5, 3", "3, 0.5", "20, 12", "5, 5.01"})
     void onOneSideOfTheDensestTheDifferenceOfDensityDrives(double coreC, double surfaceC) {
-        LiquidFit water = LiquidFit.of(Water.liquid());
+        FilmFit water = FilmFit.of(Water.liquid());
         WallBuoyancy buoyancy = new WallBuoyancy(water.density(), DENSEST_WATER_K);
         double excess = Water.liquid().density(ZERO + surfaceC) / Water.liquid().density(ZERO + coreC) - 1;
         buoyancy.evaluateDrive(ZERO + coreC, ZERO + surfaceC);
@@ -242,7 +242,7 @@ final class WallFilmNearDensestTest {
 
     @Test
     void driveNeverFallsAsTheSurfaceDrawsAway() {
-        WallBuoyancy buoyancy = new WallBuoyancy(LiquidFit.of(Water.liquid()).density(), DENSEST_WATER_K);
+        WallBuoyancy buoyancy = new WallBuoyancy(FilmFit.of(Water.liquid()).density(), DENSEST_WATER_K);
         for (double core : new double[] {0.5, 2, 3.9, 4.1, 5, 6, 8}) {
             double sign = core < 3.98 ? 1 : -1;
             double last = 0;

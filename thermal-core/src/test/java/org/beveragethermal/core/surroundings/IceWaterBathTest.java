@@ -17,7 +17,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PathEvaluation;
@@ -317,7 +317,7 @@ class IceWaterBathTest {
 
     @Test
     void layersExchangeOnlyWhatIsUnstable() {
-        LayerExchange exchange = new LayerExchange(0.02, LiquidFit.of(Water.liquid()), ZERO + 3.98);
+        LayerExchange exchange = new LayerExchange(0.02, FilmFit.of(Water.liquid()), ZERO + 3.98);
         HeatFlow out = new HeatFlow();
         exchange.evaluate(ZERO + 3, ZERO + 0.5, out);
         assertThat(out.watts).isZero();

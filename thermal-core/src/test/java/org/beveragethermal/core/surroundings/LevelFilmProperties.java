@@ -9,7 +9,7 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.beveragethermal.core.film.Fluid;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.materials.liquid.Water;
 
@@ -23,7 +23,7 @@ final class LevelFilmProperties {
 
     private static LevelFilm film(boolean up) {
         return LevelFilm.of(
-                DISC, up, Fluid.of(Water.liquid()), LiquidFit.of(Water.liquid()).density(), Agitation.STILL);
+                DISC, up, Fluid.of(Water.liquid()), FilmFit.of(Water.liquid()).density(), Agitation.STILL);
     }
 
     private static double watts(LevelFilm film, double bulkK, double surfaceK) {

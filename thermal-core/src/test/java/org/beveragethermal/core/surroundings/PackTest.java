@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.beveragethermal.core.internal.LiquidFit;
+import org.beveragethermal.core.internal.FilmFit;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.SmoothFunction;
 import org.beveragethermal.materials.liquid.Water;
@@ -99,7 +99,7 @@ class PackTest {
 
     @Test
     void layersHaveTheSlopesOfTheirExchange() {
-        LayerExchange exchange = new LayerExchange(0.02, LiquidFit.of(Water.liquid()), ZERO + 3.98);
+        LayerExchange exchange = new LayerExchange(0.02, FilmFit.of(Water.liquid()), ZERO + 3.98);
         HeatFlow at = new HeatFlow();
         HeatFlow up = new HeatFlow();
         HeatFlow down = new HeatFlow();
@@ -121,7 +121,7 @@ class PackTest {
 
     @Test
     void stableLayersExchangeNothingByConvection() {
-        LayerExchange exchange = new LayerExchange(0.02, LiquidFit.of(Water.liquid()), ZERO + 3.98);
+        LayerExchange exchange = new LayerExchange(0.02, FilmFit.of(Water.liquid()), ZERO + 3.98);
         HeatFlow out = new HeatFlow();
         for (double[] pair : new double[][] {{3.9, 0}, {2, 1}, {4.5, 9}, {6, 20}, {3, 3}, {7, 7}}) {
             exchange.evaluate(ZERO + pair[0], ZERO + pair[1], out);
