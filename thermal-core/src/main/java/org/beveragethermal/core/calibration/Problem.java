@@ -230,16 +230,26 @@ record Problem(List<Slot> slots, List<Run> runs, Settings settings, double spaci
     }
 
     private void add(double[] column, double[] factors, int first, double[] slopes, Run run, int k) {
+        double sum = 0;
         for (int i = 0; i < column.length; i++) {
-            double factor = factors[first + i];
-            double slope = factor == 0 ? 0 : column[i] * factor;
-            if (!Double.isFinite(slope)) {
+            double slope = column[i] * factors[first + i];
+            slopes[first + i] += slope;
+            sum += slope;
+        }
+        if (Double.isFinite(sum)) {
+            return;
+        }
+        for (int i = 0; i < column.length; i++) {
+            boolean counts = factors[first + i] != 0;
+            if (counts && !Double.isFinite(column[i] * factors[first + i])) {
                 throw new Infeasible(
                         "run " + run.id() + ": slope " + column[i] + " of reading " + i + " in "
                                 + slots.get(run.places()[k]).name(),
                         null);
             }
-            slopes[first + i] += slope;
+            if (!counts) {
+                slopes[first + i] = 0;
+            }
         }
     }
 

@@ -70,12 +70,20 @@ public record Sensor(Optional<String> lag, Optional<String> start, Optional<Stri
      *
      * @param atS ascending times [s]
      * @param ofReading for each reading, the look at its time
+     * @param oneByOne whether each reading has the look after that of the reading before
      */
     @SuppressWarnings("ArrayRecordComponent") // internal, never compared
-    record Looks(double[] atS, int[] ofReading) {
+    record Looks(double[] atS, int[] ofReading, boolean oneByOne) {
+
+        Looks(double[] atS, int[] ofReading) {
+            this(atS, ofReading, IntStream.range(0, ofReading.length).allMatch(i -> ofReading[i] == ofReading[0] + i));
+        }
 
         /** Of what is known at looks, what is known at readings. */
         private double[] picked(double[] known) {
+            if (oneByOne) {
+                return Arrays.copyOfRange(known, ofReading[0], ofReading[0] + ofReading.length);
+            }
             double[] picked = new double[ofReading.length];
             for (int i = 0; i < picked.length; i++) {
                 picked[i] = known[ofReading[i]];
@@ -183,7 +191,8 @@ public record Sensor(Optional<String> lag, Optional<String> start, Optional<Stri
                 lags = lagS / width;
             }
             double behind = (course[i] - course[i - 1]) * lags;
-            now[i] = course[i] - behind + (now[i - 1] - course[i - 1] + behind) * rest;
+            double apart = course[i] - behind - rest * (course[i - 1] - behind);
+            now[i] = apart + now[i - 1] * rest;
         }
         return now;
     }

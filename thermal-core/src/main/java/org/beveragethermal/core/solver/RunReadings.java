@@ -86,7 +86,11 @@ public final class RunReadings {
      */
     public double[] temperaturesK(double[] timesS) {
         double[] temperatures = new double[timesS.length];
-        walk(timesS, List.of(), (look, along, mean, theta) -> temperatures[look] = mean.temperatureK(theta));
+        walk(timesS, List.of(), (looks, along, mean) -> {
+            for (int i = looks.from; i < looks.to; i++) {
+                temperatures[i] = mean.temperatureK(looks.parts[i]);
+            }
+        });
         return temperatures;
     }
 
@@ -101,43 +105,85 @@ public final class RunReadings {
      */
     public double[][] slopes(List<String> multipliers, double[] timesS) {
         double[][] slopes = new double[multipliers.size()][timesS.length];
-        walk(timesS, multipliers, (look, along, mean, theta) -> {
-            mean.evaluateStores(theta);
-            along.look(theta);
-            for (int p = 0; p < slopes.length; p++) {
-                slopes[p][look] = mean.change(along, p);
+        walk(timesS, multipliers, (looks, along, mean) -> {
+            if (mean.sensible) {
+                for (int p = 0; p < slopes.length; p++) {
+                    mean.cubic(along, p).write(looks, slopes[p]);
+                }
+                return;
+            }
+            for (int i = looks.from; i < looks.to; i++) {
+                mean.temperatureK(looks.parts[i]);
+                along.look(looks.parts[i]);
+                for (int p = 0; p < slopes.length; p++) {
+                    slopes[p][i] = mean.change(along, p);
+                }
             }
         });
         return slopes;
     }
 
-    /** What is done at each look. */
-    @FunctionalInterface
-    private interface Look {
-        void at(int look, StepSlopes slopes, Mean mean, double theta);
+    /** The looks within one step: from one to before another, each at a part of the step, 0 to 1. */
+    private static final class Looks {
+
+        private final double[] timesS;
+        private final double[] parts;
+        private int from;
+        private int to;
+
+        private Looks(double[] timesS) {
+            this.timesS = timesS;
+            parts = new double[timesS.length];
+        }
+
+        private boolean remain() {
+            return to < timesS.length;
+        }
+
+        private void advance(StepLog.Step step, double endS) {
+            from = to;
+            double perLength = 1 / step.lengthS();
+            while (to < timesS.length && timesS[to] < endS) {
+                parts[to] = Math.max(0, Math.min(1, (timesS[to] - step.startS()) * perLength));
+                to++;
+            }
+        }
     }
 
-    private void walk(double[] timesS, List<String> multipliers, Look look) {
-        int next = 0;
+    /** A cubic in the part of a step. */
+    private record Cubic(double c0, double c1, double c2, double c3) {
+
+        void write(Looks looks, double[] out) {
+            for (int i = looks.from; i < looks.to; i++) {
+                double part = looks.parts[i];
+                out[i] = c0 + part * (c1 + part * (c2 + part * c3));
+            }
+        }
+    }
+
+    /** What is done in each step that is looked at. */
+    @FunctionalInterface
+    private interface InStep {
+        void at(Looks looks, StepSlopes slopes, Mean mean);
+    }
+
+    private void walk(double[] timesS, List<String> multipliers, InStep inStep) {
         check(timesS);
+        Looks looks = new Looks(timesS);
         double[][] carried =
                 new double[multipliers.size()][run.legs().get(0).network().stateSize()];
-        for (int l = 0; l < run.legs().size() && next < timesS.length; l++) {
+        for (int l = 0; l < run.legs().size() && looks.remain(); l++) {
             Trajectory.Leg leg = run.legs().get(l);
             double legEnd = l + 1 < run.legs().size() ? run.legs().get(l + 1).startS() : Double.POSITIVE_INFINITY;
             Mean mean = new Mean(leg);
             StepSlopes slopes = new StepSlopes(run, leg, multipliers, carried);
             StepLog log = leg.log();
-            for (int i = 0; i < log.size() && next < timesS.length; i++) {
+            for (int i = 0; i < log.size() && looks.remain(); i++) {
                 StepLog.Step step = log.step(i);
                 slopes.advance(step);
-                double end = i + 1 < log.size() ? log.step(i + 1).startS() : legEnd;
                 mean.step = step;
-                while (next < timesS.length && timesS[next] < end) {
-                    double theta = (timesS[next] - step.startS()) / step.lengthS();
-                    look.at(next, slopes, mean, Math.max(0, Math.min(1, theta)));
-                    next++;
-                }
+                looks.advance(step, i + 1 < log.size() ? log.step(i + 1).startS() : legEnd);
+                inStep.at(looks, slopes, mean);
             }
             carried = slopes.end();
         }
@@ -184,13 +230,6 @@ public final class RunReadings {
             temperatureK(0);
         }
 
-        /** Makes ready for {@link #change}. */
-        void evaluateStores(double theta) {
-            if (!sensible) {
-                temperatureK(theta);
-            }
-        }
-
         /** At a part of the step, 0 to 1. */
         double temperatureK(double theta) {
             double sum = 0;
@@ -203,6 +242,26 @@ public final class RunReadings {
                 sum += weights[i] * stores[i].temperatureK;
             }
             return sum;
+        }
+
+        /** Change of the mean with a multiplier within the step, if the stores are {@link #sensible}. */
+        Cubic cubic(StepSlopes slopes, int p) {
+            double start = 0;
+            double startRise = 0;
+            double end = 0;
+            double endRise = 0;
+            for (int i = 0; i < offsets.length; i++) {
+                double weight = weights[i] * stores[i].temperaturePerJoule;
+                start += weight * slopes.start[p][offsets[i]];
+                startRise += weight * slopes.startRise[p][offsets[i]];
+                end += weight * slopes.end[p][offsets[i]];
+                endRise += weight * slopes.endRise[p][offsets[i]];
+            }
+            return new Cubic(
+                    start,
+                    startRise,
+                    3 * (end - start) - 2 * startRise - endRise,
+                    2 * (start - end) + startRise + endRise);
         }
 
         /** Change of the mean with a multiplier, by the stores evaluated last. */
