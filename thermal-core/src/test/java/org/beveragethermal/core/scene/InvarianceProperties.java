@@ -110,8 +110,10 @@ final class InvarianceProperties {
             Prediction other = numbers.predict(writing);
             for (double part : new double[] {0, 0.1, 0.4, 0.7, 1}) {
                 double time = part * usual.trajectory().endS();
-                // Surfaces are found to about 1e-9 K; rounding of the inputs moves them by as much, and through the estimates of
-                // error the lengths of steps, each of which has an error of up to 1e-3 K: 2.7e-8 K is the most that was seen.
+                // Surfaces are found to about 1e-9 K; rounding of the inputs moves them by as much, and through the
+                // estimates of
+                // error the lengths of steps, each of which has an error of up to 1e-3 K: 2.7e-8 K is the most that was
+                // seen.
                 assertThat(other.meanTemperatureK(time)).isCloseTo(usual.meanTemperatureK(time), within(1e-7));
             }
         }
