@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import org.beveragethermal.core.curve.CoolingCurve;
 import org.beveragethermal.core.curve.CoolingRate;
+import org.beveragethermal.core.film.FittedFilm;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.DirectPath;
 import org.beveragethermal.core.network.Network;
@@ -164,7 +165,8 @@ final class OneNodeCooling {
     /** By a form of the film that is fast. */
     private static CoolingRate rate() {
         double airK = AIR_C + ZERO_C;
-        VectorFilm film = VectorFilm.of(StatedFilms.OUTSIDE, airK, WARMEST_C + ZERO_C, StatedFilms.RADIATING);
+        FittedFilm film = FittedFilm.of(StatedFilms.OUTSIDE, airK, WARMEST_C + ZERO_C, TwoNodeCooling.FOLLOWED)
+                .radiating(StatedFilms.RADIATING);
         return CoolingRate.of(temperatureK -> -film.watts(temperatureK, airK) / CAPACITY_J_PER_K, airK);
     }
 

@@ -156,8 +156,8 @@ public final class Results {
                 tighter ones, keeps the error that all have to keep: 1 s for times, 1 mK for temperatures. A tool that fails is not
                 timed. Not tuned so: P2's DP54, which gets the loosest that passes at all; P4, whose batch keeps its error on every sample and whose peer starts at 1e-5, and P5, whose peer needs runs at 1e-10 to find the minimum.
                 In P1, P1b and P4 the project evaluates films that were fitted to the stated formulas beforehand, outside the clock, with their error
-                in that of the answer; the peers evaluate the formulas (in P1 the table of times has the project's time with the formulas too). In P1b and P4 they are a class of this module, `VectorFilm`, as the library has
-                fitted films for one pair of temperatures only. Runs, batches and SUNDIALS are set up outside the clock; Commons Math and Hipparchus make an
+                in that of the answer; the peers evaluate the formulas (in P1 the table of times has the project's time with the formulas too).
+                Runs, batches and SUNDIALS are set up outside the clock; Commons Math and Hipparchus make an
                 integrator for each solve. Statements and equations of P1 to P6 are in the sources of this module; all their values are made up.""".formatted(which, machine, peers);
     }
 }

@@ -20,8 +20,6 @@ final class SampledBottles {
 
     private static final double TIGHT = 1e-9;
     private static final double TIGHTER = 0.3;
-    private static final double COLDEST_K = 274;
-    private static final double WARMEST_K = 298;
 
     private SampledBottles() {}
 
@@ -44,8 +42,8 @@ final class SampledBottles {
     static Prepared own(int count) {
         return own(
                 count,
-                VectorFilm.of(StatedFilms.INSIDE, COLDEST_K, WARMEST_K, 0),
-                VectorFilm.of(StatedFilms.OUTSIDE, COLDEST_K, WARMEST_K, StatedFilms.RADIATING));
+                TwoNodeCooling.fitted(StatedFilms.INSIDE),
+                TwoNodeCooling.fitted(StatedFilms.OUTSIDE).radiating(StatedFilms.RADIATING));
     }
 
     private static Prepared own(int count, BatchLaw inside, BatchLaw outside) {

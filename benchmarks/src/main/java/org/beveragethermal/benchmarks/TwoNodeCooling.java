@@ -38,7 +38,8 @@ final class TwoNodeCooling {
     private static final int TIGHTER = 4;
     private static final double COLDEST_K = 270;
     private static final double WARMEST_K = 310;
-    private static final double FOLLOWED = 1e-4;
+    /** How closely fitted films follow the formulas [-]. */
+    static final double FOLLOWED = 1e-4;
 
     private TwoNodeCooling() {}
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.beveragethermal.core.batch.BatchLaw;
 import org.beveragethermal.core.correlation.Correlation;
 import org.beveragethermal.core.correlation.EnclosedLiquid;
 import org.beveragethermal.core.correlation.HorizontalPlate;
@@ -101,6 +102,48 @@ final class FittedFormsTest {
         fit.evaluate(290, 290, fast);
         assertThat(fast.watts).isZero();
         assertThat(fast.perFromKelvin).isPositive().isEqualTo(-fast.perToKelvin, within(1e-12));
+    }
+
+    /** In lanes the sixth root is good to 1e-9; where nothing drives it does not matter. */
+    @Test
+    void fittedFilmOfManyPairsIsThatOfEachPair() {
+        HeatLaw plate = ConvectiveFilm.free(0.05, 0.2, FLUIDS.get(0), VerticalPlate.CHURCHILL_CHU);
+        HeatLaw slender = ConvectiveFilm.free(0.05, 0.2, FLUIDS.get(0), VerticalCylinder.popiel(4));
+        for (FittedFilm film : List.of(
+                FittedFilm.of(plate, 265, 315, 1e-6),
+                FittedFilm.of(plate, 265, 315, 1e-6).radiating(3e-9),
+                FittedFilm.of(slender, 265, 315, 0.02))) {
+            int n = BatchLaw.MOST_PAIRS;
+            double[] from = new double[n];
+            double[] to = new double[n];
+            for (int i = 0; i < n; i++) {
+                // Also outside the range of the fit, either way, and with differences of 0.
+                int row = i / 16;
+                from[i] = 255 + 5.0 * (i - 16 * row);
+                to[i] = 255 + 10.0 * row;
+            }
+            double[] watts = new double[n];
+            double[] perFrom = new double[n];
+            double[] perTo = new double[n];
+            double[] flows = new double[n];
+            film.evaluate(from, to, watts, perFrom, perTo, n);
+            film.flows(from, to, flows, new double[n], new double[n], n);
+            HeatFlow one = new HeatFlow();
+            for (int i = 0; i < n; i++) {
+                film.evaluate(from[i], to[i], one);
+                double size = Math.max(1e-3, Math.abs(one.perFromKelvin));
+                assertThat(watts[i]).isEqualTo(one.watts, within(1e-8 * Math.max(1, Math.abs(one.watts))));
+                assertThat(flows[i]).isEqualTo(one.watts, within(1e-8 * Math.max(1, Math.abs(one.watts))));
+                assertThat(film.watts(from[i], to[i]))
+                        .isEqualTo(one.watts, within(1e-11 * Math.max(1, Math.abs(one.watts))));
+                if (from[i] != to[i]) {
+                    assertThat(perFrom[i]).isEqualTo(one.perFromKelvin, within(1e-8 * size));
+                    assertThat(perTo[i]).isEqualTo(one.perToKelvin, within(1e-8 * size));
+                }
+            }
+        }
+        assertThatThrownBy(() -> FittedFilm.of(plate, 265, 315, 1e-3).radiating(-1))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
