@@ -95,13 +95,16 @@ final class NativePeers {
 
     private static List<String> output(List<String> command) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         List<String> lines;
         try (var reader = process.inputReader()) {
             lines = reader.lines().toList();
         }
-        process.waitFor();
+        int status = process.waitFor();
+        if (status != 0) {
+            throw new IllegalStateException(command + " ended with status " + status);
+        }
         return lines;
     }
 

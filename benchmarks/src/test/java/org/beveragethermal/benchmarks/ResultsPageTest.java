@@ -36,7 +36,7 @@ class ResultsPageTest {
     @Test
     void whatCouldNotBeMeasuredIsNotReached() {
         assertThat(row(Figure.TIMES_FASTER, 25, 0).text(Map.of("p1/own", OWN)))
-                .endsWith("| not measured: not on this machine |");
+                .endsWith("| not measured: the other tool failed or is not on this machine |");
         assertThat(row(Figure.TIMES_FASTER, 25, 0).text(Map.of("p1/other", OTHER)))
                 .endsWith("| not measured: the project's job failed |");
     }

@@ -21,11 +21,17 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 public final class Layered {
 
     private final FilledVessel vessel;
+    private final DrinkFit drink;
     private final VesselModel model;
     private final NetworkSolver solver;
 
-    private Layered(FilledVessel vessel, VesselModel model, NetworkSolver solver) {
-        this.vessel = Objects.requireNonNull(vessel, "vessel");
+    private Layered(FilledVessel vessel, VesselModel model) {
+        this(vessel, DrinkFit.of(vessel.liquid()), model, NetworkSolver.standard());
+    }
+
+    private Layered(FilledVessel vessel, DrinkFit drink, VesselModel model, NetworkSolver solver) {
+        this.vessel = vessel;
+        this.drink = drink;
         this.model = Objects.requireNonNull(model, "model");
         this.solver = Objects.requireNonNull(solver, "solver");
     }
@@ -37,7 +43,7 @@ public final class Layered {
      * @return the model
      */
     public static Layered axial(FilledVessel vessel) {
-        return new Layered(vessel, VesselModel.axial(), NetworkSolver.standard());
+        return new Layered(vessel, VesselModel.axial());
     }
 
     /**
@@ -47,7 +53,7 @@ public final class Layered {
      * @return the model
      */
     public static Layered radial(FilledVessel vessel) {
-        return new Layered(vessel, VesselModel.radial(), NetworkSolver.standard());
+        return new Layered(vessel, VesselModel.radial());
     }
 
     /**
@@ -58,7 +64,7 @@ public final class Layered {
      * @return the model
      */
     public static Layered of(FilledVessel vessel, VesselModel model) {
-        return new Layered(vessel, model, NetworkSolver.standard());
+        return new Layered(vessel, model);
     }
 
     /**
@@ -68,7 +74,7 @@ public final class Layered {
      * @return a new model
      */
     public Layered with(NetworkSolver newSolver) {
-        return new Layered(vessel, model, newSolver);
+        return new Layered(vessel, drink, model, newSolver);
     }
 
     /**
@@ -90,6 +96,6 @@ public final class Layered {
      * @throws IllegalArgumentException if there is none
      */
     public Prediction expose(List<Exposure> exposures) {
-        return Lumped.expose(vessel, model, solver, exposures);
+        return Lumped.expose(vessel, drink, model, solver, exposures);
     }
 }

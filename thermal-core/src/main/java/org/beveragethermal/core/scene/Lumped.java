@@ -14,18 +14,21 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * Short form of a scene for a single vessel: a list of exposures, one after the other.
  *
  * <p>An exposure says how the vessel stands or lies: {@code in(room, Duration.ofHours(1)).lying()}. The same surroundings object
- * named twice is the same piece of gear, which lives on in between. Immutable.
+ * named twice is the same piece of gear, which lives on in between. The properties of the drink are fitted once for all runs of a model: where
+ * one vessel is run again and again, keep its model, and vary it by {@link #with}. Immutable.
  */
 public final class Lumped {
 
     private static final String VESSEL = "vessel";
 
     private final FilledVessel vessel;
+    private final DrinkFit drink;
     private final NetworkSolver solver;
 
-    private Lumped(FilledVessel vessel, NetworkSolver solver) {
-        this.vessel = Objects.requireNonNull(vessel, "vessel");
-        this.solver = solver;
+    private Lumped(FilledVessel vessel, DrinkFit drink, NetworkSolver solver) {
+        this.vessel = vessel;
+        this.drink = drink;
+        this.solver = Objects.requireNonNull(solver, "solver");
     }
 
     /**
@@ -35,7 +38,7 @@ public final class Lumped {
      * @return the model
      */
     public static Lumped of(FilledVessel vessel) {
-        return new Lumped(vessel, NetworkSolver.standard());
+        return new Lumped(vessel, DrinkFit.of(vessel.liquid()), NetworkSolver.standard());
     }
 
     /**
@@ -45,7 +48,7 @@ public final class Lumped {
      * @return a new model
      */
     public Lumped with(NetworkSolver newSolver) {
-        return new Lumped(vessel, newSolver);
+        return new Lumped(vessel, drink, newSolver);
     }
 
     /**
@@ -67,15 +70,16 @@ public final class Lumped {
      * @throws IllegalArgumentException if there is none
      */
     public Prediction expose(List<Exposure> exposures) {
-        return expose(vessel, VesselModel.lumped(), solver, exposures);
+        return expose(vessel, drink, VesselModel.lumped(), solver, exposures);
     }
 
     /** What all short forms share: a scene with one vessel. */
-    static Prediction expose(FilledVessel vessel, VesselModel model, NetworkSolver solver, List<Exposure> exposures) {
+    static Prediction expose(
+            FilledVessel vessel, DrinkFit drink, VesselModel model, NetworkSolver solver, List<Exposure> exposures) {
         if (exposures.isEmpty()) {
             throw new IllegalArgumentException("no exposures: expected at least one");
         }
-        Scene.Builder builder = Scene.builder();
+        Scene.Builder builder = Scene.builder().knowing(vessel.liquid(), drink);
         IdentityHashMap<Surroundings, String> ids = new IdentityHashMap<>();
         for (Exposure exposure : exposures) {
             if (!ids.containsKey(exposure.surroundings())) {

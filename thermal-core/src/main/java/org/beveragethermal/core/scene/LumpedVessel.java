@@ -17,12 +17,9 @@ import org.beveragethermal.core.network.JunctionPath;
 import org.beveragethermal.core.network.JunctionPath.Link;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
-import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.prediction.Contents;
 import org.beveragethermal.core.solver.Trajectory;
 import org.beveragethermal.core.store.DilutedStore;
-import org.beveragethermal.core.store.FreezingStore;
-import org.beveragethermal.core.store.LiquidStore;
 import org.beveragethermal.core.store.PouredStore;
 import org.beveragethermal.core.surroundings.Medium;
 import org.beveragethermal.core.surroundings.Multipliers;
@@ -30,7 +27,6 @@ import org.beveragethermal.core.surroundings.Occupant;
 import org.beveragethermal.core.surroundings.Orientation;
 import org.beveragethermal.core.surroundings.Posture;
 import org.beveragethermal.core.surroundings.WallPatch;
-import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.solid.Solid;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.beveragethermal.materials.vessel.Profile;
@@ -87,7 +83,7 @@ final class LumpedVessel extends ModelledVessel {
                                 PouredStore.of(filled.liquid()),
                                 filled.temperatureK(),
                                 filled.liquidMassKg())
-                        : Node.of(id + " contents", store(filled), filled.temperatureK());
+                        : Node.of(id + " contents", drink.store(filled.liquidMassKg()), filled.temperatureK());
         this.drink = drink;
         fillings = Optional.empty();
         present = Optional.of(filled);
@@ -120,13 +116,6 @@ final class LumpedVessel extends ModelledVessel {
     @Override
     LumpedVessel at(Duration time) {
         return fillings.map(known -> new LumpedVessel(this, known.at(time))).orElse(this);
-    }
-
-    /** A drink may freeze; of other liquids no freezing curve is known. */
-    static Store store(FilledVessel filled) {
-        return filled.liquid() instanceof Beverage drink
-                ? FreezingStore.ofMass(drink, filled.liquidMassKg())
-                : LiquidStore.ofMass(filled.liquid(), filled.liquidMassKg());
     }
 
     static List<Double> edges(double height, List<Double> waterlines) {

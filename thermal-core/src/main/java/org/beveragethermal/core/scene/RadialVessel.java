@@ -36,12 +36,13 @@ final class RadialVessel extends ModelledVessel {
     private final Contents contents;
     private final List<Path> innerPaths = new ArrayList<>();
 
-    RadialVessel(String id, FilledVessel filled, List<Double> waterlines, VesselModel model) {
+    RadialVessel(String id, FilledVessel filled, DrinkFit drink, List<Double> waterlines, VesselModel model) {
         super(id, filled, model.layers(), model.tints());
         this.model = model;
         double coefficient;
         if (model.isMixed()) {
-            contents = Contents.of(Node.of(id + " contents", LumpedVessel.store(filled), filled.temperatureK()));
+            contents =
+                    Contents.of(Node.of(id + " contents", drink.store(filled.liquidMassKg()), filled.temperatureK()));
             coefficient = NO_RESISTANCE;
         } else {
             LayerStack stack = shells();

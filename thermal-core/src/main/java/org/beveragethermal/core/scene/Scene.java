@@ -95,7 +95,7 @@ public final class Scene {
         this.prepared = Map.copyOf(builder.prepared);
         this.vessels = new LinkedHashMap<>();
         builder.models.keySet().forEach(id -> this.vessels.put(id, described(id, builder.vessels)));
-        Map<Liquid, DrinkFit> fits = new HashMap<>();
+        Map<Liquid, DrinkFit> fits = new HashMap<>(builder.known);
         this.vessels.values().forEach(filled -> fits.computeIfAbsent(filled.liquid(), DrinkFit::of));
         this.drinks = Map.copyOf(fits);
         this.models = Map.copyOf(builder.models);
@@ -145,6 +145,7 @@ public final class Scene {
         private final Map<String, TreeMap<Duration, List<Tending>>> tendings = new LinkedHashMap<>();
         private final Map<String, List<Inserts.Added>> inserts = new LinkedHashMap<>();
         private final List<Pours.Asked> asked = new ArrayList<>();
+        private final Map<Liquid, DrinkFit> known = new HashMap<>();
         private Duration origin = Duration.ZERO;
 
         private Builder() {}
@@ -163,6 +164,12 @@ public final class Scene {
                         "start of the scene after " + newOrigin + ": expected at most a year either way");
             }
             origin = newOrigin;
+            return this;
+        }
+
+        /** Hands in what was fitted before. */
+        Builder knowing(Liquid liquid, DrinkFit fit) {
+            known.put(liquid, fit);
             return this;
         }
 
@@ -959,7 +966,7 @@ public final class Scene {
                         model.layers(),
                         model.tints(),
                         Inserts.melt(Objects.requireNonNull(inserts.get(id))))
-                : new RadialVessel(id, filled, waterlines, model);
+                : new RadialVessel(id, filled, drink(filled), waterlines, model);
     }
 
     private boolean inverts(String vesselId) {

@@ -56,6 +56,20 @@ public final class LiquidStore implements Store {
     }
 
     /**
+     * The same liquid in a fixed quantity; what was worked out for this store serves the new one too.
+     *
+     * @param newMassKg mass [kg], finite, > 0
+     * @return a new store
+     * @throws IllegalArgumentException if the mass is not finite and positive
+     */
+    public LiquidStore withMass(double newMassKg) {
+        if (!(newMassKg > 0) || Double.isInfinite(newMassKg)) {
+            throw new IllegalArgumentException("mass " + newMassKg + " kg: expected a finite value above 0");
+        }
+        return new LiquidStore(temperatureOfEnthalpy, specificEnthalpy, newMassKg);
+    }
+
+    /**
      * A liquid whose mass is an amount of the node.
      *
      * @param liquid the liquid; its enthalpy must count from liquid water at 0 °C if it exchanges mass

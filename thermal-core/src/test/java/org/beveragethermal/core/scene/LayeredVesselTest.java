@@ -50,7 +50,8 @@ class LayeredVesselTest {
         // J0(ζ); at a
         // wall held at one temperature Bi → ∞ and ζ = 2.404826 (Carslaw and Jaeger, from memory). Here the wall's own
         // nodes are held.
-        RadialVessel vessel = new RadialVessel("v", BOTTLE, List.of(), VesselModel.radial(60));
+        RadialVessel vessel =
+                new RadialVessel("v", BOTTLE, DrinkFit.of(BOTTLE.liquid()), List.of(), VesselModel.radial(60));
         List<Path> paths = new java.util.ArrayList<>(vessel.innerPaths(Posture.UPRIGHT));
         Boundary outside = Boundary.constant("outside", ZERO + 2);
         vessel.wall()
@@ -92,7 +93,11 @@ class LayeredVesselTest {
         for (int i = 0; i < 3; i++) {
             double factor = Math.pow(10, i + 1);
             RadialVessel vessel = new RadialVessel(
-                    "v", BOTTLE, List.of(), VesselModel.radial(20).withConductivityFactor(factor));
+                    "v",
+                    BOTTLE,
+                    DrinkFit.of(BOTTLE.liquid()),
+                    List.of(),
+                    VesselModel.radial(20).withConductivityFactor(factor));
             Boundary outside = Boundary.constant("outside", ZERO + 2);
             List<Path> paths = new java.util.ArrayList<>(vessel.innerPaths(Posture.UPRIGHT));
             paths.add(

@@ -196,7 +196,7 @@ final class WrappedVesselTest {
                 FilledVessel filled, VesselModel model, Film film, double endS, double toleranceK, Path... further) {
             ModelledVessel vessel = model.isLumped()
                     ? new LumpedVessel("v", filled, List.of(), model.layers())
-                    : new RadialVessel("v", filled, List.of(), model);
+                    : new RadialVessel("v", filled, DrinkFit.of(filled.liquid()), List.of(), model);
             Occupant occupant = new Occupant("v", filled.vessel());
             List<Path> paths = new ArrayList<>(vessel.paths(film, occupant, List.of(occupant)));
             paths.addAll(List.of(further));
@@ -227,7 +227,7 @@ final class WrappedVesselTest {
 
     /** A wrapped tube whose contents are held at one temperature, long after the start. */
     private static Run held(FilledVessel filled, double insideK, VesselModel model, Film film) {
-        RadialVessel vessel = new RadialVessel("v", filled, List.of(), model);
+        RadialVessel vessel = new RadialVessel("v", filled, DrinkFit.of(filled.liquid()), List.of(), model);
         Occupant occupant = new Occupant("v", filled.vessel());
         List<Path> paths = new ArrayList<>(vessel.paths(film, occupant, List.of(occupant)));
         paths.add(DirectPath.of(
