@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 import org.beveragethermal.core.solver.RunCancelledException;
 import org.beveragethermal.core.solver.SolverException;
 import picocli.CommandLine;
@@ -24,7 +25,10 @@ import picocli.CommandLine.ParseResult;
         description = "Temperatures of drinks: what they do, when they are right, what it takes.",
         subcommands = {PlanCommand.class, PredictCommand.class, IceCommand.class, FitCommand.class, ListCommand.class})
 final class Commands {
-    private static final List<String> NAMES = List.of("plan", "predict", "ice", "fit", "list");
+    private static final List<String> NAMES = Stream.of(
+                    Commands.class.getAnnotation(Command.class).subcommands())
+            .map(each -> each.getAnnotation(Command.class).name())
+            .toList();
 
     private final PrintStream out;
     private final PrintStream err;
@@ -90,8 +94,6 @@ final class Commands {
         String text = output.form(answer, output.width(columns));
         Optional<Path> page = output.page();
         Optional<Path> file = output.file();
-        page.ifPresent(target -> SafeFile.check("--html", target));
-        file.ifPresent(target -> SafeFile.check("--to", target));
         if (page.isPresent()) {
             SafeFile.write("--html", page.get(), answer.page().orElseGet(() -> Forms.page(answer)));
         }

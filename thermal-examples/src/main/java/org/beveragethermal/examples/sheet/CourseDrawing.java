@@ -150,7 +150,7 @@ final class CourseDrawing {
         for (double tick = Math.ceil(lowC / TICK_K) * TICK_K; tick <= highC; tick += TICK_K) {
             double y = down(tick + ZERO_CELSIUS_K);
             svg.append("<path class=\"grid\" d=\"M" + px(LEFT) + " " + px(y) + "H" + px(WIDTH - RIGHT) + "\"/>")
-                    .append(label(LEFT - 4, y + 4, "end", String.format(Locale.ROOT, "%.0f", tick)));
+                    .append(label(LEFT - 4, y + 4, "end", Long.toString(Math.round(tick))));
         }
         svg.append(label(LEFT - 4, TOP - 4, "end", "°C"));
         Duration step = TIME_STEPS.stream()
