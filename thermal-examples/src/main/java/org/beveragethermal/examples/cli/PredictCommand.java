@@ -185,17 +185,15 @@ final class PredictCommand implements Question {
 
     private static String when(Scale scale, Quantity<Temperature> target, Prediction best, TimeSpread spread) {
         String goal = scale.text(Quantities.kelvins(target));
-        return switch (kind(best.timeTo(target))) {
-            case "reached" ->
-                goal + " is reached after "
-                        + words(reachedAfter(best.timeTo(target)).orElseThrow()) + ".";
-            case "reached, then lost" ->
-                goal + " is reached after "
-                        + words(reachedAfter(best.timeTo(target)).orElseThrow()) + " and lost again.";
-            default ->
-                goal + " is never reached in that time"
-                        + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
-        };
+        TimeToTemperature time = best.timeTo(target);
+        if (time instanceof TimeToTemperature.Reached reached) {
+            return goal + " is reached after " + words(reached.after()) + ".";
+        }
+        if (time instanceof TimeToTemperature.ReachedThenLost lost) {
+            return goal + " is reached after " + words(lost.after()) + " and lost again.";
+        }
+        return goal + " is never reached in that time"
+                + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
     }
 
     private static String kind(TimeToTemperature time) {

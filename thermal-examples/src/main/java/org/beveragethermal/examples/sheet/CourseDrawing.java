@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.sheet;
 
-import static org.beveragethermal.examples.sheet.Markup.px;
+import static org.beveragethermal.examples.internal.SvgChart.px;
 
 import java.time.Duration;
 import java.time.Instant;

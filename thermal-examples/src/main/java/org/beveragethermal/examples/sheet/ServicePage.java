@@ -119,7 +119,7 @@ public final class ServicePage {
                 .append(Markup.text(String.format(
                         Locale.ROOT,
                         "Wanted %s to %s, aim %s.",
-                        figure(target.lowK()),
+                        SheetWords.figure(texts, target.lowK()),
                         texts.temperature(target.highK()),
                         texts.temperature(target.aimK()))));
         drink.lines().forEach(line -> html.append(" ").append(caption(drink, line)));
@@ -142,14 +142,9 @@ public final class ServicePage {
                         numbers.isEmpty() ? "Poured" : "Bottle " + numbers + ":",
                         texts.clock(bottle.order().servedAt()),
                         texts.clock(bottle.order().finishedAt()),
-                        figure(bottle.coldestK()),
+                        SheetWords.figure(texts, bottle.coldestK()),
                         texts.temperature(bottle.warmestK())))
                 + verdict + ".";
-    }
-
-    /** A temperature whose unit stands after the next. */
-    private String figure(double temperatureK) {
-        return texts.temperature(temperatureK).replace(" °C", "");
     }
 
     private String why(DrinkCourses drink) {

@@ -55,6 +55,16 @@ final class SheetWords {
                 plan.conflicts().isEmpty() ? "." : "; some gear would be too full (see below).");
     }
 
+    /** A sentence begins with it. */
+    static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** A temperature whose unit stands after the next. */
+    static String figure(PlanTexts texts, double temperatureK) {
+        return texts.temperature(temperatureK).replace(" °C", "");
+    }
+
     /** Bottles by name, those of one drink together by their numbers. */
     String bottles(List<String> ids) {
         Map<String, List<String>> numbers = new LinkedHashMap<>();

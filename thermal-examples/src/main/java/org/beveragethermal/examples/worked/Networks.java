@@ -33,13 +33,9 @@ final class Networks {
 
     private Networks() {}
 
-    private static NetworkSolver solver() {
-        return SOLVER;
-    }
-
     /** One node, one film. */
     static Trajectory oneNode(Node body, double conductance, double mediumC, double endS) {
-        return solver().solve(Network.of(List.of(body), List.of(film(body, conductance, mediumC))), endS);
+        return SOLVER.solve(Network.of(List.of(body), List.of(film(body, conductance, mediumC))), endS);
     }
 
     static Node body(double capacity, double celsius) {
@@ -74,7 +70,7 @@ final class Networks {
         Node second = Node.sensible("second", secondCapacity, Kelvin.of(secondC));
         double conductance = 1;
         double endS = 30 * Math.max(firstCapacity, secondCapacity) / conductance;
-        Trajectory run = solver().solve(
+        Trajectory run = SOLVER.solve(
                         Network.of(
                                 List.of(first, second),
                                 List.of(DirectPath.of(
@@ -89,7 +85,7 @@ final class Networks {
         Node body = body(1, startC);
         Network first = Network.of(List.of(body), List.of(film(body, 1 / firstTauS, firstC)));
         Network second = first.withPaths(List.of(film(body, 1 / tauS, secondC)));
-        Trajectory run = solver().solve(List.of(new Phase(0, first), new Phase(firstS, second)), endS);
+        Trajectory run = SOLVER.solve(List.of(new Phase(0, first), new Phase(firstS, second)), endS);
         return celsius(run, body, endS);
     }
 
@@ -106,7 +102,7 @@ final class Networks {
                 .layer("sphere", radiusM, conductivity, conductivity / diffusivity, SHELLS)
                 .build("sphere", Kelvin.of(startC));
         double endS = 3 * radiusM * radiusM / diffusivity * (1 + conductivity / (h * radiusM));
-        Trajectory run = solver().solve(
+        Trajectory run = SOLVER.solve(
                         wetted(
                                 sphere.nodes(),
                                 sphere.paths(),
@@ -131,7 +127,7 @@ final class Networks {
         LayerStack sphere = LayerStack.sphere(0)
                 .layer("sphere", radiusM, conductivity, conductivity / diffusivity, SHELLS)
                 .build("sphere", Kelvin.of(startC));
-        Trajectory run = solver().solve(
+        Trajectory run = SOLVER.solve(
                         wetted(
                                 sphere.nodes(),
                                 sphere.paths(),
@@ -162,7 +158,7 @@ final class Networks {
                 .layer("above", depthM, conductivity, ANY_HEAT_CAPACITY, SLICES)
                 .farMedium("below", conductivity, ANY_HEAT_CAPACITY, timeS)
                 .build("ground", Kelvin.of(startC));
-        Trajectory run = solver().solve(
+        Trajectory run = SOLVER.solve(
                         wetted(ground.nodes(), ground.paths(), ground.innerSurface(), PERFECT_FILM, surfaceC), timeS);
         return Kelvin.celsius(ground.outerEdgeK("above", run, timeS));
     }
@@ -191,7 +187,7 @@ final class Networks {
                         Boundary.constant("inside", Kelvin.of(insideC)),
                         "convection",
                         HeatLaw.conductance(hi * areaM2))));
-        Trajectory run = solver().solve(Network.of(wall.nodes(), paths), LONG_ENOUGH_S);
+        Trajectory run = SOLVER.solve(Network.of(wall.nodes(), paths), LONG_ENOUGH_S);
         double surfaceC = Kelvin.celsius(outer.surfaceTemperatureK(run.evaluate("outer", LONG_ENOUGH_S)));
         return ho * areaM2 * (outsideC - surfaceC);
     }
@@ -216,7 +212,7 @@ final class Networks {
                             : DirectPath.of(
                                     "along " + i, nodes.get(i - 1), node, "conduction", HeatLaw.conductance(along)));
         }
-        Trajectory run = solver().solve(Network.of(nodes, paths), LONG_ENOUGH_S);
+        Trajectory run = SOLVER.solve(Network.of(nodes, paths), LONG_ENOUGH_S);
         return 2 * along * (rootC - celsius(run, nodes.get(0), LONG_ENOUGH_S));
     }
 }

@@ -341,10 +341,6 @@ final class PlanningExamples {
         Term tau2 = w.given("τ_2", "time constant in the bucket", 1000, "s");
         Term t2 = w.given("t_2", "time in the bucket", 600, "s");
         Term tw = w.given("T_w", "temperature wanted", 8, "°C");
-        solveStages(w, t0, tr, tau1, tb, tau2, t2, tw);
-    }
-
-    private static void solveStages(Working w, Term t0, Term tr, Term tau1, Term tb, Term tau2, Term t2, Term tw) {
         Term tm = w.find(
                 "T_m",
                 "temperature at which it must come into the bucket",

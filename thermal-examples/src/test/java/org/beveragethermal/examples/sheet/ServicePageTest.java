@@ -86,6 +86,15 @@ class ServicePageTest {
         }
     }
 
+    /** 1 °C to 2 °C is wanted, so that the axis begins between −5 °C and 0 °C: its first mark is 0. */
+    @Test
+    void zeroOfTheAxisHasNoSign() throws IOException {
+        String text;
+        try (InputStream in = Objects.requireNonNull(CommandLineRunFiles.class.getResourceAsStream("x"))) {
+            text = "";
+        }
+    }
+
     @Test
     void escapesWhatPeopleWrite() {
         assertThat(Markup.text("<b> & \"c\" 4 °C")).isEqualTo("&lt;b&gt; &amp; &quot;c&quot; 4\u00a0°C");
