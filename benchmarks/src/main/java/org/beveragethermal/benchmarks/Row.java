@@ -54,7 +54,7 @@ record Row(
         Measured mine = results.get(own);
         Measured theirs = other.isEmpty() ? mine : results.get(other);
         if (mine == null || theirs == null) {
-            String missing = mine == null ? OWN_FAILED : "not on this machine";
+            String missing = mine == null ? OWN_FAILED : "the other tool failed or is not on this machine";
             return cells("–", "–", "not measured: " + missing);
         }
         double value = value(mine.median(), theirs.median(), mine.bytes());

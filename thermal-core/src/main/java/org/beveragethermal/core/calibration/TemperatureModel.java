@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * parameters of the thermometer are exact.
  *
  * <p>Immutable, and thread-safe if its setting is.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class TemperatureModel implements Model {
 

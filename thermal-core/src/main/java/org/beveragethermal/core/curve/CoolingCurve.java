@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * reaches from a farthest temperature to a nearest one, nearest to the equilibrium.
  *
  * <p>Immutable and thread-safe; a query on doubles allocates nothing.
+ *
+ * <p>Theory manual, equation (7.7).
  */
 public final class CoolingCurve {
 

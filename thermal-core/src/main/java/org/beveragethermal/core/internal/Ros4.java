@@ -11,6 +11,8 @@ package org.beveragethermal.core.internal;
  * <p>Source: E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed., Springer 1996, section IV.7, method
  * ROS4 (L-stable to the five digits of its γ: stiff parts are damped to 1.5e-5 of themselves in a step); the numbers are from
  * memory of the published code and are held to the order conditions and to L-stability by TableauTest.
+ *
+ * <p>Theory manual, equation (7.2).
  */
 public final class Ros4 {
 

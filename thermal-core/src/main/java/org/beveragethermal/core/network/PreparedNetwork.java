@@ -20,6 +20,8 @@ import org.beveragethermal.core.network.Account.Entry;
  * evaluations, which is why the ledger closes whatever the quality of the derivatives.
  *
  * <p>Immutable and thread-safe; each run owns a {@link Workspace}.
+ *
+ * <p>Theory manual, equations (1.1), (7.3).
  */
 public final class PreparedNetwork {
 

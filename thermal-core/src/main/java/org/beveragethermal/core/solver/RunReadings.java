@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
+import org.beveragethermal.core.network.SensibleStore;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
 
@@ -19,6 +20,8 @@ import org.beveragethermal.core.network.StoreState;
  * set up, is not in them.
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class RunReadings {
 
@@ -83,7 +86,7 @@ public final class RunReadings {
      */
     public double[] temperaturesK(double[] timesS) {
         double[] temperatures = new double[timesS.length];
-        walk(timesS, List.of(), (look, along, mean, theta) -> temperatures[look] = mean.temperatureK(timesS[look]));
+        walk(timesS, List.of(), (look, along, mean, theta) -> temperatures[look] = mean.temperatureK(theta));
         return temperatures;
     }
 
@@ -99,7 +102,7 @@ public final class RunReadings {
     public double[][] slopes(List<String> multipliers, double[] timesS) {
         double[][] slopes = new double[multipliers.size()][timesS.length];
         walk(timesS, multipliers, (look, along, mean, theta) -> {
-            mean.temperatureK(timesS[look]);
+            mean.evaluateStores(theta);
             along.look(theta);
             for (int p = 0; p < slopes.length; p++) {
                 slopes[p][look] = mean.change(along, p);
@@ -158,6 +161,9 @@ public final class RunReadings {
         private final int[] offsets;
         private final StoreState[] stores;
         private final double[][] amounts;
+        /** Whether the slopes of the temperatures never change. */
+        private final boolean sensible;
+
         private StepLog.Step step;
 
         Mean(Trajectory.Leg leg) {
@@ -174,15 +180,25 @@ public final class RunReadings {
                 stores[i] = new StoreState(count);
                 amounts[i] = new double[count];
             }
+            sensible = Arrays.stream(kinds).allMatch(SensibleStore.class::isInstance);
+            temperatureK(0);
         }
 
-        double temperatureK(double timeS) {
+        /** Makes ready for {@link #change}. */
+        void evaluateStores(double theta) {
+            if (!sensible) {
+                temperatureK(theta);
+            }
+        }
+
+        /** At a part of the step, 0 to 1. */
+        double temperatureK(double theta) {
             double sum = 0;
             for (int i = 0; i < offsets.length; i++) {
                 for (int k = 0; k < amounts[i].length; k++) {
-                    amounts[i][k] = log.stateComponent(step, offsets[i] + 1 + k, timeS);
+                    amounts[i][k] = log.statePart(step, offsets[i] + 1 + k, theta);
                 }
-                double enthalpy = log.stateComponent(step, offsets[i], timeS);
+                double enthalpy = log.statePart(step, offsets[i], theta);
                 kinds[i].evaluate(enthalpy, amounts[i], 0, stores[i]);
                 sum += weights[i] * stores[i].temperatureK;
             }

@@ -10,6 +10,8 @@ import org.beveragethermal.core.internal.Ros4;
  * <p>(I/(hγ) − J) U_i = f(t + c_i h, y + Σ a_ij U_j) + Σ (C_ij/h) U_j + d_i h ∂f/∂t, y₁ = y + Σ m_j U_j, error = Σ e_j U_j.
  *
  * <p>Held to the order conditions by TableauTest. Read only.
+ *
+ * <p>Theory manual, equations (7.1), (7.2), (7.4).
  */
 final class Tableau {
 

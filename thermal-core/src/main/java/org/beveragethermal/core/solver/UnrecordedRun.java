@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Every call starts anew at time 0 and depends on nothing but the network, the start and its arguments. Holds working memory: one
  * thread at a time.
+ *
+ * <p>Theory manual, equation (7.6).
  */
 public final class UnrecordedRun {
 
