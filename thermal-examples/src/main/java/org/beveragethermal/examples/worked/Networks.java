@@ -71,11 +71,10 @@ final class Networks {
         double conductance = 1;
         double endS = 30 * Math.max(firstCapacity, secondCapacity) / conductance;
         Trajectory run = SOLVER.solve(
-                        Network.of(
-                                List.of(first, second),
-                                List.of(DirectPath.of(
-                                        "contact", first, second, "contact", HeatLaw.conductance(conductance)))),
-                        endS);
+                Network.of(
+                        List.of(first, second),
+                        List.of(DirectPath.of("contact", first, second, "contact", HeatLaw.conductance(conductance)))),
+                endS);
         return celsius(run, first, endS);
     }
 
@@ -103,13 +102,7 @@ final class Networks {
                 .build("sphere", Kelvin.of(startC));
         double endS = 3 * radiusM * radiusM / diffusivity * (1 + conductivity / (h * radiusM));
         Trajectory run = SOLVER.solve(
-                        wetted(
-                                sphere.nodes(),
-                                sphere.paths(),
-                                sphere.outerSurface(),
-                                h * sphere.outerAreaM2(),
-                                mediumC),
-                        endS);
+                wetted(sphere.nodes(), sphere.paths(), sphere.outerSurface(), h * sphere.outerAreaM2(), mediumC), endS);
         double sign = Math.signum(startC - mediumC);
         return run.firstCrossing(0, time -> sign * (sphere.middleK(run, time) - Kelvin.of(c)))
                 .orElseThrow();
@@ -128,13 +121,7 @@ final class Networks {
                 .layer("sphere", radiusM, conductivity, conductivity / diffusivity, SHELLS)
                 .build("sphere", Kelvin.of(startC));
         Trajectory run = SOLVER.solve(
-                        wetted(
-                                sphere.nodes(),
-                                sphere.paths(),
-                                sphere.outerSurface(),
-                                h * sphere.outerAreaM2(),
-                                mediumC),
-                        s);
+                wetted(sphere.nodes(), sphere.paths(), sphere.outerSurface(), h * sphere.outerAreaM2(), mediumC), s);
         return Kelvin.celsius(sphere.meanK("sphere", run, s));
     }
 
@@ -159,7 +146,7 @@ final class Networks {
                 .farMedium("below", conductivity, ANY_HEAT_CAPACITY, timeS)
                 .build("ground", Kelvin.of(startC));
         Trajectory run = SOLVER.solve(
-                        wetted(ground.nodes(), ground.paths(), ground.innerSurface(), PERFECT_FILM, surfaceC), timeS);
+                wetted(ground.nodes(), ground.paths(), ground.innerSurface(), PERFECT_FILM, surfaceC), timeS);
         return Kelvin.celsius(ground.outerEdgeK("above", run, timeS));
     }
 

@@ -127,7 +127,7 @@ final class PlanningExamples {
                         .label(300, 170, "time")
                         .label(200, 70, "slope −1/τ"))
                 .whatIf("T_a", 4)
-                .whatIf("T_4", 16)
+                .whatIf("T_6", 12.5)
                 .exercise("The air was really at {T_a}. What is the time constant then?", "τ", Map.of("T_a", 5.5))
                 .exercise("The last reading was {T_7}. What is the time constant?", "τ", Map.of("T_7", 11.4))
                 .lesson(

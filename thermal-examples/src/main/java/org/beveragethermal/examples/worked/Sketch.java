@@ -88,8 +88,7 @@ final class Sketch {
     }
 
     Sketch label(double x, double y, String text) {
-        Sketch more =
-                with("<text x=\"" + px(x) + "\" y=\"" + px(y) + "\">" + Html.text(text) + "</text>");
+        Sketch more = with("<text x=\"" + px(x) + "\" y=\"" + px(y) + "\">" + Html.text(text) + "</text>");
         return new Sketch(more.drawn, words.isEmpty() ? text : words + "; " + text);
     }
 

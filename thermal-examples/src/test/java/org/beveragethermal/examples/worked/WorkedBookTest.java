@@ -113,7 +113,9 @@ class WorkedBookTest {
         int seen = 0;
         while (colour.find()) {
             seen++;
-            assertThat(Wcag.contrast(colour.group(1), "#fff")).as(colour.group(1)).isGreaterThan(LEAST_CONTRAST);
+            assertThat(Wcag.contrast(colour.group(1), "#fff"))
+                    .as(colour.group(1))
+                    .isGreaterThan(LEAST_CONTRAST);
         }
         assertThat(seen).isGreaterThanOrEqualTo(3);
     }
