@@ -16,6 +16,8 @@ import org.beveragethermal.core.solver.SolverException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -29,6 +31,8 @@ final class Commands {
                     Commands.class.getAnnotation(Command.class).subcommands())
             .map(each -> each.getAnnotation(Command.class).name())
             .toList();
+
+    private static final int LONGEST_ARGUMENT = 4096;
 
     private final PrintStream out;
     private final PrintStream err;
@@ -77,6 +81,7 @@ final class Commands {
                     ExitStatus.USAGE,
                     args[0] + ": " + e.getMessage() + " (\"" + args[0] + " --help\" shows what is allowed)");
         }
+        refuseLong(parsed.subcommand());
         CommandLine asked = parsed.subcommand().commandSpec().commandLine();
         Question question = (Question) asked.getCommandSpec().userObject();
         OutputOptions output = question.output();
@@ -87,6 +92,19 @@ final class Commands {
         Session session = new Session(err, nanoTime, output.limit());
         Answer answer = question.answer(session);
         return show(question, answer);
+    }
+
+    /** No quantity, name or path is so long; looking for something in it could take for ever. */
+    private static void refuseLong(ParseResult parsed) {
+        for (ArgSpec argument : parsed.matchedArgs()) {
+            String where = argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+            argument.stringValues().stream()
+                    .filter(given -> given.length() > LONGEST_ARGUMENT)
+                    .findFirst()
+                    .ifPresent(given -> {
+                        throw Refusal.usage(where, given, "at most " + LONGEST_ARGUMENT + " characters");
+                    });
+        }
     }
 
     private ExitStatus show(Question question, Answer answer) {
