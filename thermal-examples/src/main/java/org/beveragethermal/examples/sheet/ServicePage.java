@@ -105,8 +105,8 @@ public final class ServicePage {
                 .mapToObj(i -> figure("course" + (i + 1), drinks.get(i), to))
                 .collect(Collectors.joining(
                         "",
-                        "<p class=\"legend\">Line: expected in the bottle (second dashed, third dotted). Shaded: 90 % interval,"
-                                + " rather too narrow (see the end). Between long dashes: wanted. ◆ moved, ▼ first glass, ■ last glass, with the bottle’s number.</p>\n<div class=\"figures\">\n",
+                        "<p class=\"legend\">Line: expected in the bottle (second dashed, third dotted). Shaded: 90 % interval"
+                                + " (see the end). Between long dashes: wanted. ◆ moved, ▼ first glass, ■ last glass, with the bottle’s number.</p>\n<div class=\"figures\">\n",
                         "</div>\n"));
     }
 

@@ -27,8 +27,8 @@ final class SheetWords {
 
     /** How far the intervals of a sheet can be trusted; the figures are those of the page it names. */
     private static final String INTERVALS =
-            "Intervals of 90 % rest on one judged scatter of the speed of cooling and warming. Take them as too narrow, as the library's"
-                    + " own are: of 82 measured rows 56 lie inside theirs (see Predicted and measured, thermal-core/docs/measured.md).";
+            "Take intervals of 90 % as too narrow: of 82 measured rows 56 lie inside the library's own"
+                    + " (thermal-core/docs/measured.md).";
 
     private final Scenario scenario;
     private final ServicePlan plan;

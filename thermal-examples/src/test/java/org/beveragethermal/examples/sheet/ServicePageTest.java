@@ -109,7 +109,7 @@ class ServicePageTest {
                 .matcher(Files.readString(measured));
         assertThat(all.find()).isTrue();
         assertThat(WORDS)
-                .contains("90 % interval, rather too narrow")
+                .contains("90 % interval (see the end)")
                 .contains("of " + all.group(1) + " measured rows " + all.group(2) + " lie inside");
     }
 
