@@ -10,11 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 import org.beveragethermal.core.solver.RunCancelledException;
 import org.beveragethermal.core.solver.SolverException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -24,7 +27,12 @@ import picocli.CommandLine.ParseResult;
         description = "Temperatures of drinks: what they do, when they are right, what it takes.",
         subcommands = {PlanCommand.class, PredictCommand.class, IceCommand.class, FitCommand.class, ListCommand.class})
 final class Commands {
-    private static final List<String> NAMES = List.of("plan", "predict", "ice", "fit", "list");
+    private static final List<String> NAMES = Stream.of(
+                    Commands.class.getAnnotation(Command.class).subcommands())
+            .map(each -> each.getAnnotation(Command.class).name())
+            .toList();
+
+    private static final int LONGEST_ARGUMENT = 4096;
 
     private final PrintStream out;
     private final PrintStream err;
@@ -73,6 +81,7 @@ final class Commands {
                     ExitStatus.USAGE,
                     args[0] + ": " + e.getMessage() + " (\"" + args[0] + " --help\" shows what is allowed)");
         }
+        refuseLong(parsed.subcommand());
         CommandLine asked = parsed.subcommand().commandSpec().commandLine();
         Question question = (Question) asked.getCommandSpec().userObject();
         OutputOptions output = question.output();
@@ -85,13 +94,24 @@ final class Commands {
         return show(question, answer);
     }
 
+    /** No quantity, name or path is so long; looking for something in it could take for ever. */
+    private static void refuseLong(ParseResult parsed) {
+        for (ArgSpec argument : parsed.matchedArgs()) {
+            String where = argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+            argument.stringValues().stream()
+                    .filter(given -> given.length() > LONGEST_ARGUMENT)
+                    .findFirst()
+                    .ifPresent(given -> {
+                        throw Refusal.usage(where, given, "at most " + LONGEST_ARGUMENT + " characters");
+                    });
+        }
+    }
+
     private ExitStatus show(Question question, Answer answer) {
         OutputOptions output = question.output();
         String text = output.form(answer, output.width(columns));
         Optional<Path> page = output.page();
         Optional<Path> file = output.file();
-        page.ifPresent(target -> SafeFile.check("--html", target));
-        file.ifPresent(target -> SafeFile.check("--to", target));
         if (page.isPresent()) {
             SafeFile.write("--html", page.get(), answer.page().orElseGet(() -> Forms.page(answer)));
         }

@@ -5,7 +5,10 @@ package org.beveragethermal.examples.cli;
 public enum ExitStatus {
     /** The question was answered; where it can be answered with no, the answer is yes. */
     DONE(0, "done"),
-    /** The question was answered, and the answer is no: never reached, no ice is enough, the plan does not work, nothing is listed. */
+    /**
+     * The question was answered, and the answer is no: a temperature is never reached, the drink freezes or its vessel may burst, no ice is
+     * enough, the plan does not work, the log does not tell, nothing is listed.
+     */
     NO(1, "no"),
     /** The command line was refused; one line on the error stream says what was given, where, and what is allowed. */
     USAGE(2, "usage"),

@@ -9,7 +9,9 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.beveragethermal.core.calibration.ConfidenceInterval;
@@ -27,6 +29,7 @@ import org.beveragethermal.core.calibration.log.LogReader;
 import org.beveragethermal.core.calibration.log.ReadLog;
 import org.beveragethermal.core.calibration.log.SensorSeries;
 import org.beveragethermal.core.calibration.log.TemperatureUnit;
+import org.beveragethermal.core.calibration.log.TimeForm;
 import org.beveragethermal.core.calibration.log.UnclearLogException;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.Lumped;
@@ -59,6 +62,16 @@ final class FitCommand implements Question {
             "pack-exchange", Multipliers.PACK_EXCHANGE,
             "running-film", Multipliers.RUNNING_FILM));
 
+    /** How --times names what the times of a log count. */
+    private static final Map<String, TimeForm> TIMES = Map.of(
+            "s", TimeForm.ELAPSED_SECONDS,
+            "min", TimeForm.ELAPSED_MINUTES,
+            "h", TimeForm.ELAPSED_HOURS,
+            "h:mm", TimeForm.ELAPSED_HOURS_MINUTES,
+            "m:ss", TimeForm.ELAPSED_MINUTES_SECONDS);
+
+    private static final String TIMES_ALLOWED = "s, min or h for bare numbers, h:mm or m:ss for numbers with a colon";
+
     @Mixin
     private final OutputOptions output = new OutputOptions();
 
@@ -82,6 +95,13 @@ final class FitCommand implements Question {
     @Option(names = "--unit", paramLabel = "C|F|K", description = "unit of the log's temperatures, if it says none")
     @Nullable
     String unit;
+
+    @Option(
+            names = "--times",
+            paramLabel = "UNIT",
+            description = "what the log's times count from a start, if it does not tell: " + TIMES_ALLOWED)
+    @Nullable
+    String times;
 
     @Option(names = "--dates", paramLabel = "ORDER", description = "day-first or month-first, if the log does not tell")
     @Nullable
@@ -114,7 +134,10 @@ final class FitCommand implements Question {
             throw badLog("has " + timesS.length + " readings of " + Refusal.quoted(series.sensor())
                     + ": expected at least " + FEWEST);
         }
-        FilledVessel filled = vessel.filled("LOG, first reading", readingsK[0] + "K");
+        FilledVessel filled = vessel.filled(
+                "LOG, first reading",
+                String.format(Locale.ROOT, "%.2fK", readingsK[0]),
+                Measures.kelvins(readingsK[0]));
         Exposure stay =
                 PlaceWords.exposure("--in", place, Duration.ofSeconds((long) Math.ceil(timesS[timesS.length - 1]) + 1));
         FitResult result = fit(session, law, filled, stay, timesS, readingsK);
@@ -150,6 +173,13 @@ final class FitCommand implements Question {
                         default -> throw Refusal.usage("--dates", dates, "day-first or month-first");
                     });
         }
+        if (times != null && !TIMES.containsKey(times)) {
+            throw Refusal.usage("--times", times, TIMES_ALLOWED);
+        }
+        return read(format);
+    }
+
+    private ReadLog read(LogFormat.Builder format) {
         Path file = SafeFile.target("LOG", log);
         try {
             if (!Files.isRegularFile(file)) {
@@ -161,12 +191,46 @@ final class FitCommand implements Question {
             if (Files.size(file) > LONGEST_BYTES) {
                 throw badLog("has " + Files.size(file) + " bytes: expected at most " + LONGEST_BYTES);
             }
-            return LogReader.read(file, format.build());
+            return times == null ? LogReader.read(file, format.build()) : readAsTold(file, format, times);
         } catch (UnclearLogException e) {
-            throw badLog(e.getMessage() + " (--zone, --unit and --dates tell what a log does not)");
+            throw badLog(e.reason() + ": expected " + answerTo(e.question()));
         } catch (IllegalArgumentException | IOException e) {
             throw badLog("cannot be read as a log: " + e.getMessage());
         }
+    }
+
+    /** What times count is told where the log does not tell it, and only there. */
+    private ReadLog readAsTold(Path file, LogFormat.Builder format, String told) throws IOException {
+        TimeForm form = Objects.requireNonNull(TIMES.get(told));
+        try {
+            ReadLog read = LogReader.read(file, format.build());
+            if (read.report().timeForm() == form) {
+                return read;
+            }
+            throw Refusal.usage(
+                    "--times",
+                    told,
+                    "none: the log tells its times, " + read.report().timeForm().text());
+        } catch (UnclearLogException e) {
+            if (e.question() != UnclearLogException.Question.TIME_FORM) {
+                throw e;
+            }
+            if (!e.choices().contains("timeForm(" + form + ")")) {
+                throw Refusal.usage("--times", told, TIMES_ALLOWED + "; " + e.reason());
+            }
+            return LogReader.read(file, format.timeForm(form).build());
+        }
+    }
+
+    /** What on the command line answers a question that a log leaves open. */
+    private static String answerTo(UnclearLogException.Question question) {
+        return switch (question) {
+            case TIME_FORM -> "--times with " + TIMES_ALLOWED + ", or a log with dates";
+            case ZONE -> "--zone with the time zone of the log's clock, such as Europe/Vienna";
+            case TEMPERATURE_UNIT -> "--unit C, F or K";
+            case DATE_ORDER -> "--dates day-first or month-first";
+            case ROWS, COLUMNS, DECIMAL_MARK, QUOTES -> "a log that tells it, written anew";
+        };
     }
 
     private SensorSeries series(ReadLog read) {

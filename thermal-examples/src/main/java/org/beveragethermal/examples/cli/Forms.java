@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import org.beveragethermal.examples.internal.Html;
 
 /** An answer as JSON, CSV or a page. Lines end with line feeds. */
 final class Forms {
@@ -90,19 +91,19 @@ final class Forms {
     static String page(Answer answer) {
         StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
-        html.append(escaped(answer.command()))
+        html.append(Html.text(answer.command()))
                 .append("</title>\n<style>")
                 .append(STYLE)
                 .append("</style>\n</head>\n<body>\n<h1>")
-                .append(escaped(answer.command()))
+                .append(Html.text(answer.command()))
                 .append("</h1>\n<p>")
-                .append(escaped(answer.headline()))
+                .append(Html.text(answer.headline()))
                 .append("</p>\n");
         answer.tables().forEach(table -> table(html, table));
         if (!answer.notes().isEmpty()) {
             html.append("<h2>To be known</h2>\n<ul>\n");
             answer.notes()
-                    .forEach(note -> html.append("<li>").append(escaped(note)).append("</li>\n"));
+                    .forEach(note -> html.append("<li>").append(Html.text(note)).append("</li>\n"));
             html.append("</ul>\n");
         }
         return html.append("</body>\n</html>\n").toString();
@@ -110,27 +111,20 @@ final class Forms {
 
     private static void table(StringBuilder html, Answer.Table table) {
         html.append("<div class=\"w\"><table>\n<caption>")
-                .append(escaped(table.name()))
+                .append(Html.text(table.name()))
                 .append("</caption>\n<tr>");
         table.columns()
                 .forEach(column -> html.append("<th scope=\"col\">")
-                        .append(escaped(column.head()))
+                        .append(Html.text(column.head()))
                         .append("</th>"));
         html.append("</tr>\n");
         for (List<Answer.Cell> row : table.rows()) {
             html.append("<tr>");
             row.forEach(cell -> html.append(cell.number().isPresent() ? "<td class=\"n\">" : "<td>")
-                    .append(escaped(cell.text()))
+                    .append(Html.text(cell.text()))
                     .append("</td>"));
             html.append("</tr>\n");
         }
         html.append("</table></div>\n");
-    }
-
-    static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 }

@@ -72,6 +72,8 @@ final class OutputOptions {
         if (page.isPresent() && page.equals(file())) {
             throw Refusal.usage("--to", page.get().toString(), "another file than that of --html");
         }
+        page.ifPresent(target -> SafeFile.check("--html", target));
+        file().ifPresent(target -> SafeFile.check("--to", target));
     }
 
     /** The width asked for; a COLUMNS that makes no sense is passed over, as nobody typed it here. */

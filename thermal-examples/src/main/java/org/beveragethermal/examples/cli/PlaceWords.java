@@ -82,9 +82,18 @@ final class PlaceWords {
         return words.phrase.flag("lying") ? exposure.lying() : exposure;
     }
 
+    /** The words of a stay that tell its place. */
+    static String placeOf(String given) {
+        return given.substring(0, Math.max(0, placeEnds(given)));
+    }
+
+    private static int placeEnds(String given) {
+        return given.toLowerCase(Locale.ROOT).lastIndexOf(" for ");
+    }
+
     /** A place with a duration behind "for". */
     static Exposure stay(String where, String given) {
-        int at = given.toLowerCase(Locale.ROOT).lastIndexOf(" for ");
+        int at = placeEnds(given);
         if (at < 0) {
             throw Refusal.usage(
                     where, given, "a place and \"for\" with a duration, such as \"refrigerator 5C for 2h\"");

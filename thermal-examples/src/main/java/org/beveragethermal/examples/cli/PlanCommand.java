@@ -56,6 +56,10 @@ final class PlanCommand implements Question {
 
     @Override
     public Answer answer(Session session) {
+        boolean inCelsius = output.scale() == Scale.CELSIUS;
+        if (!inCelsius && output.page().isPresent()) {
+            throw Refusal.usage("--scale", output.scale, "C beside --html: the page of a plan is in °C");
+        }
         Duration forAdvice = Quantities.duration("--advice", advice);
         Scenario scenario = scenario();
         PlanRequest request;
@@ -71,7 +75,8 @@ final class PlanCommand implements Question {
         try {
             ServicePlan plan = Planner.plan(request, PlanLimits.standard(), monitor);
             Advice helps = Adviser.advise(plan, PlanLimits.within(forAdvice), monitor);
-            return answer(scenario, plan, helps);
+            Answer answer = answer(scenario, plan, helps);
+            return inCelsius ? withSheet(answer, scenario, plan, helps) : answer;
         } catch (CancellationException e) {
             throw new Refusal(ExitStatus.CANCELLED, "plan: given up as --limit asked, before it was done");
         }
@@ -96,16 +101,20 @@ final class PlanCommand implements Question {
         helps.ways()
                 .forEach(way ->
                         notes.add("Would help: " + texts.words(way.change().phrase())));
-        Answer answer = new Answer(
-                        "plan",
-                        plan.works() ? ExitStatus.DONE : ExitStatus.NO,
-                        scenario.title() + ": " + inRange + " of "
-                                + plan.bottles().size()
-                                + " bottles are in their range when poured and until they are finished.",
-                        List.of(instructions(scenario, plan, texts), bottles(scenario, plan, texts)),
-                        notes)
-                .withSheet(ServiceSheet.text(scenario, plan, helps));
-        return output.page().isPresent() ? answer.withPage(ServicePage.html(scenario, plan, helps)) : answer;
+        return new Answer(
+                "plan",
+                plan.works() ? ExitStatus.DONE : ExitStatus.NO,
+                scenario.title() + ": " + inRange + " of "
+                        + plan.bottles().size()
+                        + " bottles are in their range when poured and until they are finished.",
+                List.of(instructions(scenario, plan, texts), bottles(scenario, plan, texts)),
+                notes);
+    }
+
+    /** Sheet and page are in °C; for another scale the tables have to do. */
+    private Answer withSheet(Answer answer, Scenario scenario, ServicePlan plan, Advice helps) {
+        Answer withText = answer.withSheet(ServiceSheet.text(scenario, plan, helps));
+        return output.page().isPresent() ? withText.withPage(ServicePage.html(scenario, plan, helps)) : withText;
     }
 
     private Answer.Table instructions(Scenario scenario, ServicePlan plan, PlanTexts texts) {

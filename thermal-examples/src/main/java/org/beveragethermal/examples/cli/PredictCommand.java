@@ -11,8 +11,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.prediction.TimeToTemperature;
-import org.beveragethermal.core.scene.Exposure;
-import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.core.uncertainty.Interval;
@@ -29,13 +27,13 @@ import picocli.CommandLine.Option;
 @Command(
         name = "predict",
         description =
-                "What the temperature of one vessel does in one place after another. A place is: " + PlaceWords.ALLOWED)
+                "What the temperature of one vessel does in one place after another; status 1 if --until is never reached, if the"
+                        + " drink begins to freeze or if its closed vessel may burst. A place is: "
+                        + PlaceWords.ALLOWED)
 final class PredictCommand implements Question {
     private static final double PROBABILITY = 0.90;
     private static final int ROWS = 12;
     private static final int MOST_ROWS = 2000;
-    private static final int MOST_STAYS = 50;
-    private static final Duration LONGEST = Duration.ofDays(60);
     private static final double SECONDS_PER_MINUTE = 60;
     private static final long SEED = 20260101L;
 
@@ -78,26 +76,18 @@ final class PredictCommand implements Question {
     public Answer answer(Session session) {
         Scale scale = output.scale();
         FilledVessel filled = vessel.filled("--from", from);
-        if (through.size() > MOST_STAYS) {
-            throw Refusal.usage("--through", through.size() + " times", "at most " + MOST_STAYS);
-        }
-        List<Exposure> stays =
-                through.stream().map(text -> PlaceWords.stay("--through", text)).toList();
-        Duration end = stays.stream().map(Exposure::duration).reduce(Duration.ZERO, Duration::plus);
-        if (end.compareTo(LONGEST) > 0) {
-            throw Refusal.usage("--through", end.toHours() + " h in all", "at most 60 days in all");
-        }
+        Route route = Route.of("--through", through);
         Optional<Quantity<Temperature>> target =
                 Optional.ofNullable(until).map(text -> Quantities.temperature("--until", text));
-        List<Duration> times = times(stays, end);
+        List<Duration> times = times(route);
         int count = Question.whole("--draws", draws, 20, 10_000);
-        Prediction best = run(filled, stays, NetworkSolver.standard().withMonitor(session.watching("predict")));
+        Prediction best = route.run(filled, NetworkSolver.standard().withMonitor(session.watching("predict")));
         PredictionEnsemble runs = PredictionEnsemble.of(
                 Ensemble.of(count, SEED).withMonitor(session.watching("predict, draws for the intervals")),
                 LawScatter.all(),
-                draw -> run(filled, stays, NetworkSolver.standard().withMultipliers(draw.values())));
+                draw -> route.run(filled, NetworkSolver.standard().withMultipliers(draw.values())));
         List<Answer.Table> tables = new ArrayList<>();
-        tables.add(course(scale, stays, times, best, runs));
+        tables.add(course(scale, route, times, best, runs));
         String headline = atEnd(scale, best, runs);
         ExitStatus status = ExitStatus.DONE;
         if (target.isPresent()) {
@@ -107,19 +97,19 @@ final class PredictCommand implements Question {
             headline = when(scale, target.get(), best, spread) + " " + headline;
             tables.add(passing(scale, target.get(), best, spread));
         }
-        return new Answer("predict", status, headline, tables, notes(best, count));
-    }
-
-    private static Prediction run(FilledVessel filled, List<Exposure> stays, NetworkSolver solver) {
-        try {
-            return Lumped.of(filled).with(solver).expose(stays);
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(
-                    ExitStatus.USAGE, "--through: expected places that this vessel can be in; " + e.getMessage());
+        Harm harm = Harm.of(best, filled);
+        List<String> notes = new ArrayList<>(harm.cautions());
+        notes.addAll(notes(best, count));
+        if (!harm.isNone()) {
+            status = ExitStatus.NO;
+            headline = harm.sentence() + " " + headline;
+            tables.add(harm.table());
         }
+        return new Answer("predict", status, headline, tables, notes);
     }
 
-    private List<Duration> times(List<Exposure> stays, Duration end) {
+    private List<Duration> times(Route route) {
+        Duration end = route.duration();
         Duration step = every == null
                 ? Duration.ofSeconds(Math.max(1, end.toSeconds() / ROWS))
                 : Quantities.duration("--every", every);
@@ -130,16 +120,12 @@ final class PredictCommand implements Question {
         for (Duration at = Duration.ZERO; at.compareTo(end) < 0; at = at.plus(step)) {
             times.add(at);
         }
-        Duration moved = Duration.ZERO;
-        for (Exposure stay : stays) {
-            moved = moved.plus(stay.duration());
-            times.add(moved);
-        }
+        times.addAll(route.ends());
         return List.copyOf(times);
     }
 
     private Answer.Table course(
-            Scale scale, List<Exposure> stays, List<Duration> times, Prediction best, PredictionEnsemble runs) {
+            Scale scale, Route route, List<Duration> times, Prediction best, PredictionEnsemble runs) {
         List<List<Answer.Cell>> rows = new ArrayList<>();
         for (Duration at : times) {
             Interval interval = runs.temperatureK(at, PROBABILITY);
@@ -148,7 +134,7 @@ final class PredictCommand implements Question {
                     scale.cell(best.meanTemperatureK(seconds(at))),
                     scale.cell(interval.low()),
                     scale.cell(interval.high()),
-                    Answer.Cell.of(placeAt(stays, at))));
+                    Answer.Cell.of(route.until(at))));
         }
         return new Answer.Table(
                 "Temperature of the drink, with an interval of 90 %",
@@ -159,17 +145,6 @@ final class PredictCommand implements Question {
                         new Answer.Column("high", scale.symbol()),
                         Answer.Column.words("until then in")),
                 rows);
-    }
-
-    private String placeAt(List<Exposure> stays, Duration at) {
-        Duration moved = Duration.ZERO;
-        for (int i = 0; i < stays.size(); i++) {
-            moved = moved.plus(stays.get(i).duration());
-            if (at.compareTo(moved) <= 0) {
-                return Refusal.oneLine(through.get(i));
-            }
-        }
-        return "";
     }
 
     private static String atEnd(Scale scale, Prediction best, PredictionEnsemble runs) {
@@ -185,17 +160,15 @@ final class PredictCommand implements Question {
 
     private static String when(Scale scale, Quantity<Temperature> target, Prediction best, TimeSpread spread) {
         String goal = scale.text(Quantities.kelvins(target));
-        return switch (kind(best.timeTo(target))) {
-            case "reached" ->
-                goal + " is reached after "
-                        + words(reachedAfter(best.timeTo(target)).orElseThrow()) + ".";
-            case "reached, then lost" ->
-                goal + " is reached after "
-                        + words(reachedAfter(best.timeTo(target)).orElseThrow()) + " and lost again.";
-            default ->
-                goal + " is never reached in that time"
-                        + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
-        };
+        TimeToTemperature time = best.timeTo(target);
+        if (time instanceof TimeToTemperature.Reached reached) {
+            return goal + " is reached after " + words(reached.after()) + ".";
+        }
+        if (time instanceof TimeToTemperature.ReachedThenLost lost) {
+            return goal + " is reached after " + words(lost.after()) + " and lost again.";
+        }
+        return goal + " is never reached in that time"
+                + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
     }
 
     private static String kind(TimeToTemperature time) {

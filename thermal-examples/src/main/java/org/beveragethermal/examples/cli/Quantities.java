@@ -27,8 +27,7 @@ import org.beveragethermal.materials.units.VolumetricFlowRate;
 final class Quantities {
     private static final Pattern QUANTITY =
             Pattern.compile("\\s*([+-]?[0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*([^\\s0-9.,+-]\\S*)\\s*");
-    private static final Pattern PART =
-            Pattern.compile("\\s*([0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*(days|d|hours|h|min|s)\\b?");
+    private static final Pattern PART = Pattern.compile("\\s*([0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*(days|d|hours|h|min|s)");
     private static final Map<String, Double> SECONDS =
             Map.of("s", 1.0, "min", 60.0, "h", 3600.0, "hours", 3600.0, "d", 86400.0, "days", 86400.0);
     private static final Duration LONGEST = Duration.ofDays(60);

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import org.beveragethermal.examples.internal.WholeFile;
 
 /** Writes a whole file or none: into another file of the same folder first, which is then moved. */
@@ -44,10 +46,14 @@ final class SafeFile {
 
     /** Where the file will lie, in a folder that is there and may be written to. */
     private static Path place(String where, Path file) throws IOException {
-        if (Files.exists(file) && !Files.isRegularFile(file)) {
+        boolean there = exists(file);
+        if (there && !Files.isRegularFile(file)) {
             throw notWritable(where, file, "is no file: expected a file or a name that is free");
         }
-        Path whole = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        if (there && !Files.isWritable(file)) {
+            throw notWritable(where, file, "is there and may not be written to: expected one that may, or a free name");
+        }
+        Path whole = there ? file.toRealPath() : file.toAbsolutePath();
         Path folder = whole.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw notWritable(where, file, "its folder does not exist: expected a folder that can be written to");
@@ -56,6 +62,16 @@ final class SafeFile {
             throw notWritable(where, file, "its folder cannot be written to: expected one that can");
         }
         return whole;
+    }
+
+    /** Fails where no file of such a name can be, for instance because it is too long. */
+    private static boolean exists(Path file) throws IOException {
+        try {
+            Files.readAttributes(file, BasicFileAttributes.class);
+            return true;
+        } catch (NoSuchFileException e) {
+            return false;
+        }
     }
 
     private static Refusal notWritable(String where, Path file, IOException e) {

@@ -33,7 +33,8 @@ final class TextForm {
     }
 
     private void table(Answer.Table table) {
-        text.append('\n').append(table.name()).append('\n');
+        text.append('\n');
+        paragraph("", table.name());
         int[] widths = new int[table.columns().size()];
         int total = 0;
         for (int i = 0; i < widths.length; i++) {

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.cli;
 
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import picocli.CommandLine.Option;
 
@@ -20,13 +22,17 @@ final class VesselOptions {
             description = "such as \"wine 12.5 %%\" or \"water\"")
     String drink = "";
 
-    FilledVessel filled(String where, String temperature) {
+    FilledVessel filled(String where, String given) {
+        return filled(where, given, Quantities.temperature(where, given));
+    }
+
+    /** The vessel with its drink at a temperature that was read from something else than words. */
+    FilledVessel filled(String where, String given, Quantity<Temperature> temperature) {
         try {
-            return VesselWords.vessel("--vessel", vessel)
-                    .filledWith(DrinkWords.drink("--drink", drink), Quantities.temperature(where, temperature));
+            return VesselWords.vessel("--vessel", vessel).filledWith(DrinkWords.drink("--drink", drink), temperature);
         } catch (IllegalArgumentException e) {
             throw Refusal.usage(
-                    where, temperature, "a temperature that this drink can have in this vessel; " + e.getMessage());
+                    where, given, "a temperature that this drink can have in this vessel; " + e.getMessage());
         }
     }
 }

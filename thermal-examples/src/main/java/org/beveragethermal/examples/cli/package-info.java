@@ -14,7 +14,7 @@
  *         --through "refrigerator 5C for 2h" --through "air 24C for 30min" --until 12C
  * java -jar … ice --vessel "sparkling 750 mL" --drink "sparkling-dry 12 %" --count 2 --from 16C --high 8C \
  *         --ready 60min --until 150min --air 27C
- * java -jar … fit log.csv --vessel "750 mL" --drink "wine 12.5 %" --in "refrigerator 5C" --json
+ * java -jar … fit log.csv --times min --vessel "750 mL" --drink "wine 12.5 %" --in "refrigerator 5C" --json
  * java -jar … list styles --like sparkling --csv
  * }</pre>
  *
@@ -24,7 +24,8 @@
  * and refusals, one line each, to the error stream.
  *
  * <p><b>Method.</b> A command finds an answer, which is tables of cells; forms show it. How it ends says {@link
- * org.beveragethermal.examples.cli.ExitStatus}; a scenario without a command ends with 0 or, refused, 2. Output is UTF-8 and depends on
+ * org.beveragethermal.examples.cli.ExitStatus}: 1 means no, so that {@code predict} ends with it if the temperature asked for is never
+ * reached, but also if the drink begins to freeze or its closed vessel may burst, which the first sentence and a table then tell; a scenario without a command ends with 0 or, refused, 2. Output is UTF-8 and depends on
  * neither locale nor time zone of the machine. Temperatures and times of {@code predict} have intervals of 90 % over the scatter of the
  * laws; ice has the masses that are enough in 90 % and 95 % of the draws; fitted parameters have intervals by linearisation.
  *

@@ -197,8 +197,13 @@ public final class SvgChart {
                 + Html.text(text) + "</text>\n";
     }
 
-    /** A length to a tenth of a pixel. */
-    private static String px(double length) {
+    /**
+     * A length to a tenth of a pixel.
+     *
+     * @param length a finite length [px]
+     * @return its digits
+     */
+    public static String px(double length) {
         String text = String.format(Locale.ROOT, "%.1f", length);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }

@@ -20,6 +20,7 @@ import org.beveragethermal.core.calibration.ResidualDiagnostics;
 import org.beveragethermal.core.prediction.HeatAccount;
 import org.beveragethermal.core.uncertainty.Interval;
 import org.beveragethermal.core.uncertainty.Tornado;
+import org.beveragethermal.examples.internal.Html;
 
 /** A plot that can be had as SVG or PNG. Immutable; made anew at each call, so that it may be shared between threads. */
 public final class Plot {
@@ -105,7 +106,7 @@ public final class Plot {
      */
     public static Plot residuals(String title, ResidualDiagnostics residuals) {
         double[] values = array(residuals.standardised(), value -> value);
-        requireAsMany(values.length, values.length);
+        requireSome(values.length);
         double[] order = new double[values.length];
         Arrays.setAll(order, i -> i + 1.0);
         double[] ends = {1, Math.max(2, values.length)};
@@ -128,7 +129,7 @@ public final class Plot {
      * @throws IllegalArgumentException if it has no point
      */
     public static Plot profile(String title, Profile profile) {
-        requireAsMany(profile.points().size(), profile.points().size());
+        requireSome(profile.points().size());
         double[] values = array(profile.points(), Profile.Point::value);
         double[] roots = array(profile.points(), Profile.Point::signedRoot);
         double[] between = between(values);
@@ -162,7 +163,7 @@ public final class Plot {
      */
     public static Plot tornado(String title, String unit, Tornado tornado) {
         List<Tornado.Bar> bars = tornado.bars();
-        requireAsMany(bars.size(), bars.size());
+        requireSome(bars.size());
         String axis = String.format(Locale.ROOT, "change against %.4g [%s]", tornado.atBest(), unit);
         return new Plot(() -> BarChart.titled(
                         title, axis, bars.stream().map(Tornado.Bar::name).toList())
@@ -179,7 +180,7 @@ public final class Plot {
      * @throws IllegalArgumentException if nothing has been booked
      */
     public static Plot account(String title, HeatAccount account) {
-        requireAsMany(account.intoDrink().size(), account.intoDrink().size());
+        requireSome(account.intoDrink().size());
         List<String> names = new ArrayList<>();
         List<Double> heats = new ArrayList<>();
         account.intoWall().forEach(entry -> book(names, heats, "to the wall", entry));
@@ -208,7 +209,7 @@ public final class Plot {
             throw new UncheckedIOException("a plot in memory", e);
         }
         // Letters are outlines in it: those who do not see them hear the title.
-        String title = chart.title().replace("&", "&amp;").replace("<", "&lt;");
+        String title = Html.text(chart.title());
         String svg = bytes.toString(StandardCharsets.UTF_8);
         int inside = svg.indexOf('>', svg.indexOf("<svg")) + 1;
         return svg.substring(0, inside) + "\n  <title>" + title + "</title>" + svg.substring(inside);
@@ -231,6 +232,12 @@ public final class Plot {
         if (times != points || times == 0) {
             throw new IllegalArgumentException(
                     times + " values on one axis and " + points + " on the other: expected as many, one at least");
+        }
+    }
+
+    private static void requireSome(int values) {
+        if (values == 0) {
+            throw new IllegalArgumentException("0 values: expected one at least");
         }
     }
 

@@ -16,7 +16,7 @@
  * }</pre>
  *
  * <p><b>Method.</b> The charts are drawn by XChart, which no signature shows. The same plot is the same SVG at each run on one machine;
- * letters are drawn with its fonts, so that another machine may give another. Series differ by dashes and marks, not by colour alone.
+ * letters are drawn with its fonts, so that another machine may give another. Series differ by shape, dashes or lightness, not by hue alone.
  *
  * <p><b>Data flow.</b>
  *

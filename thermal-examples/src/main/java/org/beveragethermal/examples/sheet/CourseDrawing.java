@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.sheet;
 
-import static org.beveragethermal.examples.sheet.Markup.px;
+import static org.beveragethermal.examples.internal.SvgChart.px;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.beveragethermal.service.plan.BottleCourse;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.Expected;
@@ -32,7 +33,7 @@ final class CourseDrawing {
     private static final double TOP = 14;
     private static final double BOTTOM = 22;
     private static final double ROOM_K = 1.5;
-    private static final double TICK_K = 5;
+    private static final long TICK_K = 5;
     private static final int MOST_TIMES = 7;
     private static final List<Duration> TIME_STEPS = List.of(
             Duration.ofMinutes(10),
@@ -145,12 +146,19 @@ final class CourseDrawing {
         return "<path class=\"edge\" d=\"M" + px(LEFT) + " " + px(y) + "H" + px(WIDTH - RIGHT) + "\"/>\n";
     }
 
+    /** Marked temperatures [°C]; whole numbers, so that zero has no sign. */
+    static List<Long> ticks(double lowC, double highC) {
+        return LongStream.rangeClosed((long) Math.ceil(lowC / TICK_K), (long) Math.floor(highC / TICK_K))
+                .mapToObj(step -> step * TICK_K)
+                .toList();
+    }
+
     private String grid() {
         StringBuilder svg = new StringBuilder();
-        for (double tick = Math.ceil(lowC / TICK_K) * TICK_K; tick <= highC; tick += TICK_K) {
+        for (long tick : ticks(lowC, highC)) {
             double y = down(tick + ZERO_CELSIUS_K);
             svg.append("<path class=\"grid\" d=\"M" + px(LEFT) + " " + px(y) + "H" + px(WIDTH - RIGHT) + "\"/>")
-                    .append(label(LEFT - 4, y + 4, "end", String.format(Locale.ROOT, "%.0f", tick)));
+                    .append(label(LEFT - 4, y + 4, "end", Long.toString(tick)));
         }
         svg.append(label(LEFT - 4, TOP - 4, "end", "°C"));
         Duration step = TIME_STEPS.stream()

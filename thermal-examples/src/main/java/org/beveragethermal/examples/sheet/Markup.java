@@ -2,8 +2,8 @@
 package org.beveragethermal.examples.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import org.beveragethermal.examples.internal.Html;
 
 /** Pieces of HTML and SVG; what is handed in as text is escaped. */
 final class Markup {
@@ -11,11 +11,7 @@ final class Markup {
     private Markup() {}
 
     static String text(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;")
-                .replace(" °C", "\u00a0°C");
+        return Html.text(text).replace(" °C", "\u00a0°C");
     }
 
     static String paragraph(String text) {
@@ -32,11 +28,5 @@ final class Markup {
     static String section(String name, String heading, String body) {
         return "<section class=\"" + name + "\" aria-labelledby=\"" + name + "\">\n<h2 id=\"" + name + "\">"
                 + text(heading) + "</h2>\n" + body + "</section>\n";
-    }
-
-    /** A length to a tenth. */
-    static String px(double length) {
-        String text = String.format(Locale.ROOT, "%.1f", length);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.beveragethermal.examples.scenario.Scenario;
+import org.beveragethermal.service.caution.CautionTexts;
 import org.beveragethermal.service.plan.Advice;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.PlanPhrases;
@@ -28,7 +29,6 @@ import org.beveragethermal.service.target.ServingTarget;
 public final class ServicePage {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
-    private static final String DEFERS = " Local codes and licensed practice go before this.";
     private static final String STYLE = "service-page.css";
 
     private final Scenario scenario;
@@ -105,8 +105,8 @@ public final class ServicePage {
                 .mapToObj(i -> figure("course" + (i + 1), drinks.get(i), to))
                 .collect(Collectors.joining(
                         "",
-                        "<p class=\"legend\">Line: expected in the bottle (second dashed, third dotted). Shaded: 90 % interval. Between long"
-                                + " dashes: wanted. ◆ moved, ▼ first glass, ■ last glass, with the bottle’s number.</p>\n<div class=\"figures\">\n",
+                        "<p class=\"legend\">Line: expected in the bottle (second dashed, third dotted). Shaded: 90 % interval"
+                                + " (see the end). Between long dashes: wanted. ◆ moved, ▼ first glass, ■ last glass, with the bottle’s number.</p>\n<div class=\"figures\">\n",
                         "</div>\n"));
     }
 
@@ -119,7 +119,7 @@ public final class ServicePage {
                 .append(Markup.text(String.format(
                         Locale.ROOT,
                         "Wanted %s to %s, aim %s.",
-                        figure(target.lowK()),
+                        SheetWords.figure(texts, target.lowK()),
                         texts.temperature(target.highK()),
                         texts.temperature(target.aimK()))));
         drink.lines().forEach(line -> html.append(" ").append(caption(drink, line)));
@@ -142,14 +142,9 @@ public final class ServicePage {
                         numbers.isEmpty() ? "Poured" : "Bottle " + numbers + ":",
                         texts.clock(bottle.order().servedAt()),
                         texts.clock(bottle.order().finishedAt()),
-                        figure(bottle.coldestK()),
+                        SheetWords.figure(texts, bottle.coldestK()),
                         texts.temperature(bottle.warmestK())))
                 + verdict + ".";
-    }
-
-    /** A temperature whose unit stands after the next. */
-    private String figure(double temperatureK) {
-        return texts.temperature(temperatureK).replace(" °C", "");
     }
 
     private String why(DrinkCourses drink) {
@@ -201,13 +196,12 @@ public final class ServicePage {
 
     /** To whom cautions defer is said once, before them. */
     private String mind() {
-        List<String> cautions = SheetCautions.of(plan, words::bottles).stream()
-                .map(caution -> caution.replace(DEFERS, ""))
-                .toList();
+        CautionTexts cautions = CautionTexts.in(Locale.ROOT);
         return Markup.section(
                 "mind",
                 "Mind",
-                Markup.paragraph("Local codes and licensed practice go before all of this.") + Markup.list(cautions));
+                Markup.paragraph(cautions.deference())
+                        + Markup.list(SheetCautions.of(plan, cautions::body, words::bottles)));
     }
 
     private static String listed(String name, String heading, List<String> texts) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.beveragethermal.examples.scenario.Scenario;
+import org.beveragethermal.service.caution.CautionTexts;
 import org.beveragethermal.service.plan.Advice;
 import org.beveragethermal.service.plan.BottlePlan;
 import org.beveragethermal.service.plan.Fault;
@@ -72,7 +73,8 @@ public final class ServiceSheet {
             page.paragraph("", fill.sentences());
         });
         page.heading("Mind");
-        SheetCautions.of(plan, texts::bottles).forEach(caution -> page.paragraph("- ", caution));
+        SheetCautions.of(plan, CautionTexts.in(Locale.ROOT)::of, texts::bottles)
+                .forEach(caution -> page.paragraph("- ", caution));
         page.heading("What this sheet does not know");
         words.limits().forEach(limit -> page.paragraph("- ", limit));
         return page.text();

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.beveragethermal.service.caution.Caution;
@@ -32,8 +31,14 @@ final class SheetCautions {
         plan.bottles().forEach(this::look);
     }
 
-    static List<String> of(ServicePlan plan, Function<List<String>, String> names) {
-        return new SheetCautions(plan).lines(names);
+    /**
+     * The cautions of a plan.
+     *
+     * @param wording a caution in words
+     * @param names bottles in words
+     */
+    static List<String> of(ServicePlan plan, Function<Caution, String> wording, Function<List<String>, String> names) {
+        return new SheetCautions(plan).lines(wording, names);
     }
 
     private void look(BottlePlan bottle) {
@@ -77,11 +82,11 @@ final class SheetCautions {
         return signals < 0 || (signals == 0 && more) ? other : one;
     }
 
-    private List<String> lines(Function<List<String>, String> names) {
+    private List<String> lines(Function<Caution, String> wording, Function<List<String>, String> names) {
         List<String> lines = new ArrayList<>();
         gravest.values().stream()
                 .sorted(Comparator.comparing(Caution::signal).reversed())
-                .forEach(caution -> lines.add(caution.text(Locale.ROOT) + concerned(caution.rule(), names)));
+                .forEach(caution -> lines.add(wording.apply(caution) + concerned(caution.rule(), names)));
         return lines;
     }
 

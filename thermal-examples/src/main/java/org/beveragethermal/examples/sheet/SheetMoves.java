@@ -11,8 +11,6 @@ import org.beveragethermal.service.plan.ServicePlan;
 /** What to do when, as a table: one row for each thing to do, its kind told by a word and a sign. */
 final class SheetMoves {
 
-    private static final int SENTENCE_END = 1;
-
     private final ServicePlan plan;
     private final PlanTexts texts;
     private final PlanPhrases phrases;
@@ -49,7 +47,7 @@ final class SheetMoves {
                 Markup.text(texts.clock(instruction.at())),
                 kind.sign,
                 kind.word,
-                Markup.text(capital(texts.words(phrases.action(instruction)))),
+                Markup.text(SheetWords.capital(texts.words(phrases.action(instruction)))),
                 instruction
                         .latest()
                         .filter(latest -> latest.isAfter(instruction.at()))
@@ -63,8 +61,8 @@ final class SheetMoves {
                 .expected()
                 .map(e -> texts.temperature(e.meanK())
                         + (e.high90K() > e.low90K()
-                                ? " (" + texts.temperature(e.low90K()).replace(" °C", "") + "\u00a0to\u00a0"
-                                        + texts.temperature(e.high90K()).replace(" °C", "") + ")"
+                                ? " (" + SheetWords.figure(texts, e.low90K()) + "\u00a0to\u00a0"
+                                        + SheetWords.figure(texts, e.high90K()) + ")"
                                 : ""))
                 .orElse("");
         boolean out = instruction.marginK().orElse(0) < 0;
@@ -77,10 +75,6 @@ final class SheetMoves {
                                         -instruction.marginK().orElse(0))
                                 + "</strong>"
                         : "");
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, SENTENCE_END).toUpperCase(Locale.ROOT) + text.substring(SENTENCE_END);
     }
 
     /** Kinds of things to do, each with its word and its sign. */

@@ -49,7 +49,7 @@ final class SheetRisks {
         return String.format(
                 Locale.ROOT,
                 "%s would be too full from %s to %s.",
-                capital(texts.where(conflict.gearId())),
+                SheetWords.capital(texts.where(conflict.gearId())),
                 texts.clock(conflict.from()),
                 texts.clock(conflict.to()));
     }
@@ -69,7 +69,7 @@ final class SheetRisks {
                     .ifPresent(room -> found.add(String.format(
                             Locale.ROOT,
                             "%s must go on its way between %s and %s: %d min.",
-                            capital(names.apply(instruction.bottleIds())),
+                            SheetWords.capital(names.apply(instruction.bottleIds())),
                             texts.clock(instruction.at()),
                             texts.clock(instruction.latest().orElseThrow()),
                             room.toMinutes())));
@@ -89,7 +89,7 @@ final class SheetRisks {
             }
         }
         List<String> found = new ArrayList<>();
-        byDoubt.forEach((doubt, ids) -> found.add(capital(names.apply(ids)) + " " + doubt));
+        byDoubt.forEach((doubt, ids) -> found.add(SheetWords.capital(names.apply(ids)) + " " + doubt));
         return found;
     }
 
@@ -110,9 +110,5 @@ final class SheetRisks {
                 how,
                 texts.temperature(expected.low90K()),
                 texts.temperature(expected.high90K()));
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -21,6 +21,10 @@ final class CoolingExamples {
     private static final String INCROPERA = "F. P. Incropera and D. P. DeWitt, Fundamentals of Heat and Mass Transfer";
     private static final String CENGEL = "Y. A. Çengel, Heat Transfer";
     private static final double DAY_S = 86_400;
+    /** Biot number up to which one temperature is usual, by the textbooks named. */
+    static final double LUMPED = 0.1;
+    /** Biot number at which one temperature is as good as true. */
+    private static final double ONE_TEMPERATURE = 1e-4;
 
     private CoolingExamples() {}
 
@@ -192,7 +196,7 @@ final class CoolingExamples {
                         .label(204, 70, "drink " + s.fill("{T_d}"))
                         .label(204, 96, "ball " + s.fill("{T_0}"))
                         .label(204, 122, "diameter " + s.fill("{D}")))
-                .whatIf("k", 1.1)
+                .whatIf("k", 1.1, "Bi")
                 .whatIf("h", 1000)
                 .whatIf("D", 0.05)
                 .exercise(
@@ -231,7 +235,7 @@ final class CoolingExamples {
         Term td = w.given("T_d", "temperature of the drink", 18, "°C");
         Term t = w.given("t", "time in the drink", 60, "s");
         Term length = w.find("L_c", "volume over surface of a sphere", "m", d.over(number(6)));
-        w.find("Bi", "Biot number", "1", h.times(length).over(k));
+        Term biot = w.find("Bi", "Biot number", "1", h.times(length).over(k));
         Term tau = w.find(
                 "τ",
                 "time constant of the ball",
@@ -242,21 +246,30 @@ final class CoolingExamples {
                 "temperature after the time",
                 "°C",
                 td.plus(t0.minus(td).times(exp(t.over(tau).negated()))));
-        double radius = d.value() / 2;
+        DoubleUnaryOperator shells = conductivity -> Networks.sphereMean(
+                d.value() / 2,
+                conductivity,
+                conductivity / (rho.value() * c.value()),
+                h.value(),
+                t0.value(),
+                td.value(),
+                t.value());
+        double difference = Math.abs(t0.value() - td.value());
         w.check(
                 "T",
-                "the ball in " + Networks.SHELLS + " shells that conduct, mean of all",
-                Networks.sphereMean(
-                        radius,
-                        k.value(),
-                        k.value() / (rho.value() * c.value()),
-                        h.value(),
-                        t0.value(),
-                        td.value(),
-                        t.value()),
-                // A little over Bi/3 of the first difference, what leaving out the inside costs at worst.
-                Math.abs(t0.value() - td.value()) * Math.min(0.6, 0.01 + h.value() * length.value() / k.value() / 2),
-                "the shells resist; by half the Biot number of the first difference at most");
+                "a ball in " + Networks.SHELLS + " shells that conduct so well that none is warmer than another (Bi of "
+                        + Show.exact(ONE_TEMPERATURE) + ")",
+                shells.applyAsDouble(k.value() * biot.value() / ONE_TEMPERATURE),
+                ONE_TEMPERATURE * difference,
+                "by half that Biot number of the first difference, and the error of the steps");
+        if (biot.value() <= LUMPED) {
+            w.check(
+                    "T",
+                    "the ball in as many shells that conduct as it does, mean of all",
+                    shells.applyAsDouble(k.value()),
+                    difference * (0.01 + biot.value() / 2),
+                    "the shells resist; by half the Biot number of the first difference at most");
+        }
     }
 
     private static WorkedExample sphere() {

@@ -171,7 +171,7 @@ final class DrinkExamples {
                         "T_f",
                         -2.0,
                         0.25,
-                        Map.of("v", 0.0603))
+                        Map.of("v", 0.0602))
                 .printed(
                         "Lange's Handbook of Chemistry, 15th ed., Table 5.13, ethanol, freezing points (converted to strength by"
                                 + " the formula of this example)",
@@ -179,7 +179,7 @@ final class DrinkExamples {
                         "T_f",
                         -5.0,
                         0.25,
-                        Map.of("v", 0.1409))
+                        Map.of("v", 0.1403))
                 .caution(
                         "A full bottle that freezes bursts, a sparkling one sooner: it holds pressure already. Set an alarm when a"
                                 + " bottle goes into a freezer, and do not open one that has frozen; let it thaw in a closed box.")
@@ -198,9 +198,10 @@ final class DrinkExamples {
         Term molar = w.given("M", "molar mass of ethanol", 0.04607, "kg/mol");
         Term rho = w.find(
                 "ρ",
-                "density of the mixture near 20 °C, a straight line",
+                "density of the mixture near 20 °C, a straight line close to OIV-MA-AS312-02, table I (984.71 at 10 % by"
+                        + " volume)",
                 "kg/m³",
-                number(998.2).minus(number(115).times(v)));
+                number(998.2).minus(number(132).times(v)));
         Term part = w.find("x", "ethanol by mass", "1", v.times(rhoE).over(rho));
         Term b = w.find(
                 "b",
@@ -349,19 +350,16 @@ final class DrinkExamples {
                 "step of temperature that breaks it",
                 "K",
                 strength.times(number(1).minus(poisson)).over(young.times(alpha)));
-        // The library's limit is that of soda-lime glass as it is; another strength or expansion moves it in
-        // proportion.
-        double scaled = ThermalShock.ALLOWABLE_QUENCH.value()
-                * (strength.value() / 40e6)
-                * (70e9 / young.value())
-                * (9e-6 / alpha.value());
-        w.check(
-                "ΔT",
-                "ThermalShock.ALLOWABLE_QUENCH of the library (measured on containers of soda-lime glass), in proportion to"
-                        + " strength, modulus and expansion",
-                scaled,
-                scaled / 3,
-                "known to a third either way");
+        if (w.isUnchanged()) {
+            double limit = ThermalShock.ALLOWABLE_QUENCH.value();
+            w.check(
+                    "ΔT",
+                    "ThermalShock.ALLOWABLE_QUENCH of the library (measured on containers of soda-lime glass; it says nothing"
+                            + " about another glass)",
+                    limit,
+                    limit / 3,
+                    "known to a third either way");
+        }
     }
 
     private static WorkedExample scald() {
@@ -388,13 +386,6 @@ final class DrinkExamples {
                         "Between {T_1} ({t_1}) and {T_2} ({t_2}): how long at {T}?",
                         "t",
                         Map.of("T_1", 60.0, "t_1", 5.0, "T_2", 65.0, "t_2", 2.0, "T", 62.0))
-                .remembered(
-                        "A. R. Moritz and F. C. Henriques, American Journal of Pathology 23 (1947)",
-                        "time in which skin is burnt through at {T}",
-                        "t",
-                        5,
-                        0.01,
-                        Map.of("T", 60.0))
                 .caution(
                         "Serve hot drinks below 60 °C to those who hold them badly, keep them from table edges and from children. A"
                                 + " burn: cool running water for twenty minutes, then a doctor. Tables are for adults and differ by two.")

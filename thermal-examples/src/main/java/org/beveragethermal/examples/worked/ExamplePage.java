@@ -2,7 +2,6 @@
 package org.beveragethermal.examples.worked;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.beveragethermal.examples.internal.Html;
@@ -91,8 +90,7 @@ final class ExamplePage {
 
     private String answer() {
         Value value = solution.value(example.asked());
-        return "<p class=\"answer\"><strong>Answer.</strong> " + symbol(value) + " = " + Html.text(value.text())
-                + "</p>\n";
+        return "<p class=\"answer\"><strong>Answer.</strong> " + equation(value) + "</p>\n";
     }
 
     private String checks() {
@@ -113,16 +111,17 @@ final class ExamplePage {
                 example.whatIfs().stream().map(this::whatIf).toList());
     }
 
-    private List<String> whatIf(Map<String, Double> change) {
-        Solution other = example.with(change);
-        String changed = change.keySet().stream().sorted().collect(Collectors.joining());
+    private List<String> whatIf(WhatIf change) {
+        Solution other = example.with(change.changes());
         return List.of(
-                symbol(other.value(changed)) + " = "
-                        + Html.text(other.value(changed).text()),
-                Html.text(solution.value(changed).text()),
-                symbol(other.value(example.asked())) + " = "
-                        + Html.text(other.value(example.asked()).text()),
-                Html.text(solution.value(example.asked()).text()));
+                equation(other.value(change.symbol())),
+                Html.text(solution.value(change.symbol()).text()),
+                equation(other.value(change.asked())),
+                Html.text(solution.value(change.asked()).text()));
+    }
+
+    private static String equation(Value value) {
+        return symbol(value) + " = " + Html.text(value.text());
     }
 
     private String published() {
@@ -158,10 +157,7 @@ final class ExamplePage {
         return IntStream.range(0, example.exercises().size())
                 .mapToObj(i -> {
                     Value value = solved.get(i).value(example.exercises().get(i).asked());
-                    return List.of(
-                            link(number + " " + (char) ('a' + i)),
-                            symbol(value) + " = " + Html.text(value.text()),
-                            Html.text(value.name()));
+                    return List.of(link(number + " " + (char) ('a' + i)), equation(value), Html.text(value.name()));
                 })
                 .toList();
     }

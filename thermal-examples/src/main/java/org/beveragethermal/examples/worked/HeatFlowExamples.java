@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import org.beveragethermal.core.correlation.Radiation;
 import org.beveragethermal.core.correlation.VerticalPlate;
+import org.beveragethermal.core.film.ConvectiveFilm;
 import org.beveragethermal.materials.air.DryAir;
 
 /** How much heat passes: through a wall, by free convection and radiation, along a handle, across a vacuum. */
 final class HeatFlowExamples {
 
     private static final String INCROPERA = "F. P. Incropera and D. P. DeWitt, Fundamentals of Heat and Mass Transfer";
-    private static final double GRAVITY = 9.81;
     private static final String UNIT_FILM = "W/(m² K)";
 
     private HeatFlowExamples() {}
@@ -163,7 +163,11 @@ final class HeatFlowExamples {
                 "Ra",
                 "Rayleigh number",
                 "1",
-                number(GRAVITY).times(delta).times(height.toThe(3)).times(pr).over(tf.times(nu.squared())));
+                number(ConvectiveFilm.GRAVITY)
+                        .times(delta)
+                        .times(height.toThe(3))
+                        .times(pr)
+                        .over(tf.times(nu.squared())));
         Term nusselt = w.find(
                 "Nu",
                 "Nusselt number by Churchill and Chu",
@@ -192,7 +196,7 @@ final class HeatFlowExamples {
                 "the library's VerticalPlate.churchillChu",
                 exact,
                 1e-9 * exact,
-                "the same law, written by others");
+                "the same law as the library codes it");
         double laminar = VerticalPlate.churchillChuLaminar(ra.value(), pr.value()) * k.value() / height.value();
         w.check(
                 "h_c",
@@ -308,7 +312,7 @@ final class HeatFlowExamples {
                         .label(178, 112, "vacuum: only radiation"))
                 .whatIf("ε_1", 0.9)
                 .whatIf("T_1", 95)
-                .whatIf("m", 0.25)
+                .whatIf("m", 0.25, "v")
                 .exercise(
                         "The silver has aged to {ε_1} on both walls. How much heat crosses?",
                         "Q",
@@ -335,9 +339,9 @@ final class HeatFlowExamples {
                                 "ε_2",
                                 0.05,
                                 "T_1",
-                                77 - 273.15,
+                                Kelvin.celsius(77),
                                 "T_2",
-                                300 - 273.15))
+                                Kelvin.celsius(300)))
                 .caution(
                         "Coffee that is kept hot scalds hours later; open the flask upright. A flask of glass can implode: no"
                                 + " ice cubes dropped in, no spoon.")

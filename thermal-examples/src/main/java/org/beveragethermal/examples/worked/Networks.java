@@ -33,13 +33,9 @@ final class Networks {
 
     private Networks() {}
 
-    private static NetworkSolver solver() {
-        return SOLVER;
-    }
-
     /** One node, one film. */
     static Trajectory oneNode(Node body, double conductance, double mediumC, double endS) {
-        return solver().solve(Network.of(List.of(body), List.of(film(body, conductance, mediumC))), endS);
+        return SOLVER.solve(Network.of(List.of(body), List.of(film(body, conductance, mediumC))), endS);
     }
 
     static Node body(double capacity, double celsius) {
@@ -74,12 +70,11 @@ final class Networks {
         Node second = Node.sensible("second", secondCapacity, Kelvin.of(secondC));
         double conductance = 1;
         double endS = 30 * Math.max(firstCapacity, secondCapacity) / conductance;
-        Trajectory run = solver().solve(
-                        Network.of(
-                                List.of(first, second),
-                                List.of(DirectPath.of(
-                                        "contact", first, second, "contact", HeatLaw.conductance(conductance)))),
-                        endS);
+        Trajectory run = SOLVER.solve(
+                Network.of(
+                        List.of(first, second),
+                        List.of(DirectPath.of("contact", first, second, "contact", HeatLaw.conductance(conductance)))),
+                endS);
         return celsius(run, first, endS);
     }
 
@@ -89,7 +84,7 @@ final class Networks {
         Node body = body(1, startC);
         Network first = Network.of(List.of(body), List.of(film(body, 1 / firstTauS, firstC)));
         Network second = first.withPaths(List.of(film(body, 1 / tauS, secondC)));
-        Trajectory run = solver().solve(List.of(new Phase(0, first), new Phase(firstS, second)), endS);
+        Trajectory run = SOLVER.solve(List.of(new Phase(0, first), new Phase(firstS, second)), endS);
         return celsius(run, body, endS);
     }
 
@@ -106,14 +101,8 @@ final class Networks {
                 .layer("sphere", radiusM, conductivity, conductivity / diffusivity, SHELLS)
                 .build("sphere", Kelvin.of(startC));
         double endS = 3 * radiusM * radiusM / diffusivity * (1 + conductivity / (h * radiusM));
-        Trajectory run = solver().solve(
-                        wetted(
-                                sphere.nodes(),
-                                sphere.paths(),
-                                sphere.outerSurface(),
-                                h * sphere.outerAreaM2(),
-                                mediumC),
-                        endS);
+        Trajectory run = SOLVER.solve(
+                wetted(sphere.nodes(), sphere.paths(), sphere.outerSurface(), h * sphere.outerAreaM2(), mediumC), endS);
         double sign = Math.signum(startC - mediumC);
         return run.firstCrossing(0, time -> sign * (sphere.middleK(run, time) - Kelvin.of(c)))
                 .orElseThrow();
@@ -131,14 +120,8 @@ final class Networks {
         LayerStack sphere = LayerStack.sphere(0)
                 .layer("sphere", radiusM, conductivity, conductivity / diffusivity, SHELLS)
                 .build("sphere", Kelvin.of(startC));
-        Trajectory run = solver().solve(
-                        wetted(
-                                sphere.nodes(),
-                                sphere.paths(),
-                                sphere.outerSurface(),
-                                h * sphere.outerAreaM2(),
-                                mediumC),
-                        s);
+        Trajectory run = SOLVER.solve(
+                wetted(sphere.nodes(), sphere.paths(), sphere.outerSurface(), h * sphere.outerAreaM2(), mediumC), s);
         return Kelvin.celsius(sphere.meanK("sphere", run, s));
     }
 
@@ -162,8 +145,8 @@ final class Networks {
                 .layer("above", depthM, conductivity, ANY_HEAT_CAPACITY, SLICES)
                 .farMedium("below", conductivity, ANY_HEAT_CAPACITY, timeS)
                 .build("ground", Kelvin.of(startC));
-        Trajectory run = solver().solve(
-                        wetted(ground.nodes(), ground.paths(), ground.innerSurface(), PERFECT_FILM, surfaceC), timeS);
+        Trajectory run = SOLVER.solve(
+                wetted(ground.nodes(), ground.paths(), ground.innerSurface(), PERFECT_FILM, surfaceC), timeS);
         return Kelvin.celsius(ground.outerEdgeK("above", run, timeS));
     }
 
@@ -191,7 +174,7 @@ final class Networks {
                         Boundary.constant("inside", Kelvin.of(insideC)),
                         "convection",
                         HeatLaw.conductance(hi * areaM2))));
-        Trajectory run = solver().solve(Network.of(wall.nodes(), paths), LONG_ENOUGH_S);
+        Trajectory run = SOLVER.solve(Network.of(wall.nodes(), paths), LONG_ENOUGH_S);
         double surfaceC = Kelvin.celsius(outer.surfaceTemperatureK(run.evaluate("outer", LONG_ENOUGH_S)));
         return ho * areaM2 * (outsideC - surfaceC);
     }
@@ -216,7 +199,7 @@ final class Networks {
                             : DirectPath.of(
                                     "along " + i, nodes.get(i - 1), node, "conduction", HeatLaw.conductance(along)));
         }
-        Trajectory run = solver().solve(Network.of(nodes, paths), LONG_ENOUGH_S);
+        Trajectory run = SOLVER.solve(Network.of(nodes, paths), LONG_ENOUGH_S);
         return 2 * along * (rootC - celsius(run, nodes.get(0), LONG_ENOUGH_S));
     }
 }

@@ -127,7 +127,7 @@ final class PlanningExamples {
                         .label(300, 170, "time")
                         .label(200, 70, "slope −1/τ"))
                 .whatIf("T_a", 4)
-                .whatIf("T_4", 16)
+                .whatIf("T_6", 12.5)
                 .exercise("The air was really at {T_a}. What is the time constant then?", "τ", Map.of("T_a", 5.5))
                 .exercise("The last reading was {T_7}. What is the time constant?", "τ", Map.of("T_7", 11.4))
                 .lesson(
@@ -341,10 +341,6 @@ final class PlanningExamples {
         Term tau2 = w.given("τ_2", "time constant in the bucket", 1000, "s");
         Term t2 = w.given("t_2", "time in the bucket", 600, "s");
         Term tw = w.given("T_w", "temperature wanted", 8, "°C");
-        solveStages(w, t0, tr, tau1, tb, tau2, t2, tw);
-    }
-
-    private static void solveStages(Working w, Term t0, Term tr, Term tau1, Term tb, Term tau2, Term t2, Term tw) {
         Term tm = w.find(
                 "T_m",
                 "temperature at which it must come into the bucket",

@@ -12,10 +12,6 @@ package org.beveragethermal.examples.worked;
  */
 record SecondMethod(Value first, String how, double value, double tolerance, String why) {
 
-    boolean agrees() {
-        return Math.abs(value - first.value()) <= tolerance;
-    }
-
     /** The other way's result as a quantity, to be written like the first. */
     Value second() {
         return new Value(first.symbol(), first.name(), value, first.unit(), false);

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.worked;
 
-import java.util.Locale;
+import static org.beveragethermal.examples.internal.SvgChart.px;
+
 import org.beveragethermal.examples.internal.Html;
 
 /**
@@ -87,16 +88,7 @@ final class Sketch {
     }
 
     Sketch label(double x, double y, String text) {
-        return label(x, y, text, "start");
-    }
-
-    Sketch middle(double x, double y, String text) {
-        return label(x, y, text, "middle");
-    }
-
-    private Sketch label(double x, double y, String text, String anchor) {
-        Sketch more = with("<text x=\"" + px(x) + "\" y=\"" + px(y) + "\" text-anchor=\"" + anchor + "\">"
-                + Html.text(text) + "</text>");
+        Sketch more = with("<text x=\"" + px(x) + "\" y=\"" + px(y) + "\">" + Html.text(text) + "</text>");
         return new Sketch(more.drawn, words.isEmpty() ? text : words + "; " + text);
     }
 
@@ -107,10 +99,5 @@ final class Sketch {
                 + "\" role=\"img\" aria-label=\"" + Html.text("Sketch of: " + title + ". Labels: " + words)
                 + "\" font-family=\"sans-serif\" font-size=\"12\">\n<rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n"
                 + drawn + "</svg>\n";
-    }
-
-    private static String px(double length) {
-        String text = String.format(Locale.ROOT, "%.1f", length);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

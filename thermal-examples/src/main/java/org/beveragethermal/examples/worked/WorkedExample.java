@@ -16,7 +16,7 @@ import java.util.function.Function;
  * @param method how it is worked
  * @param sketch the drawing, from the solution
  * @param asked symbol of the answer
- * @param whatIfs changes of given values to look at
+ * @param whatIfs given values to change, and what to look at then
  * @param exercises questions for the reader
  * @param published printed answers to questions of the kind
  * @param cautions what can hurt someone who tries it
@@ -30,7 +30,7 @@ record WorkedExample(
         Consumer<Working> method,
         Function<Solution, Sketch> sketch,
         String asked,
-        List<Map<String, Double>> whatIfs,
+        List<WhatIf> whatIfs,
         List<Exercise> exercises,
         List<Published> published,
         List<String> cautions,
@@ -60,7 +60,7 @@ record WorkedExample(
         private Consumer<Working> method = working -> {};
         private Function<Solution, Sketch> sketch = solution -> Sketch.empty();
         private String asked = "";
-        private final List<Map<String, Double>> whatIfs = new ArrayList<>();
+        private final List<WhatIf> whatIfs = new ArrayList<>();
         private final List<Exercise> exercises = new ArrayList<>();
         private final List<Published> published = new ArrayList<>();
         private final List<String> cautions = new ArrayList<>();
@@ -87,8 +87,14 @@ record WorkedExample(
             return this;
         }
 
+        /** Another value, and what the answer is then; stands after {@link #worked}, which says what is asked. */
         Builder whatIf(String symbol, double value) {
-            whatIfs.add(Map.of(symbol, value));
+            return whatIf(symbol, value, asked);
+        }
+
+        /** The same where another quantity than the answer of the example is of interest. */
+        Builder whatIf(String symbol, double value, String of) {
+            whatIfs.add(new WhatIf(symbol, value, of));
             return this;
         }
 

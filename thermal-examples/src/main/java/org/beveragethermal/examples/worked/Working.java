@@ -44,6 +44,11 @@ final class Working {
                 working.given, working.steps, working.checks, working.values, Optional.ofNullable(working.figure));
     }
 
+    /** Whether all values are those of the example. */
+    boolean isUnchanged() {
+        return changes.isEmpty();
+    }
+
     Term given(String symbol, String name, double value, String unit) {
         unused.remove(symbol);
         Value quantity = new Value(symbol, name, changes.getOrDefault(symbol, value), unit, true);

@@ -124,33 +124,6 @@ class CommandRefusalsTest {
     @TempDir
     Path directory;
 
-    @ParameterizedTest
-    @CsvSource({"predict, 4", "ice, 7", "fit, 3"})
-    void everyMissingArgumentIsNamed(String command, int required) {
-        List<String> line = Objects.requireNonNull(LINES.get(command));
-        int refused = 0;
-        for (int i = command.equals("fit") ? 2 : 1; i < line.size(); i += 2) {
-            List<String> without = new ArrayList<>(line);
-            without.subList(i, i + 2).clear();
-            // What may be left out would be computed; those lines are answered elsewhere.
-            if (isRequired(command, line.get(i))) {
-                run(without).assertRefused(ExitStatus.USAGE, command + ":", line.get(i), "--help");
-                refused++;
-            }
-        }
-        assertThat(refused).isEqualTo(required);
-        run(List.of(command)).assertRefused(ExitStatus.USAGE, "Missing required");
-    }
-
-    private static boolean isRequired(String command, String option) {
-        List<String> of = switch (command) {
-            case "predict" -> List.of("--vessel", "--drink", "--from", "--through");
-            case "ice" -> List.of("--vessel", "--drink", "--from", "--high", "--ready", "--until", "--air");
-            default -> List.of("--vessel", "--drink", "--in");
-        };
-        return of.contains(option);
-    }
-
     /** Each option in turn has each wrong value; none is passed over, none breaks a line or a program. */
     @ParameterizedTest
     @ValueSource(strings = {"predict", "ice", "fit"})

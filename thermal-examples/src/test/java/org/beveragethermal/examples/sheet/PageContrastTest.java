@@ -3,6 +3,7 @@ package org.beveragethermal.examples.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.examples.internal.Wcag.contrast;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -48,22 +49,6 @@ class PageContrastTest {
                 .results()
                 .forEach(m -> colours.put(m.group(1), m.group(2)));
         return colours;
-    }
-
-    private static double luminance(String colour) {
-        double[] weights = {0.2126, 0.7152, 0.0722};
-        double sum = 0;
-        for (int i = 0; i < 3; i++) {
-            double part = Integer.parseInt(colour.substring(1 + 2 * i, 3 + 2 * i), 16) / 255.0;
-            sum += weights[i] * (part <= 0.04045 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4));
-        }
-        return sum;
-    }
-
-    private static double contrast(String one, String other) {
-        double a = luminance(one);
-        double b = luminance(other);
-        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 
     /** The ends of the scale by its definition, 21 and 1; and 4.54 of #767676 on white, from memory the darkest grey that is often cited. */

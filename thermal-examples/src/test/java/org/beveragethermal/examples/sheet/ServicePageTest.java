@@ -3,10 +3,15 @@ package org.beveragethermal.examples.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.beveragethermal.service.plan.PlanTexts;
 import org.junit.jupiter.api.Test;
@@ -84,6 +89,28 @@ class ServicePageTest {
                 assertThat(ids).contains(" id=\"" + id + "\"");
             }
         }
+    }
+
+    /** A range that begins between two marks, below zero and above it. */
+    @Test
+    void marksOfTheAxisAreWholeAndZeroHasNoSign() {
+        assertThat(CourseDrawing.ticks(-4.9, 11)).hasToString("[0, 5, 10]");
+        assertThat(CourseDrawing.ticks(-0.5, 3.5)).hasToString("[0]");
+        assertThat(CourseDrawing.ticks(-12, -0.1)).hasToString("[-10, -5]");
+        assertThat(CourseDrawing.ticks(0, 5)).hasToString("[0, 5]");
+    }
+
+    /** What is said of intervals is what the page of measured runs says. */
+    @Test
+    void saysThatItsIntervalsAreTooNarrow() throws IOException {
+        Path measured = Path.of("..", "thermal-core", "docs", "measured.md");
+        assertThat(measured).content(StandardCharsets.UTF_8).startsWith("# Predicted and measured\n");
+        Matcher all = Pattern.compile("(?m)^\\| all \\| (\\d+) \\|.*\\| \\**(\\d+)\\** \\([^|]*\\|$")
+                .matcher(Files.readString(measured));
+        assertThat(all.find()).isTrue();
+        assertThat(WORDS)
+                .contains("90 % interval (see the end)")
+                .contains("of " + all.group(1) + " measured rows " + all.group(2) + " lie inside");
     }
 
     @Test

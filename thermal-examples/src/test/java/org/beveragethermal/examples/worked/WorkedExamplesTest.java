@@ -73,12 +73,13 @@ class WorkedExamplesTest {
         WorkedExample example = example(name);
         Stream.of(
                         Stream.of(Map.<String, Double>of()),
-                        example.whatIfs().stream(),
+                        example.whatIfs().stream().map(WhatIf::changes),
                         example.exercises().stream().map(Exercise::changes))
                 .flatMap(each -> each)
                 .forEach(changes -> assertThat(solved(example, changes).checks())
                         .as("%s with %s", name, changes)
-                        .isNotEmpty()
+                        // Of other glasses than that of the example the library has no limit.
+                        .hasSizeGreaterThanOrEqualTo(name.equals("thermal-shock") && !changes.isEmpty() ? 0 : 1)
                         .allSatisfy(check -> assertThat(check.value())
                                 .as("%s by %s", check.first().symbol(), check.how())
                                 .isCloseTo(check.first().value(), within(check.tolerance()))));
@@ -88,9 +89,8 @@ class WorkedExamplesTest {
     @MethodSource("names")
     void everyWhatIfAndExerciseChangesTheQuestion(String name) {
         WorkedExample example = example(name);
-        double answer = solved(example, Map.of()).value(example.asked()).value();
+        Solution own = solved(example, Map.of());
         for (Exercise exercise : example.exercises()) {
-            Solution own = solved(example, Map.of());
             exercise.changes()
                     .forEach((symbol, value) -> assertThat(own.value(symbol))
                             .satisfies(given ->
@@ -102,9 +102,9 @@ class WorkedExamplesTest {
                     .isNotEqualTo(own.value(exercise.asked()).value());
         }
         assertThat(example.whatIfs())
-                .as("changes with an effect on the answer, %s", answer)
-                .anyMatch(
-                        change -> solved(example, change).value(example.asked()).value() != answer);
+                .allMatch(change ->
+                        solved(example, change.changes()).value(change.asked()).value()
+                                != own.value(change.asked()).value());
     }
 
     /** Figures of others, each worked by the method of the example with the data there. */
@@ -128,6 +128,34 @@ class WorkedExamplesTest {
                     .within(printed.tolerance())
                     .check(found.value());
         }
+    }
+
+    /** What the rule of Bi ≤ 0.1 is for: beyond it one temperature is off by several per cent of the difference that is left. */
+    @Test
+    void shellsDifferFromOneTemperatureWhereTheBiotNumberIsLarge() {
+        WorkedExample example = example("one-temperature");
+        List<Solution> large = Stream.concat(
+                        example.whatIfs().stream().map(WhatIf::changes),
+                        example.exercises().stream().map(Exercise::changes))
+                .map(changes -> solved(example, changes))
+                .filter(solution -> solution.value("Bi").value() > CoolingExamples.LUMPED)
+                .toList();
+        assertThat(large).hasSizeGreaterThanOrEqualTo(4).allSatisfy(solution -> {
+            double k = solution.value("k").value();
+            double drink = solution.value("T_d").value();
+            double shells = Networks.sphereMean(
+                    solution.value("D").value() / 2,
+                    k,
+                    k / (solution.value("ρ").value() * solution.value("c").value()),
+                    solution.value("h").value(),
+                    solution.value("T_0").value(),
+                    drink,
+                    solution.value("t").value());
+            double left = solution.value("T").value() - drink;
+            assertThat(Math.abs((shells - drink) / left - 1))
+                    .as("at a Biot number of %s", solution.value("Bi").value())
+                    .isGreaterThan(0.03);
+        });
     }
 
     /** Answers to exercises once more, by formulas that are typed here and share no code with the examples. */

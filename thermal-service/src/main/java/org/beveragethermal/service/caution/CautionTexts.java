@@ -63,13 +63,32 @@ public final class CautionTexts {
      * @return some sentences
      */
     public String of(Caution caution) {
+        return caution.isCrossed() ? body(caution) + " " + deference() : body(caution);
+    }
+
+    /**
+     * A caution in words, without to whom it defers: for a list of cautions that says it once, by {@link #deference}.
+     *
+     * @param caution the caution
+     * @return some sentences
+     */
+    public String body(Caution caution) {
         if (!caution.isCrossed()) {
             return format(caution.code() + ".kept", caution.arguments());
         }
-        String body = format(key(caution.rule(), caution.signal()), caution.arguments());
-        return Stream.of(signal(caution.signal()) + ": " + body, when(caution), plain("defer"))
+        String what = format(key(caution.rule(), caution.signal()), caution.arguments());
+        return Stream.of(signal(caution.signal()) + ": " + what, when(caution))
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
+    }
+
+    /**
+     * To whom every caution defers. Whoever shows {@linkplain #body bodies} shows it beside them.
+     *
+     * @return one sentence
+     */
+    public String deference() {
+        return plain("defer");
     }
 
     /**

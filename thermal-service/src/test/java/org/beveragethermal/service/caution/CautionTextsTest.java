@@ -131,6 +131,17 @@ class CautionTextsTest {
         assertThat(used).isEqualTo(texts);
     }
 
+    /** A list says once to whom its cautions defer; put together again it is the text. */
+    @Test
+    void aTextIsItsBodyAndToWhomItDefers() {
+        CautionTexts texts = CautionTexts.in(Locale.ROOT);
+        for (Caution caution : many()) {
+            assertThat(texts.body(caution)).doesNotContain("Local codes");
+            assertThat(texts.of(caution))
+                    .isEqualTo(texts.body(caution) + (caution.isCrossed() ? " " + texts.deference() : ""));
+        }
+    }
+
     @Test
     void aTranslationIsFoundByItsLanguage() {
         Caution caution = Cautions.ofPlunge(CautionSubject.of(BOTTLE), celsius(20), celsius(70))

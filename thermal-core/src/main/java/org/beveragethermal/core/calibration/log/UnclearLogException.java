@@ -32,12 +32,15 @@ public final class UnclearLogException extends IllegalArgumentException {
 
     /** What has to be answered. */
     private final Question question;
+    /** What is unclear. */
+    private final String reason;
     /** Possible answers. */
     private final String[] choices;
 
     UnclearLogException(Question question, String message, String... choices) {
         super(choices.length == 0 ? message : message + "; choose " + String.join(" or ", choices));
         this.question = question;
+        this.reason = message;
         this.choices = choices.clone();
     }
 
@@ -48,6 +51,15 @@ public final class UnclearLogException extends IllegalArgumentException {
      */
     public Question question() {
         return question;
+    }
+
+    /**
+     * What is unclear: the message without the possible answers, for whoever words these in another way.
+     *
+     * @return half a sentence
+     */
+    public String reason() {
+        return reason;
     }
 
     /**
