@@ -94,7 +94,9 @@ class CorrelationsInUseTest {
         assertThat(equinox).isCloseTo(0, within(0.01));
         double noon = SolarPosition.elevation(0, equinox, 12);
         assertThat(noon).isCloseTo(Math.PI / 2, within(0.01));
-        assertThat(ClearSky.beam(81, false, noon)).isGreaterThan(ClearSky.diffuse(81, false, noon)).isLessThan(1361);
+        assertThat(ClearSky.beam(81, false, noon))
+                .isGreaterThan(ClearSky.diffuse(81, false, noon))
+                .isLessThan(1361);
         assertThat(SkyRadiation.clearSky(288.15, 283.15)).isLessThan(288.15).isGreaterThan(SkyRadiation.swinbank(260));
     }
 }

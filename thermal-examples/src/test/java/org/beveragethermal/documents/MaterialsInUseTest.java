@@ -67,7 +67,8 @@ class MaterialsInUseTest {
         Unit<SpecificEnthalpy> enthalpy = ThermalUnits.JOULE_PER_KILOGRAM;
         Unit<Irradiance> irradiance = ThermalUnits.WATT_PER_SQUARE_METRE;
         assertThat(List.of(density, viscosity, heatCapacity, enthalpy, irradiance))
-                .allSatisfy(unit -> assertThat(unit.getSystemUnit().isCompatible(unit)).isTrue())
+                .allSatisfy(unit ->
+                        assertThat(unit.getSystemUnit().isCompatible(unit)).isTrue())
                 .extracting(unit -> unit.getDimension())
                 .doesNotHaveDuplicates();
     }

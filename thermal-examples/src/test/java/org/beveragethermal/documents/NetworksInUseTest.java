@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.beveragethermal.core.batch.BatchLaw;
+import org.beveragethermal.core.batch.BatchNetwork;
+import org.beveragethermal.core.batch.BatchSamples;
+import org.beveragethermal.core.batch.BatchSolver;
 import org.beveragethermal.core.network.Account;
 import org.beveragethermal.core.network.AmountWeight;
 import org.beveragethermal.core.network.Boundary;
@@ -101,7 +105,8 @@ class NetworksInUseTest {
     @Test
     void slopesInFactorsAndInTheStart() {
         Node body = Node.sensible("body", CAPACITY, START);
-        Path film = DirectPath.of("film", body, Boundary.constant("room", ROOM), "convection", HeatLaw.conductance(CONDUCTANCE))
+        Path film = DirectPath.of(
+                        "film", body, Boundary.constant("room", ROOM), "convection", HeatLaw.conductance(CONDUCTANCE))
                 .scaledBy("film");
         Network network = Network.of(List.of(body), List.of(film));
         Trajectory run = NetworkSolver.standard().withToleranceK(1e-6).solve(network, 3600);
@@ -146,6 +151,30 @@ class NetworksInUseTest {
     }
 
     @Test
+    void aLawForManyBodiesAtOnce() {
+        BatchLaw newton = (fromK, toK, watts, perFrom, perTo, n) -> {
+            for (int i = 0; i < n; i++) {
+                watts[i] = CONDUCTANCE * (fromK[i] - toK[i]);
+                perFrom[i] = CONDUCTANCE;
+                perTo[i] = -CONDUCTANCE;
+            }
+        };
+        BatchNetwork network = BatchNetwork.builder()
+                .node("body")
+                .boundary("room")
+                .link("film", "body", "room", newton)
+                .build();
+        BatchSamples samples = network.samples(3)
+                .capacityJPerK("body", CAPACITY)
+                .startK("body", 293.15, 294.15, START)
+                .boundaryK("room", ROOM)
+                .build();
+        double[] seconds = BatchSolver.standard().timesToS(samples, "body", 283.15, 50_000);
+        assertThat(seconds[2]).isCloseTo(CAPACITY / CONDUCTANCE * Math.log((START - ROOM) / 5), within(5.0));
+        assertThat(seconds).isSorted();
+    }
+
+    @Test
     void aChangeBetweenTwoRunsMixesWhatWasLayered() {
         Node warm = Node.sensible("warm", CAPACITY, START);
         Node cold = Node.sensible("cold", CAPACITY, ROOM);
@@ -156,7 +185,9 @@ class NetworksInUseTest {
         };
         Network network = Network.of(List.of(warm, cold), List.of());
         Trajectory run = NetworkSolver.standard()
-                .solve(List.of(new Phase(0, network, List.of()), new Phase(60, network, List.of(mixing, heating))), 120);
+                .solve(
+                        List.of(new Phase(0, network, List.of()), new Phase(60, network, List.of(mixing, heating))),
+                        120);
         double mixed = (START + ROOM) / 2;
         assertThat(run.temperatureK(cold, 100)).isCloseTo(mixed, within(1e-9));
         assertThat(run.temperatureK(warm, 100)).isCloseTo(mixed + 1, within(1e-9));

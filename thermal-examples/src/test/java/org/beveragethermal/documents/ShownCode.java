@@ -50,8 +50,7 @@ record ShownCode(List<String> errors, Set<String> usedTypes) {
             files.getJavaFileObjectsFromPaths(javaFiles(sourceRoots)).forEach(units::add);
             snippets.forEach(snippet -> units.add(new InMemory(snippet)));
             List<String> options = List.of("-proc:none", "-nowarn", "-cp", System.getProperty("java.class.path", ""));
-            JavacTask task =
-                    (JavacTask) compiler.getTask(new StringWriter(), files, messages, options, null, units);
+            JavacTask task = (JavacTask) compiler.getTask(new StringWriter(), files, messages, options, null, units);
             List<CompilationUnitTree> trees = new ArrayList<>();
             task.parse().forEach(trees::add);
             task.analyze();

@@ -29,8 +29,7 @@ record Snippet(String name, String packageName, String statements, Set<String> i
     private static final Pattern TYPE = Pattern.compile("(?<![\\w.])[A-Z]\\w*");
 
     /** What snippets take as given. A snippet's own declaration comes first. */
-    private static final String GIVEN =
-            """
+    private static final String GIVEN = """
             FilledVessel bottle, wine, tumbler, tea;
             Surroundings refrigerator, ice, iceWater, freezer, sideboard, sleeve;
             Air terrace, room, kitchen, shade;
