@@ -94,19 +94,19 @@ record ShownCode(List<String> errors, Set<String> usedTypes) {
         @Override
         public @Nullable Void visitIdentifier(IdentifierTree node, @Nullable Void nothing) {
             note();
-            return super.visitIdentifier(node, nothing);
+            return super.visitIdentifier(node, null);
         }
 
         @Override
         public @Nullable Void visitMemberSelect(MemberSelectTree node, @Nullable Void nothing) {
             note();
-            return super.visitMemberSelect(node, nothing);
+            return super.visitMemberSelect(node, null);
         }
 
         @Override
         public @Nullable Void visitMemberReference(MemberReferenceTree node, @Nullable Void nothing) {
             note();
-            return super.visitMemberReference(node, nothing);
+            return super.visitMemberReference(node, null);
         }
 
         private void note() {
