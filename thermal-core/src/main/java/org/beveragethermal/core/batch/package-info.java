@@ -28,8 +28,8 @@
  *         .samples(4)
  *         .startK("vessel contents", startsK)
  *         .startK("vessel wall 1", startsK)
- *         .multiplier(Multipliers.INSIDE_FILM, inside)
- *         .multiplier(Multipliers.AIR_FILM, air)
+ *         .multiplier(Multipliers.INSIDE_FILM, insideFactors)
+ *         .multiplier(Multipliers.AIR_FILM, airFactors)
  *         .build();
  * double[] seconds = BatchSolver.standard().timesToS(samples, "vessel contents", 282.15, 50_000);
  * }</pre>

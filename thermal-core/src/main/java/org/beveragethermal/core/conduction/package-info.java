@@ -14,7 +14,10 @@
  *         .layer("glass", 0.0035, 1.05, 2.1e6, 8)
  *         .layer("foam", 0.005, 0.045, 1.8e5, 10)
  *         .build("wall", 281.15);
- * Path outside = JunctionPath.of("outside", wall.outerSurface(), Link.of(air, "convection", HeatLaw.conductance(8 * wall.outerAreaM2())));
+ * Path outside = JunctionPath.of(
+ *         "outside",
+ *         wall.outerSurface(),
+ *         JunctionPath.Link.of(air, "convection", HeatLaw.conductance(8 * wall.outerAreaM2())));
  * }</pre>
  *
  * <p>A {@link org.beveragethermal.core.conduction.Layer} is what one says of a layer before it has a place; vessels in scenes are

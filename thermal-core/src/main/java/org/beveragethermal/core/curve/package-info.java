@@ -11,8 +11,8 @@
  * <pre>{@code
  * CoolingCurve curve = VesselCurve.of(bottle, refrigerator).prepare(celsius(6), celsius(24));
  * if (curve.timeTo(celsius(21), celsius(9)) instanceof CurveTime.Reached reached) {
- *     answer = "ready after " + reached.after().toMinutes() + " min, give or take "
- *             + reached.error().toSeconds() + " s";
+ *     System.out.println("ready after " + reached.after().toMinutes() + " min, give or take "
+ *             + reached.error().toSeconds() + " s");
  * }
  * Quantity<Temperature> afterAnHour = curve.temperatureAfter(celsius(21), Duration.ofHours(1));
  * double seconds = curve.timeS(294.15, 282.15);

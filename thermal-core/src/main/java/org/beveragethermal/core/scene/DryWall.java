@@ -14,6 +14,8 @@ import org.beveragethermal.materials.vessel.Vessel;
  *
  * <p>Only of open vessels, which are poured half full or less and stand in air. A bottle is full up to its neck: of one of 750 mL the
  * neck above the drink is a twentieth of the wall, and it counts with the drink whole.
+ *
+ * <p>Theory manual, equation (1.7).
  */
 final class DryWall {
 

@@ -16,7 +16,7 @@
  * AimAnswer answer = PouringAim.of(glass).aim(Wanted.between(celsius(8), celsius(12)));
  * if (answer instanceof AimAnswer.Aim aim) {
  *     Quantity<Temperature> bottle = glass.beforePouring(
- *             celsiusOf(aim.pouringK()), celsius(27), Duration.ofSeconds(5), centimetres(10));
+ *             kelvins(aim.pouringK()), celsius(27), Duration.ofSeconds(5), centimetres(10));
  * }
  * LastGlass.Evening evening = LastGlass.of(bottle, sleeve, glass).pouredAt(List.of(Duration.ZERO, Duration.ofMinutes(40)));
  * }</pre>

@@ -49,7 +49,7 @@
  * each opens surroundings of its own: two sleeves in one box are two boxes.
  *
  * <pre>{@code
- * Sleeve sleeve = Sleeve.around(bottle, millimetres(200), celsius(22), terrace, Layer.of(Solids.neopreneFoam(), millimetres(4)));
+ * Sleeve sleeve = Sleeve.around(bottle.vessel(), millimetres(200), celsius(22), terrace, Layer.of(Solids.neopreneFoam(), millimetres(4)));
  * WalledCooler cooler = WalledCooler.doubleWalled(
  *         millimetres(100), millimetres(210), Solids.polypropylene(), millimetres(2),
  *         wattsPerSquareMetreKelvin(6), celsius(22), terrace);

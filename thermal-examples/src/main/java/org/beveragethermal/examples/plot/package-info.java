@@ -7,7 +7,7 @@
  * <p><b>Use.</b> One factory of {@link org.beveragethermal.examples.plot.Plot} for each kind of result; what comes out is SVG or PNG.
  *
  * <pre>{@code
- * FitResult result = Fit.builder()...build().run();
+ * FitResult result = fit.run();
  * String svg = Plot.prediction("bottle in our refrigerator", timesS, result.band("Tuesday", 0.95), observations).svg();
  * byte[] png = Plot.residuals("the same", result.residuals()).png();
  * Plot.profile("film outside", result.profile(Multipliers.AIR_FILM, 0.95)).svg();
