@@ -141,7 +141,7 @@ final class Commands {
             statuses.append("  ")
                     .append(status.number())
                     .append("  ")
-                    .append(status.label())
+                    .append(status.meaning())
                     .append('\n');
         }
         return text.toString().replace("\r\n", "\n") + statuses;
