@@ -328,7 +328,9 @@ final class FitCommand implements Question {
         notes.add("A factor of 1 is the library's law as published. Intervals are by linearisation.");
         String headline = good
                 ? "The log is described by the factor and the start below."
-                : "The log does not tell the factor and the start reliably (see below).";
+                : contradicted
+                        ? "The log contradicts the model of this vessel in this place, whatever the factor (see below)."
+                        : "The log does not tell the factor and the start reliably (see below).";
         return new Answer("fit", good ? ExitStatus.DONE : ExitStatus.NO, headline, List.of(parameters, quality), notes);
     }
 
