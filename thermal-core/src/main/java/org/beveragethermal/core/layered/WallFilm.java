@@ -10,8 +10,9 @@ import org.beveragethermal.core.network.SmoothFunction;
  * wall surface, to the heat it takes and the deficit it carries on.
  *
  * <p>After Squire and Eckert, with coefficients of ours, the volume flow per length of wall is M = g (Δρ/ρ) δ³/(4 ν) and the deficit of heat
- * it carries D = ρ c M ΔT/4; the flux at the wall is q = k ΔT/δ. Their profile (1 − y/2δ)² has 4.5 and 0.4 for 4 and 1/4, and a film
- * that carries 9 % more. So δ³ = 16 ν D/(ρ c ΔT g Δρ/ρ), and
+ * it carries D = ρ c M ΔT/4; the flux at the wall is q = k ΔT/δ. With the 4 a film at rest beside a core of steady gradient is exactly the
+ * buoyancy layer of theory; their profile (1 − y/2δ)² has 4.5 and 0.4 for 4 and 1/4, carries 9 % more on a plate of one temperature and misses
+ * that. So δ³ = 16 ν D/(ρ c ΔT g Δρ/ρ), and
  * in a core of one temperature dD/dx = q integrates to D^(4/3) = D₀^(4/3) + (4/3) c x, with c = k^(4/3) ΔT^(4/3) (g (Δρ/ρ)/(16 ν
  * α))^(1/3). A core that is stratified gives back ρ c M dT/dx. The film never grows thicker than a third of the radius, where
  * conduction takes over. ΔT is counted from the core between the films, which differs from the slice's mean by what the film
