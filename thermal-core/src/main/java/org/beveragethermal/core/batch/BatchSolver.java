@@ -175,9 +175,14 @@ public final class BatchSolver {
             int last = Math.min(samples.count(), from + BLOCK);
             blocks.add(CompletableFuture.runAsync(
                     () -> {
-                        progress.require();
-                        run.get().run(first, last);
-                        progress.finished(last - first);
+                        progress.require(first);
+                        try {
+                            run.get().run(first, last);
+                            progress.finished(last - first);
+                        } catch (RuntimeException failure) {
+                            progress.failed(first);
+                            throw failure;
+                        }
                     },
                     executor));
         }
@@ -189,30 +194,40 @@ public final class BatchSolver {
             progress.cancel(true);
             Thread.currentThread().interrupt();
         } catch (ExecutionException failure) {
-            progress.require();
+            progress.require(0);
             if (failure.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
             throw new CompletionException(failure.getCause());
         }
-        progress.require();
+        progress.require(0);
     }
 
-    /** How many samples are finished, and whether the rest was cancelled. */
+    /** How many samples are finished, and whether the rest was cancelled or makes no sense any more. */
     private final class Progress {
 
         private final int count;
         private int finished;
         private @Nullable RunCancelledException cancelled;
+        /** First sample of the earliest block that failed. What stands before it is run still, so that the same failure is reported on any number of threads. */
+        private int firstFailed = Integer.MAX_VALUE;
 
         private Progress(int count) {
             this.count = count;
         }
 
-        private synchronized void require() {
+        /** Whether a block is still to be run. */
+        private synchronized void require(int first) {
             if (cancelled != null) {
                 throw cancelled;
             }
+            if (first > firstFailed) {
+                throw new RunCancelledException(finished, count, false);
+            }
+        }
+
+        private synchronized void failed(int first) {
+            firstFailed = Math.min(firstFailed, first);
         }
 
         private synchronized void finished(int more) {

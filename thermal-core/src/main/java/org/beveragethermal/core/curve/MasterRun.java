@@ -165,6 +165,7 @@ final class MasterRun {
         double[] logs = new double[STARTS];
         double[] lags = new double[STARTS];
         double settling = 0;
+        int settled = 0;
         for (int s = 0; s < STARTS; s++) {
             double start = start(s);
             logs[s] = Math.log(start);
@@ -173,12 +174,13 @@ final class MasterRun {
             double early = DistanceTable.inverse(times, times.timeS(start) + lags[s], start);
             double part = early > nearK ? laterS(uniform, times, start, early) / lags[s] : 1;
             if (part > 0 && part < 1) {
-                settling += -lags[s] / Math.log1p(-part) / STARTS;
+                settling -= lags[s] / Math.log1p(-part);
+                settled++;
             }
         }
         return new StartLag(
                 CubicTable.of(nearK, farK, BITS, distance -> Math.max(0, interpolated(logs, lags, Math.log(distance)))),
-                Math.max(SOONEST_S, settling));
+                Math.max(SOONEST_S, settling / Math.max(1, settled)));
     }
 
     private double start(double s) {

@@ -5,6 +5,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.internal.Steadiness;
@@ -113,7 +116,7 @@ public final class VesselCurve {
      * @param farthest the temperature farther from it
      * @return the curve for vessels that start uniform
      * @throws IllegalArgumentException if a temperature is outside the range of the liquid, both are not on one side of where the drink
-     *     tends to in this order, something in the surroundings varies in time or has a state of its own (a bath that warms, ice
+     *     tends to in this order, a multiplier acts on no law of this vessel here, something in the surroundings varies in time or has a state of its own (a bath that warms, ice
      *     that melts), or the temperature does not run one way
      * @throws org.beveragethermal.core.solver.SolverException if a run fails
      */
@@ -144,6 +147,14 @@ public final class VesselCurve {
                     + ": one curve holds only where surroundings never change; predict the run itself instead");
         }
         List<Path> paths = first.trajectory().paths(0);
+        Set<String> known = paths.stream()
+                .flatMap(path -> path.multipliers().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        for (String name : multipliers.keySet()) {
+            if (!known.contains(name)) {
+                throw new IllegalArgumentException("multiplier " + name + ": expected one of " + known);
+            }
+        }
         new Steadiness(paths, NodeRate.STEADY).require(multipliers);
     }
 }

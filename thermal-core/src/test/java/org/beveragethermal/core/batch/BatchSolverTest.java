@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
@@ -179,6 +180,55 @@ class BatchSolverTest {
             assertThat(readings[s][1]).isCloseTo(SOLVER.temperaturesK(samples, "liquid", 4000)[s][0], within(1e-3));
             assertThat(readings[s][0]).isEqualTo(samples.startK(0, s));
         }
+    }
+
+    /** The law fails for some samples: the earliest is reported on any executor, blocks behind it are not begun, and the solver goes on to work. */
+    @Test
+    void afterAFailureWhatStandsBehindIsNotRun() {
+        int count = 100_000;
+        double[] starts = new double[count];
+        Arrays.setAll(starts, s -> s < 60_000 ? 290 : 330 + s / 1e4);
+        AtomicLong most = new AtomicLong();
+        BatchLaw picky = (from, to, watts, perFrom, perTo, n) -> {
+            for (int i = 0; i < n; i++) {
+                if (from[i] > 320) {
+                    most.accumulateAndGet((long) (1e4 * (from[i] - 330)), Math::max);
+                    throw new IllegalStateException("law at " + from[i] + " K");
+                }
+                watts[i] = from[i] - to[i];
+                perFrom[i] = 1;
+                perTo[i] = -1;
+            }
+        };
+        BatchSamples samples = oneNode(picky)
+                .samples(count)
+                .capacityJPerK("drink", 3000)
+                .startK("drink", starts)
+                .boundaryK("air", 275)
+                .build();
+        ExecutorService executor = Executors.newFixedThreadPool(3);
+        try {
+            for (BatchSolver solver : List.of(SOLVER, SOLVER.on(executor))) {
+                most.set(0);
+                assertThatThrownBy(() -> solver.timesToS(samples, "drink", TARGET_K, 1e5))
+                        .isInstanceOf(IllegalStateException.class)
+                        .hasMessageContaining("law at 33");
+                assertThat(most.get()).isLessThan(90_000);
+            }
+        } finally {
+            executor.shutdown();
+        }
+        assertThat(SOLVER.timesToS(
+                                oneNode(picky)
+                                        .samples(1)
+                                        .capacityJPerK("drink", 3000)
+                                        .startK("drink", 290)
+                                        .boundaryK("air", 275)
+                                        .build(),
+                                "drink",
+                                TARGET_K,
+                                1e5)[0])
+                .isCloseTo(3000 * Math.log(15 / (TARGET_K - 275)), within(1.0));
     }
 
     @Test

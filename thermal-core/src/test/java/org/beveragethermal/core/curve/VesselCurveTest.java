@@ -96,6 +96,15 @@ class VesselCurveTest {
     }
 
     @Test
+    void aFactorThatActsOnNothingIsRefused() {
+        VesselCurve curve = VesselCurve.of(BOTTLE, Air.at(celsius(22))).withMultipliers(Map.of("air flim", 1.3));
+        assertThatThrownBy(() -> curve.prepare(celsius(20), celsius(5)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("air flim")
+                .hasMessageContaining(Multipliers.AIR_FILM);
+    }
+
+    @Test
     void whatIsNotSteadyIsRefused() {
         VesselCurve swinging =
                 VesselCurve.of(BOTTLE, Refrigerator.cycling(celsius(5), kelvinDifference(2), Duration.ofMinutes(40)));
