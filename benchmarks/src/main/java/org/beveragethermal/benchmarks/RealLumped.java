@@ -36,7 +36,7 @@ record RealLumped(Network network, Node drink) {
     private static final double WANTED_K = 283.15;
     private static final double END_S = 8 * 3600;
     private static final double REFERENCE_K = 1e-9;
-    private static final Method METHOD = Method.ORDER_4_LIGHT;
+    private static final Method METHOD = Method.EXPONENTIAL;
     private static final int TIGHTER = 4;
 
     /** The bottle from one temperature to another [°C]. */

@@ -34,7 +34,7 @@ final class TwoNodeCooling {
     static final double GLASS_J_PER_K = 420;
     static final double WANTED_C = 9;
 
-    private static final Method METHOD = Method.ORDER_4_LIGHT;
+    private static final Method METHOD = Method.EXPONENTIAL;
     private static final int TIGHTER = 4;
     private static final double COLDEST_K = 270;
     private static final double WARMEST_K = 310;

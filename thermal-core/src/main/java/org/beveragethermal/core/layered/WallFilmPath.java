@@ -76,6 +76,11 @@ final class WallFilmPath implements Path, SliceFilms {
     }
 
     @Override
+    public boolean isSteady() {
+        return true;
+    }
+
+    @Override
     public void evaluate(PathEvaluation e) {
         for (int account = 0; account < accounts.size(); account++) {
             e.flow(account, 0);

@@ -83,6 +83,11 @@ public final class DirectPath implements Path {
     }
 
     @Override
+    public boolean isSteady() {
+        return true;
+    }
+
+    @Override
     public void evaluate(PathEvaluation e) {
         HeatFlow flow = e.scratch(0);
         law.evaluate(e.temperatureK(0), e.temperatureK(1), flow);

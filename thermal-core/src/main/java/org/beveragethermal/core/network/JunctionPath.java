@@ -263,6 +263,12 @@ public final class JunctionPath implements Path {
                 .toArray();
     }
 
+    /** Laws do not know the time; strengths do. */
+    @Override
+    public boolean isSteady() {
+        return links.stream().allMatch(link -> link.strength() == null || link.strength() instanceof ConstantValue);
+    }
+
     /**
      * The surface temperature at given inputs.
      *

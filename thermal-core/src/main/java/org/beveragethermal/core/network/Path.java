@@ -57,6 +57,15 @@ public interface Path {
     }
 
     /**
+     * Whether the path looks at time in no other way than through the temperatures of its ends.
+     *
+     * @return true if {@link PathEvaluation#timeS} never matters; false unless a path says so
+     */
+    default boolean isSteady() {
+        return false;
+    }
+
+    /**
      * States flows and derivatives.
      *
      * @param e inputs and outputs

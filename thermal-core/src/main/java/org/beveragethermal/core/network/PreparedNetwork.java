@@ -315,7 +315,7 @@ public final class PreparedNetwork {
                     temperature[nodes + b] = constant.value();
                 }
             }
-            steady = layouts.length == 0 && moving.length == 0;
+            steady = moving.length == 0 && Arrays.stream(layouts).allMatch(layout -> layout.path.isSteady());
             links = direct.newValues(multipliers, slope);
             allSensible = otherNodes.length == 0;
             constants = ConstantLinks.of(direct, links, nodes);
@@ -667,8 +667,7 @@ public final class PreparedNetwork {
         }
 
         /**
-         * Whether nothing depends on time itself: every boundary is constant, every path joins two ends by a law of their
-         * temperatures.
+         * Whether nothing depends on time itself: every boundary is constant, and every path {@linkplain Path#isSteady is steady}.
          *
          * @return true if {@link #flowTimeDerivative} gives zeros
          */

@@ -153,6 +153,8 @@ public final class NetworkSolver {
      *
      * @param network the network
      * @return runs for one thread at a time
+     * @throws IllegalArgumentException if the method is {@link Method#EXPONENTIAL} and the network has more than two unknowns or surroundings that
+     *     change
      */
     public UnrecordedRun unrecorded(PreparedNetwork network) {
         return new UnrecordedRun(
@@ -160,7 +162,7 @@ public final class NetworkSolver {
     }
 
     private Stepping newStepping() {
-        return new Stepping(toleranceK, stepBudget, monitor, method);
+        return new Stepping(toleranceK, stepBudget, monitor);
     }
 
     /**
@@ -169,7 +171,7 @@ public final class NetworkSolver {
      * @param network the network
      * @param endS end of the run [s], finite, > 0
      * @return what happened
-     * @throws IllegalArgumentException if the end is not finite and positive
+     * @throws IllegalArgumentException if the end is not finite and positive, or the method is {@link Method#EXPONENTIAL}
      * @throws SolverException if the network cannot be integrated
      * @throws RunCancelledException if the monitor says so or the thread is interrupted
      */

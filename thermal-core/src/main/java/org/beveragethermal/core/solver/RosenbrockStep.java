@@ -1,15 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.solver;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
-import java.util.StringJoiner;
 import org.beveragethermal.core.network.JacobianPlaces;
-import org.beveragethermal.core.network.Node;
-import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.PreparedNetwork;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The workspace of one run: a state, the derivatives there, and one trial step of a {@link Tableau}.
@@ -19,13 +13,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Theory manual, equation (7.1).
  */
-final class RosenbrockStep {
+final class RosenbrockStep extends TrialStep {
 
-    private final PreparedNetwork network;
-    private final PreparedNetwork.Workspace workspace;
     private final Tableau tableau;
     private final boolean keepsLedger;
-    private final int n;
     private final int m;
     private final int[] position;
     /** Whether the unknowns stand in the matrix in their own order. */
@@ -36,15 +27,11 @@ final class RosenbrockStep {
     /** That part of the Jacobian which never changes. */
     private final double[] constantJacobian;
 
-    private double[] state;
-    private double[] newState;
     private final double[] argument;
-    private final double[] baseRate;
     private final double[] rate;
     private final double[] ordered;
     private final double[] error;
     private final double[] baseFlow;
-    private final double[] flowTimeRate;
     private final double[] stateTimeRate;
     private final double[] flowChange;
     private final double[][] u;
@@ -53,30 +40,20 @@ final class RosenbrockStep {
     private final double[][] perStep;
 
     private final double[] ledgerGain;
-    /** What was not finite in the evaluation before: index of a path, number of paths plus index of a node, or −1. */
-    private int failed = -1;
-    /** What the failed part threw, if it did. */
-    private @Nullable RuntimeException thrown;
 
     RosenbrockStep(PreparedNetwork network, Map<String, Double> multipliers) {
         this(network, network.newWorkspace(multipliers), Tableau.RODAS, true);
     }
 
     RosenbrockStep(PreparedNetwork network, PreparedNetwork.Workspace workspace, Tableau tableau, boolean keepsLedger) {
-        this.network = network;
-        this.workspace = workspace;
+        super(network, workspace, keepsLedger);
         this.tableau = tableau;
         this.keepsLedger = keepsLedger;
-        n = network.stateSize();
         m = network.ledgerSize();
-        state = new double[n];
-        newState = new double[n];
         argument = new double[n];
-        baseRate = new double[n];
         rate = new double[n];
         error = new double[n];
         baseFlow = new double[m];
-        flowTimeRate = new double[m];
         stateTimeRate = new double[n];
         int accounts = keepsLedger ? m : 0;
         flowChange = new double[accounts];
@@ -97,20 +74,11 @@ final class RosenbrockStep {
         workspace.addConstantJacobian(places, constantJacobian);
     }
 
-    void start(double[] startState) {
-        System.arraycopy(startState, 0, state, 0, n);
-    }
-
     double[] state() {
         return state.clone();
     }
 
-    /** The state itself, not to be written. */
-    double[] liveState() {
-        return state;
-    }
-
-    /** Evaluates flows and derivatives at the state; false if one is not finite. */
+    @Override
     boolean begin(double time) {
         if (!evaluates(time, state, true, baseRate)) {
             return false;
@@ -119,91 +87,14 @@ final class RosenbrockStep {
             System.arraycopy(workspace.flows(), 0, baseFlow, 0, m);
         }
         if (!workspace.isSteady()) {
-            workspace.rates(flowTimeRate, stateTimeRate);
+            workspace.rates(flowTimeRate(), stateTimeRate);
         }
         System.arraycopy(constantJacobian, 0, matrix.jacobian(), 0, constantJacobian.length);
         workspace.addVaryingJacobian(places, matrix.jacobian());
         return true;
     }
 
-    /** A user's law, store or boundary that throws is as good as one that is not finite: a smaller step may avoid it. */
-    private boolean evaluates(double time, double[] at, boolean derivatives, double[] rates) {
-        thrown = null;
-        try {
-            if (keepsLedger) {
-                failed = workspace.evaluate(time, at, derivatives);
-                workspace.rates(workspace.flows(), rates);
-            } else {
-                failed = workspace.evaluateRates(time, at, derivatives, rates);
-            }
-            if (failed < 0 && derivatives && !workspace.isSteady()) {
-                failed = workspace.flowTimeDerivative(time, flowTimeRate);
-            }
-        } catch (RuntimeException e) {
-            failed = workspace.evaluating();
-            thrown = e;
-        }
-        return failed < 0;
-    }
-
-    double fastestRateKPerS() {
-        return workspace.sizeK(baseRate);
-    }
-
-    /** Why the run cannot go on: a part that failed when evaluated last, else the fastest node. */
-    SolverException failure(double time, String reason, String advice) {
-        if (failed < 0) {
-            String node = fastestNode();
-            return new SolverException(time, node, reason + "; fastest node " + node + "; " + advice, null);
-        }
-        List<Path> paths = network.network().paths();
-        boolean path = failed < paths.size();
-        String name = path
-                ? paths.get(failed).name()
-                : network.network().nodes().get(failed - paths.size()).name();
-        String what = thrown != null
-                ? " threw " + thrown
-                : path
-                        ? " gives a flow or a derivative that is not finite"
-                        : " has a store whose temperature, slope or weight of errors is not finite";
-        String where = path ? ", at " + ends(paths.get(failed)) + "; check its law there" : "; check its store";
-        return new SolverException(
-                time, name, reason + "; " + (path ? "path " : "node ") + name + what + where, thrown);
-    }
-
-    private String ends(Path path) {
-        StringJoiner ends = new StringJoiner(", ");
-        for (int e = 0; e < path.ends().size(); e++) {
-            ends.add(path.ends().get(e).name() + " " + workspace.endTemperatureK(failed, e) + " K");
-        }
-        return ends.toString();
-    }
-
-    private String fastestNode() {
-        String name = "none";
-        double fastest = -1;
-        double[] single = new double[n];
-        for (Node node : network.network().nodes()) {
-            int offset = network.offset(node);
-            Arrays.fill(single, 0);
-            System.arraycopy(baseRate, offset, single, offset, 1 + node.store().amountCount());
-            double size = workspace.sizeK(single);
-            if (size > fastest) {
-                fastest = size;
-                name = node.name();
-            }
-        }
-        return name;
-    }
-
-    /**
-     * Tries a step from the state at which {@link #begin} was called.
-     *
-     * @param time start of the step [s], as given to {@link #begin}
-     * @param h length of the step [s]
-     * @param latestTime last time [s] at which boundaries may be looked at; at least the start
-     * @return size of the error estimate [K], NaN if a stage is not finite
-     */
+    @Override
     double attempt(double time, double h, double latestTime) {
         if (!matrix.factorise(1 / (h * tableau.gamma))) {
             return Double.NaN;
@@ -283,23 +174,21 @@ final class RosenbrockStep {
         Sums.of(flows, perStep[s], ledgerU, s, ledgerU[s]);
         double scale = h * tableau.gamma;
         if (timeWeight != 0 && !workspace.isSteady()) {
-            Sums.addTimes(timeWeight, flowTimeRate, ledgerU[s]);
+            Sums.addTimes(timeWeight, flowTimeRate(), ledgerU[s]);
         }
         for (int k = 0; k < m; k++) {
             ledgerU[s][k] = scale * (ledgerU[s][k] + flowChange[k]);
         }
     }
 
-    /** Whether the interpolant is good enough to locate a moment to the accuracy of the steps. */
-    boolean locatesByItself() {
-        return tableau.denseOrder >= 3;
+    @Override
+    int errorOrder() {
+        return tableau.errorOrder;
     }
 
-    /** Makes the end of the step just tried the new state. */
-    void accept() {
-        double[] old = state;
-        state = newState;
-        newState = old;
+    @Override
+    boolean locatesByItself() {
+        return tableau.denseOrder >= 3;
     }
 
     /** Writes the interpolation coefficients of the step just tried: start, end and two bends per component. */
@@ -317,7 +206,7 @@ final class RosenbrockStep {
         }
     }
 
-    /** A part of the state within the step just tried. */
+    @Override
     double inside(int i, double part) {
         if (part == 1) {
             return newState[i];
@@ -327,7 +216,7 @@ final class RosenbrockStep {
         return (1 - part) * state[i] + part * (newState[i] + (1 - part) * (first + part * second));
     }
 
-    /** Parts of the step just tried at which a part of the state turns round, ascending; their number. */
+    @Override
     int turns(int i, double[] out) {
         return Turns.of(state[i], newState[i], bend(0, u, i), bend(1, u, i), out);
     }

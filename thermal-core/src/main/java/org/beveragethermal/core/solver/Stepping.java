@@ -14,9 +14,6 @@ final class Stepping {
     private static final double LEAST_ERROR = 1e-12;
     /** Below this fraction of the time already run a step is rounding, not progress. */
     private static final double SMALLEST_STEP = 1e-13;
-    /** The first step lets the fastest node move about this far [K]; the controller takes over from there. */
-    private static final double FIRST_MOVE_K = 0.1;
-
     /** Told of each accepted step before its end becomes the new state. */
     @FunctionalInterface
     interface Listener {
@@ -28,7 +25,6 @@ final class Stepping {
     private final double toleranceK;
     private final int stepBudget;
     private final RunMonitor monitor;
-    private final Method method;
     private double runEndS;
     private int tried;
     private int taken;
@@ -39,11 +35,10 @@ final class Stepping {
     private boolean isGiven;
     private int givenTaken;
 
-    Stepping(double toleranceK, int stepBudget, RunMonitor monitor, Method method) {
+    Stepping(double toleranceK, int stepBudget, RunMonitor monitor) {
         this.toleranceK = toleranceK;
         this.stepBudget = stepBudget;
         this.monitor = monitor;
-        this.method = method;
     }
 
     /** Begins to count anew. */
@@ -52,6 +47,10 @@ final class Stepping {
         tried = 0;
         taken = 0;
         stopped = false;
+    }
+
+    double toleranceK() {
+        return toleranceK;
     }
 
     /** Takes these steps from now on instead of choosing any. */
@@ -75,10 +74,11 @@ final class Stepping {
     }
 
     /** Integrates from a time to the next stop, ending a step exactly there; a step for which the listener stops is not accepted. */
-    double advance(RosenbrockStep step, double from, double to, Listener listener) {
+    double advance(TrialStep step, double from, double to, Listener listener) {
         double time = from;
         begin(step, time);
-        double h = Math.min(to - time, FIRST_MOVE_K / Math.max(step.fastestRateKPerS(), FIRST_MOVE_K / (to - time)));
+        double move = step.firstMoveK();
+        double h = Math.min(to - time, move / Math.max(step.fastestRateKPerS(), move / (to - time)));
         boolean rejected = false;
         while (time < to) {
             if (++tried > stepBudget) {
@@ -108,7 +108,7 @@ final class Stepping {
                 if (!monitor.goOn(time, runEndS, tried) && time < runEndS) {
                     throw new RunCancelledException(time, runEndS, false);
                 }
-                double grow = Math.min(rejected ? 1 : GROW_LIMIT, factor(error));
+                double grow = Math.min(rejected ? 1 : GROW_LIMIT, factor(step, error));
                 h *= grow;
                 rejected = false;
                 if (!last) {
@@ -117,7 +117,7 @@ final class Stepping {
             } else if (isGiven) {
                 throw step.failure(time, "the given step of " + h + " s has no result", "");
             } else {
-                h *= Double.isNaN(error) ? SHRINK_LIMIT : factor(error);
+                h *= Double.isNaN(error) ? SHRINK_LIMIT : factor(step, error);
                 rejected = true;
                 if (h < SMALLEST_STEP * Math.max(1, time)) {
                     throw step.failure(
@@ -130,7 +130,7 @@ final class Stepping {
         return time;
     }
 
-    private double nextGiven(RosenbrockStep step, double time) {
+    private double nextGiven(TrialStep step, double time) {
         if (givenTaken == given.length) {
             throw step.failure(
                     time, "the given steps are used up", "expected a run with the same changes at the same times");
@@ -138,13 +138,13 @@ final class Stepping {
         return given[givenTaken++];
     }
 
-    private double factor(double error) {
+    private static double factor(TrialStep step, double error) {
         double held = Math.max(error, LEAST_ERROR);
-        double root = Tableau.of(method).errorOrder == 3 ? Math.sqrt(Math.sqrt(held)) : Math.cbrt(held);
+        double root = step.errorOrder() == 3 ? Math.sqrt(Math.sqrt(held)) : Math.cbrt(held);
         return Math.max(SHRINK_LIMIT, Math.min(GROW_LIMIT, SAFETY / root));
     }
 
-    private static void begin(RosenbrockStep step, double time) {
+    private static void begin(TrialStep step, double time) {
         if (!step.begin(time)) {
             throw step.failure(time, "no step can begin", "");
         }

@@ -94,6 +94,9 @@ final class Tableau {
             case ORDER_4 -> RODAS;
             case ORDER_4_LIGHT -> ROS4;
             case ORDER_3 -> RODAS3;
+            case EXPONENTIAL ->
+                throw new IllegalArgumentException(
+                        "an exponential method keeps no record: expected another method, or an unrecorded run");
         };
     }
 

@@ -24,11 +24,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class UnrecordedRun {
 
+    /** Difference for the slope of the dense output, in parts of the step. */
+    private static final double SLOPE_PART = 1e-3;
+
     /** Times are located to this part of the step. */
     private static final double TIME_PART = 1e-9;
 
-    /** Difference for the slope of the dense output, in parts of the step. */
-    private static final double SLOPE_PART = 1e-3;
+    /** A step of Newton's may leave this part of the tolerance. */
+    private static final double LEFT_PART = 0.01;
 
     private static final int MOST_HALVINGS = 100;
     /** A reading that follows several parts of the state is looked at in this many parts of a step. */
@@ -36,7 +39,7 @@ public final class UnrecordedRun {
 
     private final PreparedNetwork network;
     private final PreparedNetwork.Workspace workspace;
-    private final RosenbrockStep step;
+    private final TrialStep step;
     private final Stepping stepping;
     private final double[] knots;
     private final double[] start;
@@ -46,7 +49,9 @@ public final class UnrecordedRun {
         this.network = network;
         this.stepping = stepping;
         this.workspace = workspace;
-        this.step = new RosenbrockStep(network, workspace, Tableau.of(method), false);
+        this.step = method == Method.EXPONENTIAL
+                ? new ExponentialStep(network, workspace)
+                : new RosenbrockStep(network, workspace, Tableau.of(method), false);
         this.knots = network.knots();
         this.start = network.initialState();
         this.crossing = new Crossing();
@@ -244,7 +249,7 @@ public final class UnrecordedRun {
             for (int i = 0; i < count; i++) {
                 double excess = excess(of, cuts[i]);
                 if (excess == 0 || excess > 0 != excessBefore > 0) {
-                    timeS = located(of, time, h, part(of, from, excessBefore, cuts[i], excess));
+                    timeS = located(of, time, h, from, cuts[i], part(of, from, excessBefore, cuts[i], excess));
                     return false;
                 }
                 from = cuts[i];
@@ -277,18 +282,37 @@ public final class UnrecordedRun {
         }
 
         /**
-         * Where the dense output is of a lower order than the step, a step to the time found tells how far it is off. The slope that
-         * carries it on is that of the dense output.
+         * The moment in a part of a step in which the reading passes the temperature. Where the dense output is of a lower order than the
+         * steps it is found by steps to it, with the slope at the end of each: Newton's method, kept in its bracket.
          */
-        private double located(Node of, double time, double h, double part) {
+        private double located(Node of, double time, double h, double from, double to, double part) {
             if (step.locatesByItself() || part >= 1) {
                 return time + h * part;
             }
-            double slope = (excess(of, Math.min(1, part + SLOPE_PART)) - excess(of, part - SLOPE_PART))
-                    / (Math.min(1, part + SLOPE_PART) - part + SLOPE_PART);
-            double error = step.attempt(time, h * part, time + h);
-            double change = -excess(of, 1) / slope;
-            return Double.isNaN(error) || !(Math.abs(change) < part) ? time + h * part : time + h * (part + change);
+            double low = from;
+            double high = to;
+            double at = part;
+            for (int i = 0; i < MOST_HALVINGS && high - low > TIME_PART; i++) {
+                double error = step.attempt(time, h * at, time + h);
+                double excess = excess(of, 1);
+                if (Double.isNaN(error) || excess == 0) {
+                    return time + h * at;
+                }
+                if (excess > 0 == excessBefore > 0) {
+                    low = at;
+                } else {
+                    high = at;
+                }
+                double change = -SLOPE_PART * excess / (excess - excess(of, 1 - SLOPE_PART));
+                double next = at * (1 + change);
+                if (!(next > low && next < high)) {
+                    next = 0.5 * (low + high);
+                } else if (Math.abs(excess * change) < LEFT_PART * stepping.toleranceK()) {
+                    return time + h * next;
+                }
+                at = next;
+            }
+            return time + h * at;
         }
 
         /** Regula falsi with halved values (Illinois), kept in its bracket. */

@@ -149,7 +149,7 @@ final class UnrecordedRunTest {
         for (int size = 2; size <= 12; size++) {
             PassiveNetworks.Drawn drawn = PassiveNetworks.draw(Math.min(8, size), random.split());
             Trajectory recorded = NetworkSolver.standard().withToleranceK(1e-6).solve(drawn.network(), 3000);
-            for (Method method : Method.values()) {
+            for (Method method : List.of(Method.ORDER_4, Method.ORDER_4_LIGHT, Method.ORDER_3)) {
                 UnrecordedRun run = solver(method).unrecorded(drawn.network().prepare());
                 run.runTo(3000);
                 for (Node node : drawn.network().nodes()) {
