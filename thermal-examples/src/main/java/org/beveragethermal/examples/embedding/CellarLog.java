@@ -36,7 +36,7 @@ final class CellarLog {
 
     private static final List<String> COLUMNS = List.of(CellarReadings.HEAD.split(",", -1));
     private static final int MOST_LEFT_OUT = 100;
-    private static final int LONGEST_ROW = 4096;
+    private static final int LONGEST_ROW = 1 << 16;
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double CELLAR_C = 12;
     private static final double FIRST_SD_K = 1;
