@@ -24,8 +24,8 @@ public final class Results {
     /**
      * Measures and writes.
      *
-     * @param arguments {@code --quick} for a look; {@code --check} to compare a quick run with the page and write nothing, which ends with
-     *     status 1 if a row has fallen to less than half; names of groups, such as {@code p1}, or nothing for all
+     * @param arguments {@code --quick} for a look that writes nothing; {@code --check} to compare a quick run with the page and write nothing, which ends with
+     *     status 1 if a row is less than half as good or misses a floor by a fifth that it reached; names of groups, such as {@code p1}, or nothing for all
      * @throws IOException if a process cannot be started or the page not be written
      * @throws InterruptedException if it is interrupted
      */
@@ -59,12 +59,15 @@ public final class Results {
                 fallen.addAll(Regression.fallen(page.ratios().getOrDefault(group.name(), List.of()), ratios));
                 continue;
             }
+            if (quick) {
+                continue;
+            }
             page = page.with(group.name(), ratios, times);
             // After each group, so that a run that is cut short leaves what it has.
             Files.writeString(
                     file,
                     page.text(
-                            introduction(machine, natives, effort, groups),
+                            introduction(machine, natives, groups),
                             Group.all().stream().map(Group::name).toList()));
         }
         if (!fallen.isEmpty()) {
@@ -132,8 +135,7 @@ public final class Results {
         return module;
     }
 
-    private static String introduction(
-            String machine, Optional<NativePeers> natives, Stopwatch.Effort effort, List<Group> groups)
+    private static String introduction(String machine, Optional<NativePeers> natives, List<Group> groups)
             throws IOException, InterruptedException {
         String peers = natives.isPresent() ? natives.get().versions() : "no SUNDIALS on this machine";
         String which = groups.size() == Group.all().size()
@@ -141,17 +143,21 @@ public final class Results {
                 : "rows " + String.join(", ", groups.stream().map(Group::name).toList());
         return """
                 Written by `benchmarks/run`; a run of some rows (`benchmarks/run p1 p3`) leaves the others as they were, and
-                `benchmarks/run --quick` takes fewer and shorter samples. Last run: %s, %s.
+                `benchmarks/run --quick` takes fewer and shorter samples and writes nothing. Last run: %s.
 
-                Machine: %s. Other tools: Apache Commons Math 3.6.1, Hipparchus 4.0.3, %s.
+                Machine of the last run: %s. Other tools: Apache Commons Math 3.6.1, Hipparchus 4.0.3, %s.
 
                 A ratio is one of medians in the same run; its spread is that of the extremes of both sides. Times are processor time
                 of the measuring thread, since the wall clock of a shared machine counts what others do; plans, which go on
                 several threads, are counted by processor time of the process, and starts of a virtual machine by the wall clock.
                 Each Java job runs in a virtual machine of its own with `-Xbatch -XX:+UseSerialGC`, is warmed up and sampled nine
                 times (five times if a run of it takes longer than a second; in a quick run five and three times); the collector's own thread is not
-                counted. Before anything is timed each tool gets the loosest tolerance at which it, and so do the next three or four
+                counted but for plans. Before anything is timed each tool gets the loosest tolerance at which it, and so do the next three or four
                 tighter ones, keeps the error that all have to keep: 1 s for times, 1 mK for temperatures. A tool that fails is not
-                timed. Statements and equations of P1 to P6 are in the sources of this module; all their values are made up.""".formatted(which, effort == Stopwatch.Effort.QUICK ? "quick" : "full", machine, peers);
+                timed. Not tuned so: P2's DP54, which gets the loosest that passes at all; P4, whose batch keeps its error on every sample and whose peer starts at 1e-5, and P5, whose peer needs runs at 1e-10 to find the minimum.
+                In P1, P1b and P4 the project evaluates films that were fitted to the stated formulas beforehand, outside the clock, with their error
+                in that of the answer; the peers evaluate the formulas (in P1 the table of times has the project's time with the formulas too). In P1b and P4 they are a class of this module, `VectorFilm`, as the library has
+                fitted films for one pair of temperatures only. Runs, batches and SUNDIALS are set up outside the clock; Commons Math and Hipparchus make an
+                integrator for each solve. Statements and equations of P1 to P6 are in the sources of this module; all their values are made up.""".formatted(which, machine, peers);
     }
 }

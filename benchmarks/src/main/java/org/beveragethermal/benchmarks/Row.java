@@ -28,6 +28,9 @@ record Row(
         double stretch,
         String ifMissed) {
 
+    /** Why a row has no figure if it is the project's own fault. */
+    static final String OWN_FAILED = "the project's job failed";
+
     /** Columns of the table. */
     static final String HEADER = """
             | Row | What | Beside | Measured | Spread | Floor | Stretch | Reached |
@@ -51,7 +54,7 @@ record Row(
         Measured mine = results.get(own);
         Measured theirs = other.isEmpty() ? mine : results.get(other);
         if (mine == null || theirs == null) {
-            String missing = mine == null ? "the project's job failed" : "not on this machine";
+            String missing = mine == null ? OWN_FAILED : "the other tool failed or is not on this machine";
             return cells("–", "–", "not measured: " + missing);
         }
         double value = value(mine.median(), theirs.median(), mine.bytes());

@@ -12,6 +12,12 @@
  * <p><b>Method.</b> {@code Group} lists jobs and rows, {@code Jobs} makes a job ready, which includes its check of error, {@code Case} runs it
  * in a virtual machine of its own, {@code Stopwatch} times it by the processor time of its thread, {@code ResultsPage} keeps the tables. A
  * new row is a job in {@code Jobs} and a row in {@code Group}.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Group (jobs, rows) → Case: a machine of its own → Jobs (check of error) → Stopwatch → ResultsPage → RESULTS.md
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.benchmarks;

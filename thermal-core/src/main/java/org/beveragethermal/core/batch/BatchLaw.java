@@ -33,7 +33,7 @@ public interface BatchLaw {
     void evaluate(double[] fromK, double[] toK, double[] watts, double[] perFrom, double[] perTo, int n);
 
     /**
-     * Evaluates the flows where no slopes are wanted, three times in four; worth overriding where slopes cost something.
+     * Evaluates the flows where no slopes are wanted, two times in three; worth overriding where slopes cost something.
      *
      * @param fromK temperatures on the giving side [K], not modified
      * @param toK temperatures on the taking side [K], not modified

@@ -4,8 +4,10 @@ package org.beveragethermal.core.batch;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.beveragethermal.core.internal.Steadiness;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.End;
 import org.beveragethermal.core.network.HeatLaw;
@@ -217,28 +219,15 @@ public final class BatchNetwork {
         Set<String> multipliers = new LinkedHashSet<>();
         for (Path path : paths) {
             multipliers.addAll(path.multipliers());
-            if (path.knots().length > 0) {
-                throw new IllegalArgumentException("path " + path.name() + " varies in time: a batch has no clock");
-            }
             for (End end : path.ends()) {
                 if (end instanceof Boundary boundary) {
                     boundaries.add(boundary.name());
-                    requireSteady(boundary);
                 }
             }
         }
+        new Steadiness(paths, "a batch has no clock").require(Map.of());
         return new BatchNetwork(
                 nodes, List.copyOf(boundaries), List.copyOf(multipliers), List.of(), List.copyOf(paths));
-    }
-
-    private static void requireSteady(Boundary boundary) {
-        boolean steady = boundary.temperatureK().knots().length == 0;
-        for (double timeS = 0; timeS < 2e5 && steady; timeS = 1.7 * timeS + 10) {
-            steady = boundary.temperatureK().rate(timeS) == 0;
-        }
-        if (!steady) {
-            throw new IllegalArgumentException(boundary + " varies in time: a batch has no clock");
-        }
     }
 
     /**

@@ -2,6 +2,7 @@
 package org.beveragethermal.core.batch;
 
 import java.util.Arrays;
+import org.beveragethermal.core.internal.Ros4;
 
 /**
  * Steps of {@link Ros4} in many samples side by side, each with a step length of its own.

@@ -287,6 +287,8 @@ final class Rates {
                 for (int m = 0; m < multipliers.length; m++) {
                     evaluation.setMultiplier(m, factor[multipliers[m]][l]);
                 }
+                // A lane beside this one is another sample: nothing of it may be remembered.
+                evaluation.forget();
                 evaluation.evaluate(path, 0, inputs, NO_AMOUNTS);
                 for (int a = 0; a < givers.length; a++) {
                     add(a, l, derivatives);

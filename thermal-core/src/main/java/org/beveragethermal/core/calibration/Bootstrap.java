@@ -7,6 +7,8 @@ import org.beveragethermal.core.uncertainty.Interval;
 
 /**
  * Estimates from readings that might as well have been: the fit repeated on redrawn readings. Immutable.
+ *
+ * <p>Theory manual, equation (8.4).
  */
 public final class Bootstrap {
 

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 /**
  * Criteria for choosing among models of the same readings; smaller is better.
  *
+ * <p>Theory manual, equation (8.5).
+ *
  * @param logLikelihood logarithm of the likelihood at the estimates, the scatter at its most likely value if it is estimated
  * @param parameters number of estimated parameters, effective where there are priors, with the scatter and the following of errors
  * @param akaike Akaike's criterion (1974)

@@ -21,6 +21,8 @@ import org.beveragethermal.core.uncertainty.Ensemble;
  *
  * <p>{@link #explain} says all of it. Standard errors, bands and {@link #interval} linearise the model at the estimates; {@link
  * #profile} and {@link #bootstrap} do not.
+ *
+ * <p>Theory manual, equation (8.4).
  */
 public final class FitResult {
 

@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
  * that of all runs together: in a run that is read more often the errors of neighbours go together more closely.
  *
  * <p>Rows are freed of what the row before tells of them (Prais and Winsten 1954), the first row included.
+ *
+ * <p>Theory manual, equation (8.3).
  */
 final class Following {
 

@@ -13,6 +13,8 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  *
  * <p>From the slopes themselves, by orthogonal transformations; the normal equations, which square the condition number, are never
  * formed. Immutable.
+ *
+ * <p>Theory manual, equation (8.4).
  */
 final class Information {
 

@@ -8,6 +8,8 @@ package org.beveragethermal.core.calibration;
  * default give 95 % efficiency on normal errors (Huber 1981; Holland and Welsch 1977).
  *
  * <p>Immutable.
+ *
+ * <p>Theory manual, equation (8.3).
  */
 public final class Loss {
 

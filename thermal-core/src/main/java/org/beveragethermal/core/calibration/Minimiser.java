@@ -18,6 +18,8 @@ import org.apache.commons.math3.util.Pair;
  *
  * <p>Trial points are projected onto the bounds. Where a search ends, parameters at a bound that they push against are held there and
  * the rest is searched again, until the set of held parameters no longer changes (Karush–Kuhn–Tucker conditions).
+ *
+ * <p>Theory manual, equation (8.3).
  */
 final class Minimiser {
 
@@ -209,7 +211,7 @@ final class Minimiser {
                 return true;
             }
         }
-        return true;
+        return false;
     }
 
     /** One search from the best point so far; the cost where it ended. */

@@ -39,7 +39,8 @@ public final class Predicted {
     }
 
     /**
-     * Values whose slopes are worked out only where they are asked for: a search needs none of a place that it does not go to.
+     * Values whose slopes are worked out only where they are asked for: a search needs none of a place that it does not go to. Columns
+     * that do not have a slope for each value are refused there.
      *
      * @param values {@code values[i]} belongs to reading i; not copied, not to be modified any more
      * @param slopes gives {@code slopes[k][i]}, the exact derivative of value i in parameter k; asked once as a rule, the same whenever
@@ -60,11 +61,17 @@ public final class Predicted {
         return columns;
     }
 
-    /** For each parameter, the slopes of all values; not to be modified. */
+    /** For each parameter, the slopes of all values; not to be modified. Fails as {@link #slope} does. */
     double[][] columns() {
         double[][] known = columns;
         if (known == null) {
             known = Objects.requireNonNull(later).get();
+            for (double[] column : known) {
+                if (column.length != values.length) {
+                    throw new IllegalArgumentException(
+                            column.length + " slopes for " + values.length + " values: expected as many");
+                }
+            }
             columns = known;
         }
         return known;
@@ -104,6 +111,7 @@ public final class Predicted {
      * @param i index of the reading
      * @param k index of the parameter
      * @return derivative of value i in parameter k
+     * @throws IllegalArgumentException if slopes that are worked out only now are more or fewer than the values
      */
     public double slope(int i, int k) {
         return columns()[k][i];

@@ -10,6 +10,8 @@ import org.beveragethermal.core.solver.SolverException;
  *
  * <p>Immutable and thread-safe if its models are.
  *
+ * <p>Theory manual, equation (8.3).
+ *
  * @param slots entries of the vector of parameters
  * @param runs models with their readings
  * @param settings how errors are understood

@@ -10,6 +10,8 @@ import org.beveragethermal.core.calibration.Profile.Point;
 /**
  * Profiles the likelihood of one parameter (Bates and Watts 1988, chapter 6): the errors stay as they were estimated, the other
  * parameters are searched anew at each value.
+ *
+ * <p>Theory manual, equation (8.4).
  */
 final class Profiling {
 

@@ -88,25 +88,22 @@ final class Redrawing {
         Information information = search.solution().information();
         Loss loss = problem.settings().loss();
         double[] pull = rows.residuals.clone();
-        double bend = 0;
-        int exact = 0;
         int row = 0;
         for (int r = 0; r < problem.runs().size(); r++) {
             for (int i = 0; i < problem.runs().get(r).observations().size(); i++, row++) {
                 pull[row] = Double.isNaN(rows.deviations[row]) ? 0 : loss.influence(-draw(pools.get(r), random));
-                bend += Double.isNaN(rows.deviations[row]) ? 0 : loss.influenceSlope(rows.innovations[row]);
-                exact += Double.isNaN(rows.deviations[row]) ? 0 : 1;
             }
         }
         double[] theta = search.minimum().theta().clone();
-        double flatter = loss.isSquares() ? 1 : Math.max(bend / exact, 1e-3);
         for (int b : information.free) {
             double gradient = 0;
             for (int i = 0; i < pull.length; i++) {
                 gradient += rows.slopes()[b][i] * pull[i];
             }
             for (int a : information.free) {
-                theta[a] -= information.covariance[a][b] * gradient / flatter;
+                theta[a] -= information.covariance[a][b]
+                        * gradient
+                        / search.solution().influenceSlope();
             }
         }
         for (int k : information.free) {

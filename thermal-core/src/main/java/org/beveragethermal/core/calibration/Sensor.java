@@ -14,6 +14,8 @@ import java.util.stream.IntStream;
  * temperature is taken as a straight line, for which the answer is exact. What rounding of the display does is said of the readings:
  * {@link Observations#quantised}.
  *
+ * <p>Theory manual, equation (8.2).
+ *
  * @param lag parameter: time constant τ [s], &gt; 0; without, it follows at once
  * @param start parameter: its temperature at the beginning [K]; without, that of what it is in
  * @param bias parameter: what it reads too much [K]
@@ -173,12 +175,14 @@ public record Sensor(Optional<String> lag, Optional<String> start, Optional<Stri
         now[0] = first;
         double width = Double.NaN;
         double rest = 0;
+        double lags = 0;
         for (int i = 1; i < looks.length; i++) {
             if (looks[i] - looks[i - 1] != width) {
                 width = looks[i] - looks[i - 1];
                 rest = Math.exp(-width / lagS);
+                lags = lagS / width;
             }
-            double behind = (course[i] - course[i - 1]) / width * lagS;
+            double behind = (course[i] - course[i - 1]) * lags;
             now[i] = course[i] - behind + (now[i - 1] - course[i - 1] + behind) * rest;
         }
         return now;
@@ -190,14 +194,18 @@ public record Sensor(Optional<String> lag, Optional<String> start, Optional<Stri
         double now = first;
         double width = Double.NaN;
         double rest = 0;
+        double perWidth = 0;
+        double aging = 0;
         for (int i = 1; i < looks.length; i++) {
             if (looks[i] - looks[i - 1] != width) {
                 width = looks[i] - looks[i - 1];
                 rest = Math.exp(-width / lagS);
+                perWidth = 1 / width;
+                aging = width / (lagS * lagS);
             }
-            double rise = (course[i] - course[i - 1]) / width;
+            double rise = (course[i] - course[i - 1]) * perWidth;
             double apart = now - course[i - 1] + rise * lagS;
-            slope[i] = rest * (slope[i - 1] + rise + apart * width / (lagS * lagS)) - rise;
+            slope[i] = rest * (slope[i - 1] + rise + apart * aging) - rise;
             now = course[i] - rise * lagS + apart * rest;
         }
         return slope;

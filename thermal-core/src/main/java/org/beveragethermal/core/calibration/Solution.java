@@ -15,6 +15,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * @param scatter scatter of readings, estimated anew from these rows
  * @param spread factor on covariances: 1 for least squares, that of the sandwich for a robust loss
  * @param costSpread factor that differences of the cost are to be divided by
+ * @param influenceSlope mean slope of the influence of exact readings, by which a robust loss counts them less: 1 for least squares
  * @param deviance twice the negative logarithm of the likelihood (of the loss if it is robust), priors included
  */
 @SuppressWarnings("ArrayRecordComponent") // internal, never compared
@@ -27,6 +28,7 @@ record Solution(
         double scatter,
         double spread,
         double costSpread,
+        double influenceSlope,
         double deviance) {
 
     /** Normal errors lie within this many standard deviations half of the time. */
@@ -82,6 +84,7 @@ record Solution(
                 scatter,
                 spread,
                 costSpread,
+                influenceSlope,
                 deviance);
     }
 
@@ -108,16 +111,18 @@ record Solution(
         double rest = Math.max(used - effective, 1e-3);
         double spread = 1;
         double costSpread = 1;
+        double influenceSlope = 1;
         double scatter;
         if (loss.isSquares()) {
             scatter = noise.scatter() * Math.sqrt(squares / Math.max(rest - censoredTerm(problem, rows), 1e-3));
         } else {
-            double mean = Math.max(slopes / exact, 1e-3);
-            double variance = slopesSquared / exact - mean * mean;
-            double correction = 1 + effective / exact * variance / (mean * mean);
+            influenceSlope = Math.max(slopes / exact, 1e-3);
+            double squared = influenceSlope * influenceSlope;
+            double variance = slopesSquared / exact - squared;
+            double correction = 1 + effective / exact * variance / squared;
             // Huber, Robust Statistics (1981), section 7.6.
-            spread = correction * correction * influences / rest / (mean * mean);
-            costSpread = influences / rest / mean;
+            spread = correction * correction * influences / rest / squared;
+            costSpread = influences / rest / influenceSlope;
             double[] sizes = new double[exact];
             int n = 0;
             for (int i = 0; i < rows.readings; i++) {
@@ -136,6 +141,7 @@ record Solution(
                 Math.max(scatter, least(problem)),
                 spread,
                 costSpread,
+                influenceSlope,
                 deviance(problem, noise, rows, exact));
     }
 

@@ -16,15 +16,16 @@ import org.jspecify.annotations.Nullable;
  * A thermal prediction as a model to be fitted: readings [K] of a thermometer at a place, from multipliers on laws and inputs such as
  * the temperature at the start or of the room.
  *
- * <p>Slopes in multipliers come with the run: the variational equations are integrated along its steps with the derivatives that its
- * paths state ({@link RunReadings}), which costs a third of a run for all of them together; they agree with differences to some 1e-4.
- * That holds where multipliers act through the laws of the networks alone, and then, if there are no inputs, the same networks are run
- * again instead of the setting. The first time that slopes are asked for this is made sure of, by two more runs: a setting may use a
- * multiplier otherwise, or set a run up by the outcome of another. Where it does not hold, for inputs and for places that are no nodes
- * of the run, slopes are differences of second order between runs of the setting along one frozen sequence of steps, that of the run
- * itself ({@link NetworkSolver#alongStepsOf}): two runs per parameter. Slopes in the parameters of the thermometer are exact.
+ * <p>Slopes are differences of second order between runs of the setting along one frozen sequence of steps, that of the run itself
+ * ({@link NetworkSolver#alongStepsOf}): two runs of the setting per parameter. A model of which its maker says that multipliers act {@link
+ * #throughLawsAlone} is many times faster: slopes in multipliers come with the run, as the variational equations are integrated along its
+ * steps with the derivatives that its paths state ({@link RunReadings}), which costs a third of a run for all of them together and agrees with
+ * differences to some 1e-4; and if there are no inputs, the setting is run once and its networks again for all other multipliers. Slopes in the
+ * parameters of the thermometer are exact.
  *
- * <p>Thread-safe if its setting is; immutable but for that it remembers what it made sure of.
+ * <p>Immutable, and thread-safe if its setting is.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class TemperatureModel implements Model {
 
@@ -45,11 +46,6 @@ public final class TemperatureModel implements Model {
     /** Part of a parameter by which it is moved for a slope. */
     private static final double STEP = 1e-4;
 
-    /** Networks that are run again do as the setting does if no temperature differs by more [K]. */
-    private static final double SAME_K = 1e-8;
-    /** At so many times and the first. */
-    private static final int COMPARED = 16;
-
     private static final double TOLERANCE_K = 1e-4;
 
     private final Setting setting;
@@ -60,9 +56,8 @@ public final class TemperatureModel implements Model {
     private final double[] timesS;
     private final Sensor.Looks looks;
     private final NetworkSolver solver;
-    /** Whether multipliers act through the laws of the networks alone; null until it was looked into. */
-    private volatile @Nullable Boolean throughLaws;
-    /** A run whose networks can be run again instead of the setting; null if there is none. */
+    private final boolean throughLaws;
+    /** A run of the setting whose networks are run again; null until there is one. */
     private volatile @Nullable Sensed again;
 
     private TemperatureModel(
@@ -72,7 +67,9 @@ public final class TemperatureModel implements Model {
             Sensor sensor,
             String place,
             double[] timesS,
-            NetworkSolver solver) {
+            NetworkSolver solver,
+            boolean throughLaws) {
+        this.throughLaws = throughLaws;
         this.setting = setting;
         this.multipliers = multipliers;
         this.inputs = inputs;
@@ -108,7 +105,8 @@ public final class TemperatureModel implements Model {
                 Sensor.IDEAL,
                 "",
                 timesS.clone(),
-                NetworkSolver.standard().withToleranceK(TOLERANCE_K));
+                NetworkSolver.standard().withToleranceK(TOLERANCE_K),
+                false);
     }
 
     /**
@@ -118,7 +116,18 @@ public final class TemperatureModel implements Model {
      * @return a new model
      */
     public TemperatureModel multipliers(String... names) {
-        return new TemperatureModel(setting, List.of(names), inputs, sensor, place, timesS, solver);
+        return new TemperatureModel(setting, List.of(names), inputs, sensor, place, timesS, solver, throughLaws);
+    }
+
+    /**
+     * The same model, of whose setting it is said that multipliers act through the laws of its networks alone: it hands its solver on and
+     * does nothing else with the multipliers, neither with their values nor with the outcome of one run in setting up another. So it is where a
+     * setting makes a scene, or an exposure of one vessel, from its inputs and runs it. Nobody makes sure of it.
+     *
+     * @return a new model, whose setting is asked once for each set of inputs of a fit
+     */
+    public TemperatureModel throughLawsAlone() {
+        return new TemperatureModel(setting, multipliers, inputs, sensor, place, timesS, solver, true);
     }
 
     /**
@@ -128,7 +137,7 @@ public final class TemperatureModel implements Model {
      * @return a new model
      */
     public TemperatureModel inputs(String... names) {
-        return new TemperatureModel(setting, multipliers, List.of(names), sensor, place, timesS, solver);
+        return new TemperatureModel(setting, multipliers, List.of(names), sensor, place, timesS, solver, throughLaws);
     }
 
     /**
@@ -138,7 +147,7 @@ public final class TemperatureModel implements Model {
      * @return a new model
      */
     public TemperatureModel readBy(Sensor newSensor) {
-        return new TemperatureModel(setting, multipliers, inputs, newSensor, place, timesS, solver);
+        return new TemperatureModel(setting, multipliers, inputs, newSensor, place, timesS, solver, throughLaws);
     }
 
     /**
@@ -148,7 +157,7 @@ public final class TemperatureModel implements Model {
      * @return a new model
      */
     public TemperatureModel readAt(String newPlace) {
-        return new TemperatureModel(setting, multipliers, inputs, sensor, newPlace, timesS, solver);
+        return new TemperatureModel(setting, multipliers, inputs, sensor, newPlace, timesS, solver, throughLaws);
     }
 
     /**
@@ -164,7 +173,14 @@ public final class TemperatureModel implements Model {
 
     private TemperatureModel with(TemperatureModel other) {
         return new TemperatureModel(
-                setting, other.multipliers, other.inputs, other.sensor, other.place, timesS, other.solver);
+                setting,
+                other.multipliers,
+                other.inputs,
+                other.sensor,
+                other.place,
+                timesS,
+                other.solver,
+                other.throughLaws);
     }
 
     /**
@@ -174,7 +190,7 @@ public final class TemperatureModel implements Model {
      * @return a new model
      */
     public TemperatureModel with(NetworkSolver newSolver) {
-        return new TemperatureModel(setting, multipliers, inputs, sensor, place, timesS, newSolver);
+        return new TemperatureModel(setting, multipliers, inputs, sensor, place, timesS, newSolver, throughLaws);
     }
 
     @Override
@@ -201,19 +217,27 @@ public final class TemperatureModel implements Model {
                 () -> sensor.slopes(looks, temperatures, slopes(sensed, parameters, temperatures), ofSensor));
     }
 
-    /** The setting, or where it is known to be nothing else, its networks run again. */
+    /** The setting, or where that comes to the same, its networks run again. */
     private Sensed sensed(double[] parameters) {
         Sensed known = again;
-        return known == null
-                ? setting.run(values(parameters), solver.withMultipliers(factors(parameters)))
-                : new Sensed(RunReadings.again(known.run(), solver, factors(parameters)), known.placesK());
+        if (known != null) {
+            return new Sensed(RunReadings.again(known.run(), solver, factors(parameters)), known.placesK());
+        }
+        Sensed first = setting.run(values(parameters), solver.withMultipliers(factors(parameters)));
+        if (throughLaws
+                && inputs.isEmpty()
+                && place(first) instanceof NodeMean mean
+                && Arrays.stream(looks.atS()).allMatch(mean.filled())) {
+            again = first;
+        }
+        return first;
     }
 
     /** For each parameter outside the thermometer, slopes of the temperatures. */
     private double[][] slopes(Sensed sensed, double[] parameters, double[] temperatures) {
         double[][] slopes = new double[multipliers.size() + inputs.size()][];
         int known = 0;
-        if (place(sensed) instanceof NodeMean mean && !multipliers.isEmpty() && throughLaws(sensed, mean, parameters)) {
+        if (place(sensed) instanceof NodeMean mean && throughLaws) {
             for (double[] slope : mean.of(sensed.run()).slopes(multipliers, looks.atS())) {
                 slopes[known++] = slope;
             }
@@ -222,30 +246,6 @@ public final class TemperatureModel implements Model {
             slopes[k] = difference(sensed, parameters, k, temperatures);
         }
         return slopes;
-    }
-
-    /** Whether multipliers act through the laws of the networks alone; looked into once, with all of them moved. */
-    private boolean throughLaws(Sensed sensed, NodeMean mean, double[] parameters) {
-        Boolean known = throughLaws;
-        if (known == null) {
-            double[] moved = parameters.clone();
-            for (int k = 0; k < multipliers.size(); k++) {
-                moved[k] *= 1 + STEP;
-            }
-            NetworkSolver steps = solver.alongStepsOf(sensed.run());
-            Sensed setUp = setting.run(values(moved), steps.withMultipliers(factors(moved)));
-            RunReadings ranAgain = mean.of(RunReadings.again(sensed.run(), steps, factors(moved)));
-            known = true;
-            for (int i = 0; i <= COMPARED; i++) {
-                double[] at = {looks.atS()[i * (looks.atS().length - 1) / COMPARED]};
-                known &= Math.abs(place(setUp).applyAsDouble(at[0]) - ranAgain.temperaturesK(at)[0]) <= SAME_K;
-            }
-            if (known && inputs.isEmpty() && Arrays.stream(looks.atS()).allMatch(mean.filled())) {
-                again = sensed;
-            }
-            throughLaws = known;
-        }
-        return known;
     }
 
     private double[] difference(Sensed sensed, double[] parameters, int k, double[] temperatures) {

@@ -7,11 +7,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.Function;
 import org.beveragethermal.core.calibration.Minimiser.Precision;
 
 /** Leaves readings out in turn, and predicts them. */
 final class Validation {
+
+    /** Fits again to what is left without a part. */
+    @FunctionalInterface
+    private interface Refit {
+        Search of(Problem without, int left);
+    }
 
     private Validation() {}
 
@@ -30,7 +35,7 @@ final class Validation {
                 search,
                 parts,
                 part,
-                without -> Search.from(without, search.minimum(), Search.fixed(problem), Precision.QUICK));
+                (without, left) -> Search.from(without, search.minimum(), Search.fixed(problem), Precision.QUICK));
     }
 
     /** One run is a part; only what the runs share can be learnt from the others. */
@@ -42,19 +47,10 @@ final class Validation {
                 part[row++] = r;
             }
         }
-        return of(problem, search, problem.runs().size(), part, without -> {
-            double[] start = withoutOwn(problem, search, leftOut(without));
+        return of(problem, search, problem.runs().size(), part, (without, left) -> {
+            double[] start = withoutOwn(problem, search, left);
             return Search.from(without, start, Search.fixed(problem), Precision.QUICK);
         });
-    }
-
-    /** The run that is left out. */
-    private static int leftOut(Problem without) {
-        int run = 0;
-        while (!without.isLeftOut(run, 0)) {
-            run++;
-        }
-        return run;
     }
 
     /** The estimates; but what only the left-out run tells begins where the fit began. */
@@ -83,14 +79,13 @@ final class Validation {
         }
     }
 
-    private static CrossValidation of(
-            Problem problem, Search search, int parts, int[] part, Function<Problem, Search> fit) {
+    private static CrossValidation of(Problem problem, Search search, int parts, int[] part, Refit refit) {
         double squares = 0;
         int number = 0;
         int failed = 0;
         for (int left = 0; left < parts; left++) {
             try {
-                Minimum minimum = fit.apply(problem.leavingOut(masks(problem, part, left)))
+                Minimum minimum = refit.of(problem.leavingOut(masks(problem, part, left)), left)
                         .minimum();
                 double[] deviations = problem.rows(minimum.theta(), minimum.predicted(), Noise.UNIT, false).deviations;
                 for (int i = 0; i < part.length; i++) {

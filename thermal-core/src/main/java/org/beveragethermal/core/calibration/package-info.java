@@ -14,6 +14,7 @@
  * TemperatureModel model = TemperatureModel.of(timesS, (values, solver) -> Sensed.in(
  *                 Lumped.of(bottle(values.get("start"))).with(solver).expose(in(refrigerator, Duration.ofHours(6)))))
  *         .multipliers(Multipliers.AIR_FILM, Multipliers.INSIDE_FILM)
+ *         .throughLawsAlone() // the setting hands its solver on and uses the multipliers in no other way
  *         .inputs("start")
  *         .readBy(Sensor.IDEAL.lagging("lag"));
  * FitResult result = Fit.builder()
@@ -47,6 +48,14 @@
  * <p><b>Limits.</b> Standard errors suppose that the model is right and nearly linear over them; where it is not, profiles and repeated
  * fits tell. Priors of the true width make intervals right on average over what the priors describe. A biweight loss and any model
  * that oscillates may have several minima: {@link org.beveragethermal.core.calibration.Fit.Builder#starts}.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Observations (readings) ┐                                    ┌→ estimates, intervals, correlations
+ *  Model (slopes) + Sensor ├→ Fit → least squares → FitResult ──┼→ is the model rejected? are factors told apart?
+ *  Parameters, priors      ┘                                    └→ FittedSet → multipliers of the next prediction
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.calibration;

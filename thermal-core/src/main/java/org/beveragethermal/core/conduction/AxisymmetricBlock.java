@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The block reaches from the axis to its last radius and from depth 0 to its last depth; faces that nothing is joined to pass
  * no heat. Immutable.
+ *
+ * <p>Theory manual, equation (1.5).
  */
 public final class AxisymmetricBlock {
 

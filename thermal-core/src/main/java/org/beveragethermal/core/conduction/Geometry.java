@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.conduction;
 
-/** How area grows with the distance from the middle. */
+/**
+ * How area grows with the distance from the middle.
+ *
+ * <p>Theory manual, equation (1.5).
+ */
 enum Geometry {
     /** Plane; size is the area [m²]. */
     PLANE {

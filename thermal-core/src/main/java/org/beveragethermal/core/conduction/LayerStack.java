@@ -19,6 +19,8 @@ import org.beveragethermal.core.solver.Trajectory;
  *
  * <p>Distances are counted from the middle of the geometry (the axis of a cylinder, the centre of a sphere, any plane). Where
  * the stack begins at 0 its inner side is the middle and passes no heat. Immutable.
+ *
+ * <p>Theory manual, equation (1.5).
  */
 public final class LayerStack {
 

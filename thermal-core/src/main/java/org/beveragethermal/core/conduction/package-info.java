@@ -22,6 +22,13 @@
  *
  * <p><b>Accuracy.</b> Second order in the cell size: halving the cells quarters the error. {@link
  * org.beveragethermal.core.conduction.LayerStack#cellsFor} gives a number of cells for a wanted error.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Layers (thickness, k, ρ c) → LayerStack        ┐
+ *  rings and depths           → AxisymmetricBlock ┴→ nodes + inner paths + surfaces → Network
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.conduction;

@@ -13,6 +13,8 @@ package org.beveragethermal.core.correlation;
  * assumption).
  *
  * <p>Source: ASHRAE Handbook of Fundamentals 1985, chapter 27, table 1, in SI units (from memory); method of Threlkeld and Jordan 1958.
+ *
+ * <p>Theory manual, equation (4.3).
  */
 public final class ClearSky {
 

@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Forced convection on a cylinder across the flow. */
+/**
+ * Forced convection on a cylinder across the flow.
+ *
+ * <p>Theory manual, equation (3.9).
+ */
 public final class CrossflowCylinder {
 
     /** Churchill and Bernstein's equation; the slope in Pr is that of the formula. */

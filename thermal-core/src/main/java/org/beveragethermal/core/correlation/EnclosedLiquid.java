@@ -9,6 +9,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  * <p>A cooling or warming liquid stratifies, and the film at the wall then follows the stratification rather than the wall's
  * own temperature difference. Laws made for an open plate are therefore wrong at most instants. The one-term law here was
  * taken from a computation of the flow (see the source of the constants); no measured confirmation is at hand.
+ *
+ * <p>Theory manual, equation (3.13).
  */
 public final class EnclosedLiquid {
 

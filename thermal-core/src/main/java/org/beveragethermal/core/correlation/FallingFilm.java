@@ -14,6 +14,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  * half, because the largest of them alone is up to a tenth less than the solution of that channel; the three that remain are joined by the
  * sixteenth root of the sum of sixteenth powers, at most 7 % above the largest, because corners stop solvers. The source's factor for a
  * viscosity that differs at the wall is left out.
+ *
+ * <p>Theory manual, equation (3.12).
  */
 public final class FallingFilm {
 

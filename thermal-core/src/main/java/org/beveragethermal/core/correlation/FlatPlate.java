@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Forced convection on a flat plate along the flow. */
+/**
+ * Forced convection on a flat plate along the flow.
+ *
+ * <p>Theory manual, equation (3.10).
+ */
 public final class FlatPlate {
 
     /**

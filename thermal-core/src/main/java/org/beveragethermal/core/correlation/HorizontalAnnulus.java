@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.correlation;
 
-/** Free convection in the gap between two concentric cylinders that lie, such as a bottle in a sleeve that stands off. */
+/**
+ * Free convection in the gap between two concentric cylinders that lie, such as a bottle in a sleeve that stands off.
+ *
+ * <p>Theory manual, equation (3.16).
+ */
 public final class HorizontalAnnulus {
 
     private HorizontalAnnulus() {}

@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Free convection on the outside of a long isothermal cylinder whose axis is level. */
+/**
+ * Free convection on the outside of a long isothermal cylinder whose axis is level.
+ *
+ * <p>Theory manual, equation (3.7).
+ */
 public final class HorizontalCylinder {
 
     /** Churchill and Chu's equation for all Rayleigh numbers; scatter a judgement, as for their vertical plate. */

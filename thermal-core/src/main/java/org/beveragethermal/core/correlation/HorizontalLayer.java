@@ -6,6 +6,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
 /**
  * Heat across a level layer of fluid between two plates. Rayleigh and Nusselt numbers are on its thickness and the difference between
  * the plates; q = Nu k ΔT/L.
+ *
+ * <p>Theory manual, equation (3.15).
  */
 public final class HorizontalLayer {
 

@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Free convection on a horizontal plate. */
+/**
+ * Free convection on a horizontal plate.
+ *
+ * <p>Theory manual, equation (3.8).
+ */
 public final class HorizontalPlate {
 
     /** Warm face down or cold face up: the layer is stable. */

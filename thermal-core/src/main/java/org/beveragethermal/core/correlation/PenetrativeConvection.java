@@ -9,6 +9,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  *
  * <p>Ice water at 0 °C floats on water at 4 °C; only where the lower water is warmer than the densest temperature between the
  * two does anything sink. The unstable part drives turbulent convection, the rest only conducts.
+ *
+ * <p>Theory manual, equation (3.17).
  */
 public final class PenetrativeConvection {
 

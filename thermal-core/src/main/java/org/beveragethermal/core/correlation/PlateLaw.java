@@ -4,6 +4,8 @@ package org.beveragethermal.core.correlation;
 /**
  * A law of the form Nu = [m + c(Pr) Ra^(1/6)]² {1 + B(Pr) [√32 Gr^(−1/4) L/D]^C(Pr)}, that of a vertical plate or, with the second factor, of
  * a slender vertical cylinder. What depends on the Prandtl number alone may be fitted for a fluid beforehand.
+ *
+ * <p>Theory manual, equation (3.6).
  */
 public interface PlateLaw extends NusseltLaw {
 

@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.correlation;
 
-/** Thermal radiation between a small grey surface and large surroundings. */
+/**
+ * Thermal radiation between a small grey surface and large surroundings.
+ *
+ * <p>Theory manual, equation (3.18).
+ */
 public final class Radiation {
 
     /** Stefan–Boltzmann constant [W/(m² K⁴)], CODATA 2018 (exact since the 2019 SI). */

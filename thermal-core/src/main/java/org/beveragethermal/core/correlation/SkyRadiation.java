@@ -6,6 +6,8 @@ package org.beveragethermal.core.correlation;
  *
  * <p>Clouds radiate almost like a body at the temperature of the air: under an overcast sky the sky is a few kelvins colder than the air
  * and none of these holds.
+ *
+ * <p>Theory manual, equation (4.2).
  */
 public final class SkyRadiation {
 

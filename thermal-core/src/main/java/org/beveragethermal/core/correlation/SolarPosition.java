@@ -6,6 +6,8 @@ package org.beveragethermal.core.correlation;
  *
  * <p>Solar time is 12 h when the sun is highest; clocks differ from it by up to an hour or two (longitude, equation of time, summer
  * time). Refraction, which lifts the sun by half a degree at the horizon, is left out. Good to half a degree.
+ *
+ * <p>Theory manual, equation (4.3).
  */
 public final class SolarPosition {
 

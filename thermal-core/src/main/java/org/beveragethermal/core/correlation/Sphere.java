@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Forced convection on a sphere. */
+/**
+ * Forced convection on a sphere.
+ *
+ * <p>Theory manual, equation (3.11).
+ */
 public final class Sphere {
 
     /** Whitaker's equation without its viscosity ratio. */

@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Free convection on a slender vertical cylinder, such as a bottle in air. */
+/**
+ * Free convection on a slender vertical cylinder, such as a bottle in air.
+ *
+ * <p>Theory manual, equation (3.6).
+ */
 public final class VerticalCylinder {
 
     /**

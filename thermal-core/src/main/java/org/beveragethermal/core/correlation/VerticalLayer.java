@@ -10,6 +10,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  * <p>Rayleigh and Nusselt numbers are on the thickness L of the layer and the difference between the walls; q = Nu k ΔT/L. All laws
  * here but the published ones of {@link #berkovskyPolevikov} and {@link #macGregorEmery}, which are kept as printed, are at least 1,
  * which is conduction.
+ *
+ * <p>Theory manual, equation (3.14).
  */
 public final class VerticalLayer {
 

@@ -3,7 +3,11 @@ package org.beveragethermal.core.correlation;
 
 import org.beveragethermal.materials.provenance.Uncertainty;
 
-/** Free convection on an isothermal vertical plate, or on a vertical cylinder thick enough to be one. */
+/**
+ * Free convection on an isothermal vertical plate, or on a vertical cylinder thick enough to be one.
+ *
+ * <p>Theory manual, equation (3.5).
+ */
 public final class VerticalPlate {
 
     /** Churchill and Chu's equation for all Rayleigh numbers; scatter a judgement from the data shown in the paper. */

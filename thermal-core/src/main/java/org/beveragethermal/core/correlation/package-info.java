@@ -12,6 +12,15 @@
  *
  * <p><b>Symbols.</b> Nu Nusselt, Ra Rayleigh, Re Reynolds, Pr Prandtl number; h heat transfer coefficient [W/(m² K)]; L
  * length [m].
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Ra or Re, Pr → static function → Nu            (to compute by hand)
+ *               → Correlation ┬→ NusseltLaw: Nu, ∂Nu/∂Ra, ∂Nu/∂Pr → film.ConvectiveFilm
+ *                             ├→ scatter → uncertainty.LawScatter
+ *                             └→ outside(Ra, Pr) → a note of the prediction
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.correlation;

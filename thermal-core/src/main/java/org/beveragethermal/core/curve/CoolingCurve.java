@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * reaches from a farthest temperature to a nearest one, nearest to the equilibrium.
  *
  * <p>Immutable and thread-safe; a query on doubles allocates nothing.
+ *
+ * <p>Theory manual, equation (7.7).
  */
 public final class CoolingCurve {
 
@@ -209,6 +211,9 @@ public final class CoolingCurve {
                 throw new IllegalArgumentException("time " + afterS + " s: expected ≥ 0");
             }
             return startK;
+        }
+        if (afterS == Double.POSITIVE_INFINITY) {
+            return equilibriumK;
         }
         double time = timeOf.at(start) + (lag == null ? afterS : lag.underWayS(start, afterS));
         return equilibriumK + sign * (time < endS ? distances.at(time) : nearK * Math.exp((endS - time) / tailS));

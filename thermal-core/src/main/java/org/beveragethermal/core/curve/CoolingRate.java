@@ -20,6 +20,8 @@ import org.beveragethermal.materials.units.SiValues;
  * nodes tells what they miss, and where that is more than allowed the interval is halved.
  *
  * <p>Immutable; thread-safe if the law is. A query allocates nothing if the law does not.
+ *
+ * <p>Theory manual, equation (7.7).
  */
 public final class CoolingRate {
 

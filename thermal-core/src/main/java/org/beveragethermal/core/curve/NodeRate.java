@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.beveragethermal.core.internal.Steadiness;
 import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
@@ -13,6 +14,11 @@ import org.beveragethermal.core.network.PreparedNetwork;
 
 /** The rate of change of the only node of a network. Thread-safe: each thread has a workspace of its own. */
 final class NodeRate implements DoubleUnaryOperator {
+
+    /** What a refusal of surroundings that vary goes on with. */
+    static final String STEADY =
+            "one curve holds only where surroundings never change (no swinging air, doors, sun that moves or melting ice);"
+                    + " predict the run itself instead";
 
     private static final double ACCURACY_K = 1e-10;
     private static final double[] NO_AMOUNTS = {};
@@ -43,7 +49,7 @@ final class NodeRate implements DoubleUnaryOperator {
         });
         PreparedNetwork prepared = network.prepare();
         evaluation = ThreadLocal.withInitial(() -> new Evaluation(prepared, factors));
-        new Steadiness(network.paths()).require(factors);
+        new Steadiness(network.paths(), STEADY).require(factors);
     }
 
     private final class Evaluation {
@@ -57,6 +63,7 @@ final class NodeRate implements DoubleUnaryOperator {
 
         private double kelvinPerSecond(double temperatureK) {
             state[0] = node.store().enthalpyJ(temperatureK, NO_AMOUNTS);
+            workspace.forget();
             if (workspace.evaluate(0, state, false) >= 0) {
                 return Double.NaN;
             }

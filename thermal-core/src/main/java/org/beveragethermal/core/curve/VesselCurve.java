@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.beveragethermal.core.internal.Steadiness;
 import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
@@ -143,6 +144,6 @@ public final class VesselCurve {
                     + ": one curve holds only where surroundings never change; predict the run itself instead");
         }
         List<Path> paths = first.trajectory().paths(0);
-        new Steadiness(paths).require(multipliers);
+        new Steadiness(paths, NodeRate.STEADY).require(multipliers);
     }
 }

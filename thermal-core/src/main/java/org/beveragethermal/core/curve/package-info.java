@@ -32,6 +32,13 @@
  * held to by tests, not proofs: a rate that jumps right between nodes on both sides may be seen late. A closed bottle of 0.75 l
  * in a refrigerator has an error of about 13 s in 3 h. Axial contents keep a memory of how they started that no single lag
  * tells: about 4 min in 3 h.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  vessel + steady surroundings → VesselCurve  → prepare(from, to) ┐
+ *  rate f(T), or a one-node network → CoolingRate ─────────────────┴→ CoolingCurve → timeTo, temperatureAfter (± error)
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.curve;

@@ -22,6 +22,8 @@ import org.beveragethermal.core.network.HeatFlow;
  * moist air in free convection and the heat that vapour carries along while it cools (each up to 5 % of the film) are left out. Uncertainty beside that of the film: 10 % (own judgement).
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (3.19).
  */
 public final class CondensingFilm implements Film {
 

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The fourth power for combined convection on surfaces across or horizontal to the stream is the rule of Incropera and
  * Cengel (exponent from memory); it also keeps the law smooth at zero drive.
+ *
+ * <p>Theory manual, equations (3.1), (3.2).
  */
 public final class ConvectiveFilm implements Film {
 

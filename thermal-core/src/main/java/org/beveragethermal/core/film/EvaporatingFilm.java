@@ -33,6 +33,8 @@ import org.beveragethermal.materials.liquid.Water;
  * <p>Left out: the heat that vapour carries along while it changes temperature (up to 5 % of the film where much evaporates), the resistance
  * of the liquid's surface, drops that splash. Near boiling, where a p_s passes nine tenths of the pressure (97 °C at sea level), the
  * drive is held back. Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (3.19).
  */
 public final class EvaporatingFilm implements Film {
 

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>They follow the fluid's own formulas to a few parts in 10⁷ and keep their end values outside the fluid's range. Immutable and
  * thread-safe.
+ *
+ * <p>Theory manual, equation (3.1).
  */
 public final class Fluid {
 

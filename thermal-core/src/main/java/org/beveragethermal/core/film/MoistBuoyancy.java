@@ -12,6 +12,8 @@ import org.beveragethermal.core.network.HeatFlow;
  *
  * <p>The drive never falls below that of {@value #LEAST} (0.06 K), because the surface goes on evaporating where warmth and vapour cancel, and
  * a power law of the drive has an unbounded slope there.
+ *
+ * <p>Theory manual, equation (3.4).
  */
 record MoistBuoyancy(double pressurePa, double relativeHumidity, double waterActivity) implements Buoyancy {
 

@@ -9,6 +9,8 @@ import org.beveragethermal.materials.provenance.ValidityRange;
 /**
  * Radiation from large surroundings to a small grey surface.
  *
+ * <p>Theory manual, equation (3.18).
+ *
  * @param areaM2 area [m²], ≥ 0
  * @param emissivity emissivity [-], 0 to 1
  */

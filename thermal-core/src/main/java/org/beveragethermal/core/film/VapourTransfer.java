@@ -15,6 +15,8 @@ import org.beveragethermal.materials.solid.Ice;
 /**
  * Vapour that crosses a film of air along with heat, either way: what dew, frost and evaporation have in common. The law stands in {@link
  * CondensingFilm}.
+ *
+ * <p>Theory manual, equations (3.4), (3.19).
  */
 final class VapourTransfer {
 

@@ -24,6 +24,14 @@
  *
  * <p>A {@link org.beveragethermal.core.film.Film} also describes itself: coefficient, Nusselt, Rayleigh and Prandtl number, which
  * law decides and whether it is used outside its published range.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Correlation + Fluid + area, length → ConvectiveFilm ┬→ HeatLaw: W and slopes at (T bulk, T wall) → network
+ *                                                      ├→ FilmState: Nu, Ra, Pr, which law, in range?
+ *                                                      └→ CondensingFilm, EvaporatingFilm: vapour by the same film
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.film;

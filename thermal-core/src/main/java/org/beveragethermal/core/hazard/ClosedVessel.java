@@ -38,6 +38,8 @@ import org.beveragethermal.materials.vessel.Vessel;
  * vapour and carbon dioxide; if these alone reach the pressure there is no air, as in a carbonated drink whose foam drove it out.
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (6.7).
  */
 public final class ClosedVessel {
 

@@ -8,6 +8,8 @@ package org.beveragethermal.core.hazard;
  * <p>Series of H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed. (1959), section 3.11: θ = Σ Cₙ cos(ζₙ x/L)
  * exp(−ζₙ² Fo), ζₙ tan ζₙ = Bi, Cₙ = 4 sin ζₙ/(2 ζₙ + sin 2ζₙ), x counted from the insulated side. What is in the vessel takes heat from
  * the other side and, being the same fluid at rest, changes little before the difference is greatest.
+ *
+ * <p>Theory manual, equation (6.8).
  */
 final class SlabQuench {
 

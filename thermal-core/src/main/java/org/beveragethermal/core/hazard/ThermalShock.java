@@ -41,6 +41,8 @@ import org.beveragethermal.materials.vessel.Vessel;
  * stand under pressure or are scratched bear less.
  *
  * <p>All methods are pure.
+ *
+ * <p>Theory manual, equation (6.8).
  */
 public final class ThermalShock {
 

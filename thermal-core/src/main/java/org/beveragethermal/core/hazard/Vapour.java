@@ -12,6 +12,8 @@ import org.beveragethermal.materials.liquid.Liquid;
  * <p>The constants of van Laar for ethanol and water, 1.6798 and 0.9227, and those of Antoine for ethanol, log₁₀(p/mmHg) = 8.20417 −
  * 1642.89/(230.300 + t/°C), are handbook values from memory. Sugar and extract are left out. At 20 °C a wine has about 3 kPa: a tenth
  * of it either way matters nowhere here.
+ *
+ * <p>Theory manual, equation (6.7).
  */
 final class Vapour {
 

@@ -28,6 +28,14 @@
  *
  * <p><b>Left out.</b> Supercooling, by which a drink stays liquid below its freezing point and then freezes in a moment; carbon dioxide
  * that ice drives out of the drink; air that dissolves in the drink or leaves it; the give of walls and closures under pressure.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  FilledVessel → ClosedVessel ┬→ pressureAt(T) → HeadspacePressure
+ *                              └→ with a Prediction → FreezingHazard → onset, fullness, TimeLeft
+ *  wall and water, or a Prediction → ThermalShock → margin
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.hazard;

@@ -33,6 +33,8 @@ import org.beveragethermal.materials.units.SiValues;
  * at rest); our choice. It is longer than Plank's time by the heat of cooling the water and the ice.
  *
  * <p>Left out: supercooling, air and salts in the water, edges that freeze faster, and the water's rise in a mould. Immutable.
+ *
+ * <p>Theory manual, equation (6.6).
  */
 public final class IceMaking {
 

@@ -17,6 +17,8 @@ import org.beveragethermal.materials.units.ThermalConductivity;
  *
  * <p>The front of the ice is taken to stand everywhere at the same depth x under the faces that give heat away; so a shape is told by
  * what is still unfrozen, V(x), and by the front, A(x) = −dV/dx, for x from 0 to the depth at which nothing is left. Immutable.
+ *
+ * <p>Theory manual, equation (6.6).
  */
 public final class IceMould {
 

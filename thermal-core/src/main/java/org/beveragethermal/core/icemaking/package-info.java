@@ -19,6 +19,14 @@
  *
  * <p><b>How far to trust it.</b> Plank's formula leaves out the heat of cooling the water and the ice; the run has it in. Beside that the two
  * agree within one or two parts in a hundred, and both hang on the film outside, which in a household freezer is known to a quarter.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  IceMould + FreezerAir → IceMaking ┬→ plank(): formula
+ *                                    ├→ predicted(): run of shells
+ *                                    └→ IceBatches: when to begin         IceBalance, IceFill: by energy, by volume
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.icemaking;

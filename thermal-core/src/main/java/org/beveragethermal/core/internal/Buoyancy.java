@@ -7,6 +7,8 @@ import org.beveragethermal.core.network.SmoothFunction;
 /**
  * Relative density difference that drives free convection between a bulk fluid and a wall: what β ΔT is for a fluid whose
  * density falls in a straight line.
+ *
+ * <p>Theory manual, equation (3.3).
  */
 @FunctionalInterface
 public interface Buoyancy {

@@ -4,7 +4,11 @@ package org.beveragethermal.core.internal;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.SmoothFunction;
 
-/** Drive of a liquid with its own density curve; see {@link Buoyancy#ofDensity}. */
+/**
+ * Drive of a liquid with its own density curve; see {@link Buoyancy#ofDensity}.
+ *
+ * <p>Theory manual, equation (3.3).
+ */
 record LiquidBuoyancy(SmoothFunction density) implements Buoyancy {
 
     /** Nodes on (0, 1) of the six-point Gauss–Legendre rule (Abramowitz and Stegun, table 25.4). */

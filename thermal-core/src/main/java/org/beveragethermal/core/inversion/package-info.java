@@ -49,6 +49,14 @@
  *
  * <p>What a prediction itself answers, such as the time to a temperature, is asked there; these questions are built on it. All searches
  * are bounded. Questions are about the mean temperature of the contents.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Wanted + how to predict → question (StartSearch, RequiredValues, Past, Stages, …) → runs → sealed Answer
+ *                                                                                       ├→ explain(): words
+ *                                AnswerEnsemble: the same, once per draw → intervals    └→ snapshot(): figures
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.inversion;

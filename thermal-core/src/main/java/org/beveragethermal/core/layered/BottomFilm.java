@@ -29,6 +29,8 @@ import org.beveragethermal.core.network.HeatFlow;
  * equal temperatures, and loses that again before {@value #FORGOTTEN_K} K more: farther from the corner the law is exactly the
  * one above, however thin the slice. The parts that meet at the densest temperature are rounded alike.
  *
+ * <p>Theory manual, equation (5.6).
+ *
  * @param areaM2 area of the surface [m²], > 0
  * @param halfHeightM half the height of the lowest slice [m], > 0
  * @param densestK temperature at which the liquid is densest [K]; the lower end of its range if it has no maximum

@@ -8,6 +8,8 @@ package org.beveragethermal.core.layered;
  * part height/length of gravity drives it. That the same law holds there, under an overhang as well as over a slope, is our
  * assumption; in a thin laminar layer it is the usual one.
  *
+ * <p>Theory manual, equation (5.1).
+ *
  * @param lengthM length of the wall along which it runs past the slice [m], at least the slice's height
  * @param radiusM radius of a round vessel with as much liquid per area of wall [m], > 0
  * @param eddyM size of the largest eddy that fits the vessel [m], > 0

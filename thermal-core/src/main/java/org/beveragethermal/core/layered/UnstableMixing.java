@@ -14,6 +14,8 @@ import org.beveragethermal.core.network.HeatLaw;
  * the column is cut. The largest eddy that fits the vessel has its radius, which is taken for ℓ; that is ours. It mixes so
  * fast that results hardly depend on it.
  *
+ * <p>Theory manual, equation (5.5).
+ *
  * @param areaM2 area of the face between them [m²]
  * @param distanceM distance of their middles [m]
  * @param eddyM mixing length [m]

@@ -27,6 +27,8 @@ import org.beveragethermal.core.network.SmoothFunction;
  * begin again at 0.15 (Gebhart and Mollendorf 1978, the two figures from memory); between them neither direction prevails.
  *
  * <p>A mutable workspace, owned by one evaluation.
+ *
+ * <p>Theory manual, equation (5.4).
  */
 final class WallBuoyancy {
 

@@ -22,6 +22,8 @@ import org.beveragethermal.core.network.SmoothFunction;
  *
  * <p>A mutable workspace, owned by one evaluation; heats are per length of circumference [W/m], counted positive from liquid to
  * wall.
+ *
+ * <p>Theory manual, equations (5.1), (5.2), (5.3).
  */
 final class WallFilm {
 

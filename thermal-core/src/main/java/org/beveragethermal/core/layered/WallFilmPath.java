@@ -21,6 +21,8 @@ import org.beveragethermal.core.surroundings.Multipliers;
  * <p>Where the liquid at the wall is heavier than its slice the film runs down, elsewhere up. Films are followed from where they
  * start; the deficit of heat they carry is left in the last slice that runs their way, or in the next one if that runs against
  * them. Where hardly anything drives it, a part of the circumference runs down and the rest up, so that the turn is smooth.
+ *
+ * <p>Theory manual, equation (5.3).
  */
 final class WallFilmPath implements Path, SliceFilms {
 

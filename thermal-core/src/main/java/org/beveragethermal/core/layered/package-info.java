@@ -37,6 +37,15 @@
  *
  * <p><b>Use.</b> {@link org.beveragethermal.core.layered.StratifiedLiquid} makes nodes and paths for any column of liquid; join
  * its slices to walls or boundaries of your own.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Slices (volume, wall, height) + Liquid → StratifiedLiquid → nodes, bottom to top
+ *                                              ├→ WallFilmPath: down or up the wall, slice by slice
+ *                                              ├→ UnstableMixing: between neighbours
+ *                                              └→ BottomFilm: to what lies below
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.layered;

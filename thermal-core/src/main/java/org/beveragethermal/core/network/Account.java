@@ -10,6 +10,8 @@ import java.util.List;
  * fixed proportion (melting: −1 kg of ice, +1 kg of water). Conservation follows from the account, not from what a path
  * computes.
  *
+ * <p>Theory manual, equation (1.1).
+ *
  * @param mechanism what carries the flow, such as {@code convection}
  * @param heat whether the account carries heat [W]; otherwise an amount [unit/s]
  * @param entries what one unit of flow does to each end

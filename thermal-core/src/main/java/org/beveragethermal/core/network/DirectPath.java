@@ -7,6 +7,8 @@ import java.util.List;
  * One heat law between two ends.
  *
  * <p>Immutable and thread-safe if its law is.
+ *
+ * <p>Theory manual, equation (1.3).
  */
 public final class DirectPath implements Path {
 

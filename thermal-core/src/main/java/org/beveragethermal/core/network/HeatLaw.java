@@ -7,6 +7,8 @@ import java.util.function.DoubleBinaryOperator;
  * Heat between two temperatures: a constant conductance, a convective film, radiation, or a user's own.
  *
  * <p>Implementations are immutable and thread-safe; zero drive gives zero flow.
+ *
+ * <p>Theory manual, equation (1.3).
  */
 @FunctionalInterface
 public interface HeatLaw {

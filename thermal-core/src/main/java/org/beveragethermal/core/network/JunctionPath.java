@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * the surface temperature alone, also where it is 0.
  *
  * <p>Immutable and thread-safe if its laws are.
+ *
+ * <p>Theory manual, equations (1.3), (1.4), (7.6).
  */
 public final class JunctionPath implements Path {
 

@@ -3,6 +3,7 @@ package org.beveragethermal.core.network;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +55,20 @@ public final class PathEvaluation {
         byTime = new double[accounts];
         scratch = new HeatFlow[ends.size()];
         Arrays.setAll(scratch, i -> new HeatFlow());
+    }
+
+    /**
+     * A workspace for one path under multipliers.
+     *
+     * @param path the path
+     * @param factors factor by name; 1 where none is given, names that the path does not use are ignored; not modified
+     */
+    public PathEvaluation(Path path, Map<String, Double> factors) {
+        this(path);
+        List<String> names = path.multipliers();
+        for (int m = 0; m < names.size(); m++) {
+            multipliers[m] = factors.getOrDefault(names.get(m), 1.0);
+        }
     }
 
     /**
@@ -274,6 +289,11 @@ public final class PathEvaluation {
     }
 
     /** What a junction remembers from its evaluation before, made at its first. */
+    /** Forgets what earlier evaluations found, so that the next one depends on its inputs alone. */
+    public void forget() {
+        surface = null;
+    }
+
     SurfaceMemory surfaceOf(JunctionPath path, int links) {
         SurfaceMemory known = surface;
         if (known == null || !known.belongsTo(path)) {

@@ -20,6 +20,8 @@ import org.beveragethermal.core.network.Account.Entry;
  * evaluations, which is why the ledger closes whatever the quality of the derivatives.
  *
  * <p>Immutable and thread-safe; each run owns a {@link Workspace}.
+ *
+ * <p>Theory manual, equations (1.1), (7.3).
  */
 public final class PreparedNetwork {
 
@@ -318,7 +320,7 @@ public final class PreparedNetwork {
             allSensible = otherNodes.length == 0;
             constants = ConstantLinks.of(direct, links, nodes);
             for (int p = 0; p < layouts.length; p++) {
-                evaluations[p] = newEvaluation(layouts[p].path);
+                evaluations[p] = new PathEvaluation(layouts[p].path, multipliers);
                 evaluations[p].setSurfaceAccuracyK(surfaceAccuracyK);
                 gradient[p] = new double[layouts[p].accounts][layouts[p].columns.length];
             }
@@ -330,13 +332,11 @@ public final class PreparedNetwork {
                     .toArray();
         }
 
-        private PathEvaluation newEvaluation(Path path) {
-            PathEvaluation evaluation = new PathEvaluation(path);
-            List<String> names = path.multipliers();
-            for (int m = 0; m < names.size(); m++) {
-                evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
+        /** Forgets what earlier evaluations found, so that the next ones depend on what they are given alone. */
+        public void forget() {
+            for (PathEvaluation evaluation : evaluations) {
+                evaluation.forget();
             }
-            return evaluation;
         }
 
         /**
@@ -781,7 +781,7 @@ public final class PreparedNetwork {
             if (part[path] < 0) {
                 return evaluations[-1 - part[path]];
             }
-            PathEvaluation evaluation = newEvaluation(network.paths().get(path));
+            PathEvaluation evaluation = new PathEvaluation(network.paths().get(path), multipliers);
             evaluation.inputs()[0] = endTemperatureK(path, 0);
             evaluation.inputs()[1] = endTemperatureK(path, 1);
             evaluation.evaluate(network.paths().get(path), timeS, true);

@@ -4,6 +4,8 @@ package org.beveragethermal.core.network;
 /**
  * A body of constant heat capacity: H = C (T − 273.15 K).
  *
+ * <p>Theory manual, equation (1.2).
+ *
  * @param capacityJPerK heat capacity [J/K], finite, > 0
  */
 public record SensibleStore(double capacityJPerK) implements Store {

@@ -7,6 +7,8 @@ package org.beveragethermal.core.network;
  * <p>Enthalpy is counted from liquid water at 0 °C. Implementations are immutable and thread-safe, and answer for any
  * finite state: outside the range of their properties they continue smoothly instead of failing, because an implicit
  * integrator may look there on its way.
+ *
+ * <p>Theory manual, equation (1.2).
  */
 public interface Store {
 

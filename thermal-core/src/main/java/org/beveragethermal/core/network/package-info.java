@@ -41,6 +41,14 @@
  * gives no number is named, with the time, by the solver's exception.
  *
  * <p>This package is public but unsettled: signatures may change until the first release.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Node (Store, state) ┐                        ┌→ solver: dH/dt, dm/dt and their slopes
+ *  Boundary (T of t)   ├→ Network → prepare() → ┤
+ *  Path (Accounts)     ┘          flat arrays   └→ ledger: who gave what to whom, by which mechanism
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.network;

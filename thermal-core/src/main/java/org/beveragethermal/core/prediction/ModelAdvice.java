@@ -19,6 +19,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * number is 4 (1 + 1/Bi) C/(m c), C counting the wall as well: always above 4, so that every drink that can flow stratifies;
  * the Biot number says whether that amounts to much beside the whole excess.
  *
+ * <p>Theory manual, equation (5.7).
+ *
  * @param biotAtRest Biot number of contents that only conduct [-], ≥ 0
  * @param biotMoving Biot number of contents that move [-], ≥ 0
  * @param fillingBoxNumber time constant over filling time [-], > 0

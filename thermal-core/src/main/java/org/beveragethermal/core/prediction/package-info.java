@@ -27,6 +27,15 @@
  * {@code stayAdvice} says it for each stay; {@code notes} tells where it is another than the one used. {@code meanTemperaturesK},
  * {@code topTemperaturesK}, {@code bottomTemperaturesK}, {@code wallTemperaturesK}, {@code temperaturesK} and {@code profilesK}
  * give arrays for plotting.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Trajectory + what its nodes mean → Prediction ┬→ temperatures, ice fraction, profiles
+ *                                                ├→ timeTo, timeInRange (sealed: or never)
+ *                                                ├→ explainAt → resistances, films, HeatAccount
+ *                                                └→ advice, notes
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.prediction;

@@ -88,7 +88,7 @@ final class AxialVessel extends ModelledVessel {
         double[] faces = StratifiedLiquid.faces(bottom, surface, slices, lines);
         List<Slice> parts = new ArrayList<>();
         for (int i = 0; i + 1 < faces.length; i++) {
-            Band band = addBand(i == 0 ? 0 : faces[i], faces[i + 1], 0, "", i);
+            Band band = addBand(i == 0 ? 0 : faces[i], faces[i + 1], 0, "", i, faces[i + 1]);
             parts.add(slice(faces[i], faces[i + 1], band));
         }
         addDryBands(surface, inverts ? (surface - bottom) / slices : Double.POSITIVE_INFINITY, lines);
@@ -163,7 +163,7 @@ final class AxialVessel extends ModelledVessel {
             }
         }
         for (int i = 0; i + 1 < edges.size(); i++) {
-            addBand(edges.get(i), edges.get(i + 1), 0, "", -1);
+            addBand(edges.get(i), edges.get(i + 1), 0, "", -1, edges.get(i + 1));
         }
     }
 

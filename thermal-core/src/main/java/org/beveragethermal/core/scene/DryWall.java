@@ -33,12 +33,16 @@ final class DryWall {
         Profile profile = vessel.profile();
         double wetM2 = profile.outerSideAreaM2(lowM, levelM);
         double dryM2 = profile.outerSideAreaM2(levelM, highM);
-        double reachM = Math.sqrt(vessel.wall().thermalConductivity().value()
-                * profile.wallVolumeM3(levelM, highM)
-                / dryM2
-                / COEFFICIENT);
-        double lengthM = dryM2 / (2 * Math.PI * profile.outerRadiusM(levelM));
-        double efficiency = reachM / lengthM * Math.tanh(lengthM / reachM);
-        return (wetM2 + efficiency * dryM2) / (wetM2 + dryM2);
+        double efficiency = efficiency(
+                vessel.wall().thermalConductivity().value(),
+                profile.wallVolumeM3(levelM, highM) / dryM2,
+                dryM2 / (2 * Math.PI * profile.outerRadiusM(levelM)));
+        return Math.min(1, (wetM2 + efficiency * dryM2) / (wetM2 + dryM2));
+    }
+
+    /** Heat of a fin, as a part of what it would be if all of it had the temperature of its foot [-]. */
+    static double efficiency(double wPerMK, double thicknessM, double lengthM) {
+        double reachM = Math.sqrt(wPerMK * thicknessM / COEFFICIENT);
+        return reachM / lengthM * Math.tanh(lengthM / reachM);
     }
 }

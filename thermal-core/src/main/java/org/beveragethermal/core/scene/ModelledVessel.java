@@ -59,8 +59,7 @@ abstract class ModelledVessel {
 
     /**
      * A band of wall, its outer surface, the conductances from mid-wall to its surfaces per area, the link to the outer
-     * surface, the layers around it if there are any, and the part of its outer surface that follows the wall behind the contents
-     * while the vessel stands.
+     * surface, the layers around it if there are any, and the part of its outer surface that follows the wall behind the contents.
      */
     record Band(
             WallBand band,
@@ -72,7 +71,7 @@ abstract class ModelledVessel {
 
         /** The outer surface that follows the wall behind the contents. */
         private WallPatch following() {
-            return patch.withOuterAreaM2(followingPart * patch.outerAreaM2());
+            return patch.part(followingPart);
         }
 
         /** From the wall to that surface. */
@@ -118,12 +117,10 @@ abstract class ModelledVessel {
         return this;
     }
 
-    /** Adds the band of wall between two heights; {@code extraMassKg} of glass counts with it. */
-    final Band addBand(double lowM, double highM, double extraMassKg, String insidePath, int slice) {
-        return addBand(lowM, highM, extraMassKg, insidePath, slice, highM);
-    }
-
-    /** The same where the wall above a level is dry inside and follows the wall below it only as a fin does. */
+    /**
+     * Adds the band of wall between two heights; {@code extraMassKg} of glass counts with it. Above a level it is dry inside and
+     * follows the wall below only as a fin does; with its upper edge as the level it follows as a whole.
+     */
     final Band addBand(double lowM, double highM, double extraMassKg, String insidePath, int slice, double levelM) {
         Profile profile = filled.vessel().profile();
         Solid wall = filled.vessel().wall();
@@ -305,11 +302,8 @@ abstract class ModelledVessel {
             List<LightTaker> behind = lightTakers(i, occupant.posture());
             SunOptics optics = optics(i, behind);
             if (!lies) {
-                boolean upright = occupant.posture() == Posture.UPRIGHT;
-                WallPatch patch = occupant.standing(upright ? band.following() : band.patch())
-                        .withOptics(optics);
-                Link outermost = upright ? band.toFollowing() : band.outermost();
-                addOutside(paths, band, outermost, behind, patch, medium, occupant, occupants);
+                WallPatch patch = occupant.standing(band.following()).withOptics(optics);
+                addOutside(paths, band, band.toFollowing(), behind, patch, medium, occupant, occupants);
                 continue;
             }
             for (WallPatch patch : lyingPatches(i, waterline)) {

@@ -11,6 +11,8 @@ import org.beveragethermal.materials.vessel.Profile;
  * closed form of a cylinder's wall, ln(rₒ/rᵢ)/(2 π k h). On a shoulder this is a wall as thick as it is across, since area times
  * thickness is its volume there too.
  *
+ * <p>Theory manual, equation (1.6).
+ *
  * @param inner from the middle to the inner surface
  * @param outer from the middle to the outer surface
  */

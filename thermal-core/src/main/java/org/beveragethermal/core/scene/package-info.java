@@ -131,6 +131,15 @@
  * it is long. Outside a lying wall has the law of a level cylinder on its largest diameter; inside, laws for upright walls are carried
  * over to the round wall by assumptions of our own. The gas of a lying vessel lies under the roof of the round wall; layers around the
  * wall keep the areas that they have when the vessel stands.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  FilledVessel → VesselModel (lumped, axial, radial) ┐
+ *  Surroundings → gear with an id                     ├→ Scene → phases of a Network → solver → ScenePrediction
+ *  moves, pours, ice added, at times                  ┘                                          └→ Prediction per vessel
+ *  Lumped, Layered: the same for one vessel and a list of Exposures
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.scene;

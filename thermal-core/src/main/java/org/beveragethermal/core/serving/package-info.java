@@ -23,6 +23,14 @@
  *
  * <p>Contents are lumped: a glass is stirred by being carried and drunk from. What evaporates is counted where the air has a humidity
  * or a humidity of 50 % is taken for it, as scenes do.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  drink, glass, place, duration → Serving ┬→ PouringAim.aim(Wanted) → AimAnswer (aim, or remedies)
+ *                                          ├→ beforePouring → temperature of the bottle
+ *                                          └→ LastGlass → the bottle glass by glass
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.serving;

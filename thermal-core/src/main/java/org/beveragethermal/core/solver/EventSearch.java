@@ -14,6 +14,8 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * <p>Within a step every part of the state is a cubic. Cut where those that decide turn round, a step falls into pieces on which
  * a reading that follows one part of the state only rises or only falls: no crossing can hide. A reading that follows several
  * (the temperature of a node with amounts) is cut where each of them turns and in four besides.
+ *
+ * <p>Theory manual, equation (7.5).
  */
 final class EventSearch {
 

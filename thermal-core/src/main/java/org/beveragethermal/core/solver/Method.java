@@ -6,6 +6,8 @@ package org.beveragethermal.core.solver;
  *
  * <p>The fewer evaluations a step has, the cheaper it is; the higher the order, the fewer steps a tight tolerance needs where fluxes are smooth.
  * Where they have kinks, as where layers mix, a high order gains nothing.
+ *
+ * <p>Theory manual, equation (7.2).
  */
 public enum Method {
 

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Integrates thermal networks; immutable settings, safe to share.
+ *
+ * <p>Theory manual, equation (7.6).
  */
 public final class NetworkSolver {
 

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The ledger's stages use the same flows, the same derivatives and the same weights as the state's, which is what makes
  * the balance exact. Nothing is allocated after construction.
+ *
+ * <p>Theory manual, equation (7.1).
  */
 final class RosenbrockStep {
 

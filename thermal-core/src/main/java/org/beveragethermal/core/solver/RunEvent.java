@@ -10,6 +10,8 @@ import org.beveragethermal.core.store.IceStore;
  * Something that may happen in a run: one reading of one node (its temperature, an amount, its ice) comes to a threshold.
  *
  * <p>{@link Trajectory#first(RunEvent, double)} tells when it first holds. Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (7.5).
  */
 public final class RunEvent {
 

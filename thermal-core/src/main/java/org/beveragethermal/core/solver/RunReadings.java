@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
+import org.beveragethermal.core.network.SensibleStore;
 import org.beveragethermal.core.network.Store;
 import org.beveragethermal.core.network.StoreState;
 
@@ -19,6 +20,8 @@ import org.beveragethermal.core.network.StoreState;
  * set up, is not in them.
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class RunReadings {
 
@@ -37,15 +40,20 @@ public final class RunReadings {
      *
      * @param run the run
      * @param nodes nodes of the run, at least one, not modified
-     * @param shares weight of each in the mean, not modified
+     * @param shares weight of each in the sum, finite, ≥ 0; those of a mean add up to 1; not modified
      * @return the readings
-     * @throws IllegalArgumentException if there is no node, as many shares are missing or a node is not in the run
+     * @throws IllegalArgumentException if there is no node, as many shares are missing, a share is outside its range or a node is not in the run
      */
     public static RunReadings of(Trajectory run, List<Node> nodes, List<Double> shares) {
         if (nodes.isEmpty() || nodes.size() != shares.size()) {
             throw new IllegalArgumentException(nodes.size() + " nodes and " + shares.size()
                     + " shares: expected as many shares as nodes, at least one");
         }
+        shares.forEach(share -> {
+            if (!(share >= 0) || Double.isInfinite(share)) {
+                throw new IllegalArgumentException("share " + share + " of a mean: expected a finite number ≥ 0");
+            }
+        });
         nodes.forEach(run.legs().get(0).network()::offset);
         return new RunReadings(run, List.copyOf(nodes), List.copyOf(shares));
     }
@@ -78,7 +86,7 @@ public final class RunReadings {
      */
     public double[] temperaturesK(double[] timesS) {
         double[] temperatures = new double[timesS.length];
-        walk(timesS, List.of(), (look, along, mean, theta) -> temperatures[look] = mean.temperatureK(timesS[look]));
+        walk(timesS, List.of(), (look, along, mean, theta) -> temperatures[look] = mean.temperatureK(theta));
         return temperatures;
     }
 
@@ -94,7 +102,7 @@ public final class RunReadings {
     public double[][] slopes(List<String> multipliers, double[] timesS) {
         double[][] slopes = new double[multipliers.size()][timesS.length];
         walk(timesS, multipliers, (look, along, mean, theta) -> {
-            mean.temperatureK(timesS[look]);
+            mean.evaluateStores(theta);
             along.look(theta);
             for (int p = 0; p < slopes.length; p++) {
                 slopes[p][look] = mean.change(along, p);
@@ -153,6 +161,9 @@ public final class RunReadings {
         private final int[] offsets;
         private final StoreState[] stores;
         private final double[][] amounts;
+        /** Whether the slopes of the temperatures never change. */
+        private final boolean sensible;
+
         private StepLog.Step step;
 
         Mean(Trajectory.Leg leg) {
@@ -169,15 +180,25 @@ public final class RunReadings {
                 stores[i] = new StoreState(count);
                 amounts[i] = new double[count];
             }
+            sensible = Arrays.stream(kinds).allMatch(SensibleStore.class::isInstance);
+            temperatureK(0);
         }
 
-        double temperatureK(double timeS) {
+        /** Makes ready for {@link #change}. */
+        void evaluateStores(double theta) {
+            if (!sensible) {
+                temperatureK(theta);
+            }
+        }
+
+        /** At a part of the step, 0 to 1. */
+        double temperatureK(double theta) {
             double sum = 0;
             for (int i = 0; i < offsets.length; i++) {
                 for (int k = 0; k < amounts[i].length; k++) {
-                    amounts[i][k] = log.stateComponent(step, offsets[i] + 1 + k, timeS);
+                    amounts[i][k] = log.statePart(step, offsets[i] + 1 + k, theta);
                 }
-                double enthalpy = log.stateComponent(step, offsets[i], timeS);
+                double enthalpy = log.statePart(step, offsets[i], theta);
                 kinds[i].evaluate(enthalpy, amounts[i], 0, stores[i]);
                 sum += weights[i] * stores[i].temperatureK;
             }
@@ -293,7 +314,8 @@ public final class RunReadings {
             }
             evaluate(step, 1, from + 0.5 * h);
             // A boundary may jump at the end of the step: what it does from then on is no part of it.
-            evaluate(step, 2, Math.nextDown(from + h));
+            // Its length may have been rounded up.
+            evaluate(step, 2, from + h - 2 * Math.ulp(from + h));
             fill(h);
             if (!matrix.factorise()) {
                 throw new SolverException(from, "", "slopes cannot be solved: singular matrix", null);

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * run, each cut in parts. Good to about a hundredth of the slope, which is enough for intervals.
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (8.1).
  */
 public final class Sensitivity {
 

@@ -75,7 +75,11 @@ final class StepLog {
     }
 
     double stateComponent(Step step, int i, double timeS) {
-        double theta = Math.min(1, Math.max(0, (timeS - step.startS()) / step.lengthS()));
+        return statePart(step, i, Math.min(1, Math.max(0, (timeS - step.startS()) / step.lengthS())));
+    }
+
+    /** A component of the state at a part of a step, 0 to 1. */
+    double statePart(Step step, int i, double theta) {
         double[] s = step.state();
         return (1 - theta) * s[i] + theta * (s[n + i] + (1 - theta) * (s[2 * n + i] + theta * s[3 * n + i]));
     }

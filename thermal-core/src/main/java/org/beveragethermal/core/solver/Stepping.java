@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.solver;
 
-/** Takes the steps of a run, chooses their lengths and counts them. */
+/**
+ * Takes the steps of a run, chooses their lengths and counts them.
+ *
+ * <p>Theory manual, equation (7.3).
+ */
 final class Stepping {
 
     private static final double SAFETY = 0.9;

@@ -22,6 +22,8 @@ import org.beveragethermal.core.network.StoreState;
  * What happened in a run: states, temperatures and ledger at any time from start to end.
  *
  * <p>Immutable; queries write nothing, so it may be shared by threads.
+ *
+ * <p>Theory manual, equation (7.4).
  */
 public final class Trajectory {
 

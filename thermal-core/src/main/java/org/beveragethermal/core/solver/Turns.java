@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.solver;
 
-/** Where the interpolant of a step turns from rising to falling or back. */
+/**
+ * Where the interpolant of a step turns from rising to falling or back.
+ *
+ * <p>Theory manual, equation (7.5).
+ */
 final class Turns {
 
     private Turns() {}

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Every call starts anew at time 0 and depends on nothing but the network, the start and its arguments. Holds working memory: one
  * thread at a time.
+ *
+ * <p>Theory manual, equation (7.6).
  */
 public final class UnrecordedRun {
 
@@ -33,6 +35,7 @@ public final class UnrecordedRun {
     private static final int SAMPLES = 4;
 
     private final PreparedNetwork network;
+    private final PreparedNetwork.Workspace workspace;
     private final RosenbrockStep step;
     private final Stepping stepping;
     private final double[] knots;
@@ -42,10 +45,12 @@ public final class UnrecordedRun {
     UnrecordedRun(PreparedNetwork network, PreparedNetwork.Workspace workspace, Method method, Stepping stepping) {
         this.network = network;
         this.stepping = stepping;
+        this.workspace = workspace;
         this.step = new RosenbrockStep(network, workspace, Tableau.of(method), false);
         this.knots = network.knots();
         this.start = network.initialState();
         this.crossing = new Crossing();
+        step.start(start);
     }
 
     /**
@@ -62,6 +67,7 @@ public final class UnrecordedRun {
         System.arraycopy(start, offset + 1, amounts, 0, amounts.length);
         start[offset] =
                 Node.of(node.name(), node.store(), temperatureK, amounts).enthalpyJ();
+        step.start(start);
     }
 
     /**
@@ -81,6 +87,7 @@ public final class UnrecordedRun {
             }
         }
         System.arraycopy(state, 0, start, 0, start.length);
+        step.start(start);
     }
 
     /**
@@ -129,6 +136,7 @@ public final class UnrecordedRun {
 
     private void run(double endS) {
         stepping.restart(endS);
+        workspace.forget();
         step.start(start);
         if (crossing.holdsAtStart()) {
             return;
@@ -145,7 +153,7 @@ public final class UnrecordedRun {
     }
 
     /**
-     * Temperature of a node at the end of the last run, or where it stopped: no later than a time that was found and at most a step before it.
+     * Temperature of a node at the end of the last run, or where it stopped (before any run, at the start): no later than a time that was found and at most a step before it.
      *
      * @param node a node of the network
      * @return temperature [K]

@@ -47,6 +47,16 @@
  * interruption of the thread. Both end in a {@link org.beveragethermal.core.solver.RunCancelledException}. What cannot be
  * integrated ends in a {@link org.beveragethermal.core.solver.SolverException} that names the time, the node or path in the way
  * and what to try; the step budget bounds every run.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Network, or Phases ┐                   ┌→ Trajectory ┬→ temperature at any time (dense output)
+ *  tolerance, Method  ├→ NetworkSolver ───┤             ├→ RunEvent → EventAnswer (reached, or never)
+ *  multipliers        ┘                   │             ├→ Ledger (heat by account)
+ *                                         │             └→ Sensitivity, RunReadings (slopes)
+ *                                         └→ UnrecordedRun: one answer, many times
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.solver;

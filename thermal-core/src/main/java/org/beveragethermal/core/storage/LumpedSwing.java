@@ -13,6 +13,8 @@ import org.beveragethermal.core.inversion.Snapshot;
  *
  * <p>Closed form of τ dT/dt = T_room − T. Slow swings are followed late by τ; of fast ones little is left, a quarter of a period late.
  *
+ * <p>Theory manual, equation (8.9).
+ *
  * @param amplitudeRatio amplitude of the body over that of the room [-], above 0, below 1
  * @param lag by how much the body's extremes come after the room's, below a quarter of the period
  */

@@ -14,6 +14,8 @@ import org.beveragethermal.materials.units.OutOfRangeException;
  * United States Pharmacopeia, general chapter 1079.2, with ΔH = 83.144 kJ/mol. It is at least the arithmetic mean, and the same for
  * constant temperatures. That activation energy is a convention for medicines; reactions in wine have between about 40 and 130 kJ/mol
  * (from memory).
+ *
+ * <p>Theory manual, equation (8.9).
  */
 public final class MeanKineticTemperature {
 

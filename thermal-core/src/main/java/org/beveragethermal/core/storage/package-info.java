@@ -26,6 +26,15 @@
  * <p><b>Between readings</b> the temperature is taken to follow straight lines, over gaps as well: {@code longestGap} and {@code
  * gapsLongerThan} tell how much rests on that. All integrals are those of the lines: a reading added on a line changes nothing. Days are
  * stretches of 24 hours from the first reading, not days of a calendar; no time zone enters.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  readings, or a Prediction → TemperatureHistory ┬→ times above, degree-hours, mean kinetic temperature
+ *                                                 ├→ RoomResponse: contents against room
+ *                                                 ├→ StoragePressure: swing under the closure
+ *                                                 └→ StorageFigures: all of it as numbers
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.storage;

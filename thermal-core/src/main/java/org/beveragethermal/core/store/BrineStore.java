@@ -18,6 +18,8 @@ import org.beveragethermal.materials.liquid.Salt;
  * it is a fit: salt that dissolves at constant enthalpy cools the brine, and ice may be melted into it by moving its mass and
  * its enthalpy. The fit leaves out what {@link Brine} gives for pure water at 0 °C, some J/kg, so that pure water there holds
  * nothing. Outside the range of {@link Brine} heat capacities keep their end values. Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (2.6).
  */
 public final class BrineStore implements Store {
 

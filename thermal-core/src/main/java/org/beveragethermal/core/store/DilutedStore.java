@@ -22,6 +22,8 @@ import org.beveragethermal.materials.liquid.Water;
  * <p>The drink stays liquid whatever its temperature; ice that is in it already freezes and melts by a path of its own. Its freezing
  * point follows the water in it: a depression in inverse proportion to the water, as of an ideal solution; to 6 % of the depression for a
  * spirit diluted to half its strength. Immutable and thread-safe; evaluating allocates nothing.
+ *
+ * <p>Theory manual, equation (2.7).
  */
 public final class DilutedStore implements Store {
 

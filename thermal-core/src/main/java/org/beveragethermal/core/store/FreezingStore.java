@@ -34,6 +34,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable and thread-safe. Evaluating allocates nothing, but for the table of what lies below the onset, which is laid out
  * when a state there is first asked for, since most drinks never get there.
+ *
+ * <p>Theory manual, equation (2.2).
  */
 public final class FreezingStore implements Store {
 

@@ -11,6 +11,8 @@ import java.util.List;
  * <p>Temperature is piecewise cubic in the enthalpy, with the slopes that the points state, and rises wherever they do; ice and
  * sensible heat capacity are straight between points. Below the coldest point the temperature goes on straight and the others
  * keep their value. Immutable and thread-safe; nothing is allocated by asking.
+ *
+ * <p>Theory manual, equation (2.2).
  */
 final class FreezingTable {
 

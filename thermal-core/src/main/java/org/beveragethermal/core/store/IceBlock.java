@@ -18,6 +18,8 @@ import org.beveragethermal.materials.units.SiValues;
  *
  * <p>Real edges and corners round off, because water reaches them from more sides, and hollows form around vessels: both are left
  * out. Immutable.
+ *
+ * <p>Theory manual, equation (2.4).
  */
 public final class IceBlock {
 

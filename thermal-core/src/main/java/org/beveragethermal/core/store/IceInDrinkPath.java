@@ -29,6 +29,8 @@ import org.beveragethermal.materials.solid.Ice;
  * <p><b>Melting.</b> ṁ = (q − G (T_s − T_ice))/Λ with the inside conductance G of a cube, as in {@link MeltingBlocks}. Melt water leaves
  * at 0 °C, where its enthalpy is zero, and Λ is what ice at T_s needs to become that: so energy and mass are conserved
  * exactly. Immutable and thread-safe if its film is.
+ *
+ * <p>Theory manual, equation (6.2).
  */
 public final class IceInDrinkPath implements Path {
 

@@ -16,6 +16,8 @@ import org.beveragethermal.materials.solid.Ice;
  *
  * <p>Enthalpy counts from liquid water at 0 °C, so ice at 0 °C holds minus its heat of fusion. Melt water leaves at 0 °C
  * and takes no enthalpy along: melting shows as mass lost and enthalpy gained in step, and no special solver is needed.
+ *
+ * <p>Theory manual, equation (2.3).
  */
 public final class IceStore implements Store {
 

@@ -11,6 +11,8 @@ import org.beveragethermal.materials.solid.LatentSolid;
  *
  * <p>R = R_fixed + [(1 − f)/k_frozen + f/k_thawed]/S with the melted part f of the body's temperature (the giving side). A thawed gel
  * is taken not to flow. Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (6.5).
  */
 public final class LatentConduction implements HeatLaw {
 

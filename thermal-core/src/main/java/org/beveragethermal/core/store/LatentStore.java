@@ -18,6 +18,8 @@ import org.beveragethermal.materials.solid.LatentSolid;
  *
  * <p>Not modelled: that it may stay liquid below its melting point when it is frozen again, and that its parts melt one after the
  * other. Immutable and thread-safe; evaluating allocates nothing.
+ *
+ * <p>Theory manual, equation (2.5).
  */
 public final class LatentStore implements Store {
 

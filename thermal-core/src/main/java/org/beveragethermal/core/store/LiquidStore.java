@@ -11,6 +11,8 @@ import org.beveragethermal.materials.liquid.Liquid;
  * A well-mixed liquid: enthalpy from the integral of its own specific heat capacity.
  *
  * <p>Of fixed mass, or with its mass [kg] as the one amount (a bath that takes up melt water).
+ *
+ * <p>Theory manual, equation (2.1).
  */
 public final class LiquidStore implements Store {
 

@@ -14,6 +14,8 @@ import org.beveragethermal.core.network.SmoothFunction;
  * the rest melts ice: ṁ = (q − G (0 °C − T_ice))/L. All surfaces of a block recede evenly ({@link IceBlock}); the area follows its
  * shortest extent, here called its side, which shrinks as the mass does, so that the moment the ice is gone is a simple zero.
  *
+ * <p>Theory manual, equation (6.1).
+ *
  * @param blocks number of blocks, > 0, not necessarily whole
  * @param block a block at the start
  * @param wettedFraction part of the surface that is wetted [-], 0 to 1

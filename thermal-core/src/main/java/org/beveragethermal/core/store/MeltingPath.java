@@ -12,6 +12,8 @@ import org.beveragethermal.core.network.PathEvaluation;
  * Blocks of ice melting in a well-mixed bath, whose mass grows by the melt water.
  *
  * <p>Immutable and thread-safe if its film is.
+ *
+ * <p>Theory manual, equation (6.1).
  */
 public final class MeltingPath implements Path {
 

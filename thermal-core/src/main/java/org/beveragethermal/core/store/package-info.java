@@ -16,6 +16,20 @@
  *   <li>{@link org.beveragethermal.core.store.DilutedStore}: a drink whose mass grows by the melt water of ice in it, which an {@link
  *       org.beveragethermal.core.store.IceInDrinkPath} brings.
  * </ul>
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  enthalpy, amounts (kg of ice, its side, water, salt) → Store → temperature and its slopes
+ *  MeltingPath, IceInDrinkPath: heat → kilograms that melt → amounts of the nodes
+ * </pre>
+ *
+ * <p><b>Use.</b> Give a node the store that says what it does with heat, and join ice to what it melts in by its path:
+ *
+ * <pre>{@code
+ * Node bath = Node.of("bath", LiquidStore.ofVaryingMass(Water.liquid()), 278.15, 3.0);
+ * Node ice = Node.of("ice", IceStore.of(1.0, 0.025, 12_600), 273.15, 1.0, 0.025);
+ * }</pre>
  */
 @NullMarked
 package org.beveragethermal.core.store;

@@ -40,6 +40,8 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  * radiation; dew then falls on whatever comes below the dew point.
  *
  * <p>Immutable. Temperatures from −40 °C to 80 °C.
+ *
+ * <p>Theory manual, equation (4.1).
  */
 public final class Air implements Surroundings {
 

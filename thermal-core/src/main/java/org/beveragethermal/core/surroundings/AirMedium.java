@@ -25,7 +25,11 @@ import org.beveragethermal.core.network.Path;
 import org.beveragethermal.core.network.TimeFunction;
 import org.jspecify.annotations.Nullable;
 
-/** Air with walls around it, in one run. */
+/**
+ * Air with walls around it, in one run.
+ *
+ * <p>Theory manual, equations (3.10), (4.1).
+ */
 final class AirMedium implements Medium {
 
     /**

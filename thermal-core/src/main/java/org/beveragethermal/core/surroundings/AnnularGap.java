@@ -15,6 +15,8 @@ import org.beveragethermal.materials.vessel.Profile;
  * The ring of air between an upright vessel and a round wall that stands around it: convection of an upright layer of the mean width
  * beside each part of the vessel, with the curvature of conduction through an annulus, and radiation between concentric cylinders.
  *
+ * <p>Theory manual, equation (3.14).
+ *
  * @param id of the gear
  * @param radiusM inner radius of the wall [m]
  * @param heightM inner height of the wall [m]

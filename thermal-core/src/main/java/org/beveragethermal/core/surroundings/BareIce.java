@@ -45,6 +45,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Immutable. Ice straight from a freezer is colder than 0 °C and freezes skin that touches it for long; do not use this ice
  * in drinks.
+ *
+ * <p>Theory manual, equation (4.11).
  */
 public final class BareIce implements Surroundings {
 

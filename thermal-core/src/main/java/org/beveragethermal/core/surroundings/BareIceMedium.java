@@ -15,7 +15,11 @@ import org.beveragethermal.core.store.MeltingBlocks;
 import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.solid.Ice;
 
-/** A bucket of ice without added water in one run: ice, and the water that it turns into. */
+/**
+ * A bucket of ice without added water in one run: ice, and the water that it turns into.
+ *
+ * <p>Theory manual, equation (6.1).
+ */
 final class BareIceMedium implements Medium {
 
     private static final double ZERO_CELSIUS_K = 273.15;

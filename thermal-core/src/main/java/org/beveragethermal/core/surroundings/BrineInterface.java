@@ -18,6 +18,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  * J. Phys. Oceanogr. 29 (1999) 1787–1800, there with exchange coefficients of an ocean; here heat and mass share one film by
  * the analogy of Chilton and Colburn (exponent from memory, as in Incropera). Because the melt dilutes the brine at the ice, only a
  * part of the difference between brine and its liquidus drives.
+ *
+ * <p>Theory manual, equation (6.3).
  */
 final class BrineInterface {
 

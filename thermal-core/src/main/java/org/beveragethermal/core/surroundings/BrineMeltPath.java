@@ -21,6 +21,8 @@ import org.beveragethermal.materials.solid.Ice;
  * than its liquidus. Ice takes its enthalpy along into the brine.
  *
  * <p>Slopes are differences: they decide the length of steps, never a balance.
+ *
+ * <p>Theory manual, equation (6.3).
  */
 final class BrineMeltPath implements Path {
 

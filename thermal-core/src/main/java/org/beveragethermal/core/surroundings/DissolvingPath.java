@@ -14,6 +14,8 @@ import org.beveragethermal.materials.liquid.Brine;
  * Salt that dissolves in the brine in which it is stirred: ṁ = m_undissolved (1 − w/w_strongest)/τ, w_strongest being the
  * strongest brine that is described. The form is ours; it never takes more salt than there is. The heat of solution is the
  * brine's own.
+ *
+ * <p>Theory manual, equation (6.3).
  */
 final class DissolvingPath implements Path {
 

@@ -4,7 +4,11 @@ package org.beveragethermal.core.surroundings;
 import java.util.stream.DoubleStream;
 import org.beveragethermal.core.conduction.AxisymmetricBlock;
 
-/** Ground round a hole as rings, small at the hole and at the surface, larger with the distance from them. */
+/**
+ * Ground round a hole as rings, small at the hole and at the surface, larger with the distance from them.
+ *
+ * <p>Theory manual, equation (4.6).
+ */
 final class EarthBlock {
 
     /**

@@ -18,6 +18,8 @@ import org.beveragethermal.core.network.Path;
  * the wall is that of the hole. Near the wall heat spreads as from the hole's own surface, far away as from a sphere. In the steady state a
  * buried body of L/2R = 3.2 gets 4 % more than by the capacitance of a cylinder (W. R. Smythe, J. Appl. Phys. 33 (1962) 2966, 8 +
  * 6.95 (b/a)^0.76; from memory).
+ *
+ * <p>Theory manual, equation (4.6).
  */
 final class EarthShells {
 

@@ -39,6 +39,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>Immutable.
+ *
+ * <p>Theory manual, equation (4.8).
  */
 public final class FoamBox implements Surroundings {
 

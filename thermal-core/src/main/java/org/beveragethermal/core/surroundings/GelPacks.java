@@ -42,6 +42,8 @@ import org.beveragethermal.materials.units.SiValues;
  * drink at the wall, and a full closed vessel may burst.
  *
  * <p>Immutable.
+ *
+ * <p>Theory manual, equation (6.5).
  */
 public final class GelPacks implements Surroundings {
 

@@ -21,6 +21,8 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  * (from memory). Ground is taken as even in depth, without snow, freezing and seeping water.
  *
  * <p>Immutable.
+ *
+ * <p>Theory manual, equation (4.6).
  */
 public final class GroundTemperature {
 

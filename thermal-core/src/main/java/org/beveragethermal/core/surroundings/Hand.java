@@ -36,6 +36,8 @@ import org.beveragethermal.materials.units.SiValues;
  * metal below −15 °C or above 45 °C to 60 °C is hurt, by time and material (ISO 13732-1 and -3, from memory).
  *
  * <p>One hand is around one vessel at a time. Immutable.
+ *
+ * <p>Theory manual, equation (4.13).
  */
 public final class Hand implements Surroundings {
 

@@ -17,6 +17,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  * the part 2 √(2 R ε)/a of its width, an edge over 2 ε/a of the block, a corner over the area (3 √3/2) ε² of a cube stood on
  * its corner. Beside the blocks there are the gaps of the pile. This estimate is ours; a factor of two either way is
  * honest, because nothing presses the ice against an upright wall and what melts is not always followed up.
+ *
+ * <p>Theory manual, equation (4.11).
  */
 final class IceContact {
 

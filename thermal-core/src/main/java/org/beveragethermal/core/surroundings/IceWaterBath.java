@@ -34,6 +34,8 @@ import org.jspecify.annotations.Nullable;
  * otherwise}; condensation on the bucket is left out.
  *
  * <p>Immutable. Keep the mouths of bottles above the melt water, and do not use this ice in drinks.
+ *
+ * <p>Theory manual, equation (4.12).
  */
 public final class IceWaterBath implements Surroundings {
 

@@ -13,6 +13,8 @@ import org.beveragethermal.core.network.HeatLaw;
  * <p>The drive is the density at the densest temperature between the two layers minus that of the lower layer; it vanishes
  * smoothly where the layering is stable. Conduction and stirring are separate laws beside it.
  *
+ * <p>Theory manual, equation (3.17).
+ *
  * @param areaM2 area of the interface [m²]
  * @param water properties
  * @param densestK temperature of the density maximum [K]

@@ -5,6 +5,8 @@ package org.beveragethermal.core.surroundings;
  * Names of the factors on the laws of this library; 1 unless a run says otherwise.
  *
  * <p>Hand them to {@code NetworkSolver.withMultipliers} to see what an uncertain law does to a prediction.
+ *
+ * <p>Theory manual, equation (3.19).
  */
 public final class Multipliers {
 

@@ -9,6 +9,8 @@ import org.beveragethermal.core.network.HeatLaw;
  * Heat from the air of a room through the opening of a gap to what is in it: little while the gap is colder; where it is warmer, air is
  * exchanged too.
  *
+ * <p>Theory manual, equation (4.9).
+ *
  * @param areaM2 area of the opening that serves this part [m²]
  * @param widthM width of the opening on which air is exchanged [m]
  * @param stable coefficient at any difference [W/(m² K)]

@@ -10,6 +10,8 @@ import org.beveragethermal.core.network.SmoothFunction;
  * <p>The submerged depth of a pack is its mass over (density of water × solid fraction × free cross-section); where that
  * exceeds the depth of the water, the pack stands on the floor and some of its ice is dry.
  *
+ * <p>Theory manual, equation (4.12).
+ *
  * @param depthM depth of the water [m]
  * @param freeAreaM2 free cross-section [m²]
  * @param solidFraction part of the pack that is ice [-]

@@ -33,6 +33,8 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  * warm may burst or leak, sparkling ones first. Do not leave food or drinks that must stay cold; what has been warm for two
  * hours, or one hour above 32 °C, is thrown away by usual advice (from memory; local rules go first). Alcohol in a car is subject to
  * local law: opened bottles often belong in the boot, and who drives does not drink.
+ *
+ * <p>Theory manual, equation (4.10).
  */
 public final class ParkedCar {
 

@@ -16,6 +16,8 @@ import org.beveragethermal.materials.air.DryAir;
  * of water, which is the geometric mean of the parts, as in {@link org.beveragethermal.materials.solid.Solids#wetted}; the gap follows the
  * same rule, full of water when {@value #FULL} of the layer is water. Ice, which conducts four times as well as water, counts as water.
  *
+ * <p>Theory manual, equation (4.7).
+ *
  * @param dryConductivity of the dry layer [W/(m K)]
  * @param thicknessM of the layer [m]
  * @param gapM mean width of the gap [m], 0 if there is none

@@ -34,6 +34,8 @@ import org.beveragethermal.materials.units.SiValues;
  * a freezer.
  *
  * <p>Immutable. One vessel at a time; a second one, or one that does not fit or lies, is refused when the run is made.
+ *
+ * <p>Theory manual, equation (4.7).
  */
 public final class PorousPot implements Surroundings {
 

@@ -30,6 +30,8 @@ import org.jspecify.annotations.Nullable;
  * A {@linkplain #withFan fan} moves the air as {@link Air#withSpeed} does.
  *
  * <p>In a freezer, lumped drinks freeze at their liquidus; see {@link Freezer}. Air temperature from −30 °C to 20 °C. Immutable.
+ *
+ * <p>Theory manual, equation (4.1).
  */
 public final class Refrigerator implements Surroundings {
 

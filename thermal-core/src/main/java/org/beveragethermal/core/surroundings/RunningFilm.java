@@ -19,6 +19,8 @@ import org.beveragethermal.materials.liquid.Water;
  * gets C (1 − exp(−h A/C)) per kelvin (effectiveness of an exchanger whose other side does not change): h A where there is much water, C
  * where there is little. A part of the wall gets its share by area, so that the warming of the water on its way down is spread evenly along
  * the wall.
+ *
+ * <p>Theory manual, equation (4.5).
  */
 final class RunningFilm implements Film {
 

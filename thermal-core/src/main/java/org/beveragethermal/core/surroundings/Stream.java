@@ -24,6 +24,8 @@ import org.beveragethermal.materials.units.TemperatureDifference;
  *
  * <p>A vessel must be held where the water is fast or deep: a current carries it away, and one with air inside floats. Not for water that
  * freezes. Temperatures from 0.1 °C to 45 °C. Immutable.
+ *
+ * <p>Theory manual, equation (4.5).
  */
 public final class Stream implements Surroundings {
 

@@ -22,6 +22,8 @@ import org.beveragethermal.materials.solid.Solids;
  * <p>7 % is Fresnel's reflectance of glass of refractive index 1.5 averaged over the outline of a cylinder; at inner surfaces that touch no
  * drink another 4 % each are left out.
  *
+ * <p>Theory manual, equation (4.4).
+ *
  * @param absorbed part that the surface takes up [-], 0 to 1
  * @param transmitted part that is taken up behind the wall [-], 0 to 1; both together at most 1
  */

@@ -14,6 +14,8 @@ import org.beveragethermal.materials.vessel.Profile;
  *
  * <p>A cylinder that lies in an unknown direction shows the mean over all directions, (2/π) E(cos β) of its diameter times its length, E
  * being the complete elliptic integral of the second kind; an upright disc that looks in an unknown direction, cos β/π of its area.
+ *
+ * <p>Theory manual, equation (4.4).
  */
 final class SunlitSurface {
 

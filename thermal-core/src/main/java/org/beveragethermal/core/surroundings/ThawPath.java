@@ -17,6 +17,8 @@ import org.beveragethermal.core.store.IceStore;
  * ice some thousandths of a kelvin above 0 °C and lets every path bring heat to one node. It decides nothing: a second instead
  * changes a bottle in 3 kg of ice by 4 mK in two hours, and the number of steps by 4 %. Melt water leaves at 0 °C, where its
  * enthalpy is zero. Ice below 0 °C does not melt.
+ *
+ * <p>Theory manual, equation (6.4).
  */
 final class ThawPath implements Path {
 

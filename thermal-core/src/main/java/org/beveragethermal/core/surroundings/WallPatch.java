@@ -110,7 +110,7 @@ public record WallPatch(
     }
 
     /**
-     * A patch that is alike but for its area, to ask another medium what touches the rest.
+     * A patch that is alike but for its area, to ask another medium what touches the rest or to leave the rest out.
      *
      * @param part part of the area that it has [-], 0 to 1
      * @return a new patch
@@ -120,17 +120,6 @@ public record WallPatch(
         requirePart("part", part);
         return new WallPatch(
                 lowM, highM, part * outerAreaM2, diameterM, emissivity, orientation, optics, waterActivity);
-    }
-
-    /**
-     * The same patch with another area.
-     *
-     * @param newOuterAreaM2 outer area [m²], finite, ≥ 0
-     * @return a new patch
-     * @throws IllegalArgumentException if the area is outside its range
-     */
-    public WallPatch withOuterAreaM2(double newOuterAreaM2) {
-        return new WallPatch(lowM, highM, newOuterAreaM2, diameterM, emissivity, orientation, optics, waterActivity);
     }
 
     /**

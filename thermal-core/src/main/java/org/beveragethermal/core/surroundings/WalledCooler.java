@@ -37,6 +37,8 @@ import org.beveragethermal.materials.units.SiValues;
  * refused.
  *
  * <p>Immutable.
+ *
+ * <p>Theory manual, equation (4.9).
  */
 public final class WalledCooler implements Surroundings {
 

@@ -31,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Water from 0.5 °C to 70 °C. Predictions carry cautions: water above about 50 °C scalds, and glass some 40 K colder than the water
  * may crack. Immutable.
+ *
+ * <p>Theory manual, equation (4.5).
  */
 public final class WaterBath implements Surroundings {
 

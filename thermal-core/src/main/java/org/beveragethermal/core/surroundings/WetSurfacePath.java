@@ -19,6 +19,8 @@ import org.beveragethermal.core.network.PathEvaluation;
  * <p>While the body dries, evaporation falls as x(2 − x) with the water x over that below which the surface is no longer wet all over. What
  * condenses does so on a dry body too. A body that is fed keeps its water: as much comes from below, at its own temperature, as
  * evaporates, and the heat is the latent heat alone.
+ *
+ * <p>Theory manual, equation (4.7).
  */
 final class WetSurfacePath implements Path {
 

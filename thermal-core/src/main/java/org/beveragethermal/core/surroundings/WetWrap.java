@@ -52,6 +52,8 @@ import org.beveragethermal.materials.units.SiValues;
  * glass: let it thaw, do not pull. Water that drips makes floors slippery and must not reach electric appliances.
  *
  * <p>Immutable. One vessel at a time; a second one is refused when the run is made.
+ *
+ * <p>Theory manual, equation (4.7).
  */
 public final class WetWrap implements Surroundings {
 

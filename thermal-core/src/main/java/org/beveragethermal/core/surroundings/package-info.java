@@ -181,6 +181,14 @@
  * thermal-examples does. The interface is unsettled and may change in the next version.
  *
  * <p><b>Not in here yet.</b> Topping up salted ice and water baths; sun on buckets, packs, the ground and the surfaces of baths.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  description (Air, IceWaterBath, WetWrap, …) → Medium of a run ┬→ nodes, boundaries of the gear
+ *                         + WallPatch of each vessel             ├→ links to the outer wall (films, radiation, sun)
+ *                                                                └→ notes, assumptions, Multipliers
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

@@ -17,6 +17,8 @@ import org.beveragethermal.core.solver.RunMonitor;
  * <p>Batches of draws are added until the mean, the standard uncertainty and both ends of the interval, each batch taken as one
  * estimate, are sure to the numerical tolerance: half a unit of the last significant digit of the standard uncertainty. There are at
  * least ten batches. The result depends on the seed alone, never on threads.
+ *
+ * <p>Theory manual, equation (8.7).
  */
 public final class AdaptiveMonteCarlo {
 

@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * Settings of a sampling: how many draws, from which seed, on which threads. Immutable.
  *
  * <p>The result is the same for any executor.
+ *
+ * <p>Theory manual, equation (8.7).
  */
 public final class Ensemble {
 

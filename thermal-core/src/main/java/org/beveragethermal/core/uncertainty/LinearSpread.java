@@ -14,6 +14,8 @@ import org.beveragethermal.core.solver.Sensitivity;
  * propagation of uncertainty for independent inputs).
  *
  * <p>Immutable and thread-safe.
+ *
+ * <p>Theory manual, equation (8.6).
  */
 public final class LinearSpread {
 

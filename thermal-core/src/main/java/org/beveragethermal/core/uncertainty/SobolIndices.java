@@ -21,6 +21,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>With n draws of k inputs the model is run n (k + 2) times. Standard errors fall as 1/√n: about 0.01 with n = 10,000.
  *
+ * <p>Theory manual, equation (8.8).
+ *
  * @param mean mean of the result
  * @param variance variance of the result, ≥ 0
  * @param inputs one for each input, in the order in which they were given

@@ -62,12 +62,9 @@ public record Tornado(double atBest, List<Bar> bars) {
         if (!(probability > 0 && probability < 1)) {
             throw new IllegalArgumentException("probability " + probability + ": expected between 0 and 1");
         }
+        Ensemble.requireUniqueNames(inputs);
         Map<String, Double> best = new LinkedHashMap<>();
-        for (UncertainInput input : inputs) {
-            if (best.put(input.name(), input.value()) != null) {
-                throw new IllegalArgumentException("two inputs named " + input.name() + ": expected unique names");
-            }
-        }
+        inputs.forEach(input -> best.put(input.name(), input.value()));
         List<Bar> bars = new ArrayList<>();
         double tail = (1 - probability) / 2;
         for (UncertainInput input : inputs) {

@@ -9,6 +9,8 @@ import org.apache.commons.math3.distribution.TDistribution;
  * A budget of independent contributions to first order (JCGM 100:2008): combined standard uncertainty, effective degrees of freedom
  * and expanded uncertainty.
  *
+ * <p>Theory manual, equation (8.6).
+ *
  * @param terms the contributions
  */
 public record UncertaintyBudget(List<Term> terms) {

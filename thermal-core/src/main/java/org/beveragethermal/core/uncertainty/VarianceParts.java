@@ -5,8 +5,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 
-/** Sums over rows of results f(A), f(B), f(AB) for each input, and what becomes of them when rows are drawn again. */
+/**
+ * Sums over rows of results f(A), f(B), f(AB) for each input, and what becomes of them when rows are drawn again.
+ *
+ * <p>Theory manual, equation (8.8).
+ */
 final class VarianceParts {
 
     private static final int MOST_GROUPS = 1000;
@@ -78,8 +83,7 @@ final class VarianceParts {
 
     private double[] errors(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        double[] sum = new double[2 * inputs];
-        double[] squares = new double[2 * inputs];
+        double[][] drawn = new double[2 * inputs][BOOTSTRAPS];
         for (int n = 0; n < BOOTSTRAPS; n++) {
             double[] sums = new double[FIRST + 2 * inputs];
             for (int g = 0; g < groups.length; g++) {
@@ -87,16 +91,12 @@ final class VarianceParts {
             }
             double[] again = indices(sums);
             for (int i = 0; i < again.length; i++) {
-                sum[i] += again[i];
-                squares[i] += again[i] * again[i];
+                drawn[i][n] = again[i];
             }
         }
-        double[] errors = new double[2 * inputs];
-        for (int i = 0; i < errors.length; i++) {
-            double off = sum[i] / BOOTSTRAPS;
-            errors[i] = Math.sqrt(Math.max(0, squares[i] / BOOTSTRAPS - off * off) * BOOTSTRAPS / (BOOTSTRAPS - 1));
-        }
-        return errors;
+        return Arrays.stream(drawn)
+                .mapToDouble(new StandardDeviation()::evaluate)
+                .toArray();
     }
 
     private static void addTo(double[] sums, double[] group) {

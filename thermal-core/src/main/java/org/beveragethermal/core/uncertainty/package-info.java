@@ -42,6 +42,14 @@
  *
  * <p>Draws depend on the seed and on the number of the draw only, never on threads; the generator is {@link
  * java.util.SplittableRandom}.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  UncertainInputs, LawScatter ┬→ Ensemble: draws → runs → PredictionEnsemble → Interval, Spread
+ *                              ├→ LinearSpread: slopes of one run → budget by input
+ *                              └→ AdaptiveMonteCarlo, Tornado, SobolIndices: one figure
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.uncertainty;

@@ -13,9 +13,13 @@ import static org.beveragethermal.materials.units.Measures.percentByVolume;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.beveragethermal.core.network.Boundary;
 import org.beveragethermal.core.network.HeatFlow;
 import org.beveragethermal.core.network.HeatLaw;
+import org.beveragethermal.core.network.JunctionPath;
+import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.Path;
+import org.beveragethermal.core.network.TimeFunction;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.solver.NetworkSolver;
@@ -58,6 +62,15 @@ class BatchVesselTest {
         double[] seconds = BatchSolver.standard().timesToS(samples, "vessel contents", 282.15, 50_000);
 
         for (int s = 0; s < 4; s++) {
+            BatchSamples alone = BatchNetwork.of(paths)
+                    .samples(1)
+                    .startK("vessel contents", startsK[s])
+                    .startK("vessel wall 1", startsK[s])
+                    .multiplier(Multipliers.INSIDE_FILM, inside[s])
+                    .multiplier(Multipliers.AIR_FILM, air[s])
+                    .build();
+            assertThat(BatchSolver.standard().timesToS(alone, "vessel contents", 282.15, 50_000))
+                    .containsExactly(seconds[s]);
             Prediction run = Lumped.of(bottle.atTemperature(celsius(startsK[s] - 273.15)))
                     .with(NetworkSolver.standard()
                             .withToleranceK(1e-6)
@@ -86,6 +99,21 @@ class BatchVesselTest {
         assertThat(seconds[1] / seconds[0]).isBetween(1.07, 1.1);
         double[] given = BatchSolver.standard().givingUpAfter(2).timesToS(samples, "vessel contents", 282.15, 50_000);
         assertThat(given).usingComparatorWithPrecision(2.0).containsExactly(seconds);
+    }
+
+    @Test
+    void whatVariesInTimeWithoutAJumpIsRefused() {
+        Node body = Node.sensible("body", 1000, 295.15);
+        Boundary air = Boundary.constant("air", 278.15);
+        HeatLaw law = HeatLaw.conductance(1);
+        JunctionPath swinging = JunctionPath.of(
+                "film",
+                JunctionPath.Link.of(body, "conduction", law),
+                new JunctionPath.Link(
+                        air, "convection", law, null, null, TimeFunction.smooth(t -> 1 + 0.9 * Math.sin(t / 1000))));
+        assertThatThrownBy(() -> BatchNetwork.of(List.of(swinging)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("path film varies in time");
     }
 
     @Test

@@ -109,6 +109,14 @@ class CalibrationEdgesTest {
     }
 
     @Test
+    void laterSlopesThatAreNotOnePerValueAreRefused() {
+        Predicted predicted = Predicted.of(new double[] {1, 2, 3}, () -> new double[][] {{1, 1, 1}, {1, 1}});
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> predicted.slope(0, 0))
+                .withMessageContaining("2 slopes for 3 values");
+    }
+
+    @Test
     void readingsThatAreAllZeroGiveNumbers() {
         FitResult result =
                 line().run("zero", LINE, readings(0, 0, 0, 0)).build().run();

@@ -44,6 +44,7 @@ class TemperatureModelTest {
                     return Sensed.in(solver.solve(Network.of(List.of(body), List.of(film)), 12_001), body);
                 })
                 .multipliers("film")
+                .throughLawsAlone()
                 .inputs("start", "room");
     }
 
@@ -51,11 +52,16 @@ class TemperatureModelTest {
     void slopesAreThoseOfTheClosedForm() {
         double[] times = {300, 1000, 2500, 6000};
         double m = 1.3;
-        Predicted predicted = exponential(times).at(new double[] {m, 300, 280});
+        double[] at = {m, 300, 280};
+        Predicted predicted = exponential(times).at(at);
+        Predicted closer = exponential(times)
+                .with(NetworkSolver.standard().withToleranceK(1e-5))
+                .at(at);
         for (int i = 0; i < times.length; i++) {
             double e = Math.exp(-m * times[i] / 1000);
-            // The error of a step may be 1e-4 K.
+            // The error of a step may be 1e-4 K, and 1e-5 K where that is asked for.
             assertThat(predicted.value(i)).isCloseTo(280 + 20 * e, within(1e-4));
+            assertThat(closer.value(i)).isCloseTo(280 + 20 * e, within(2e-5));
             assertThat(predicted.slope(i, 0)).isCloseTo(-20 * times[i] / 1000 * e, within(2e-4));
             assertThat(predicted.slope(i, 1)).isCloseTo(e, within(2e-6));
             assertThat(predicted.slope(i, 2)).isCloseTo(1 - e, within(2e-6));
@@ -94,7 +100,8 @@ class TemperatureModelTest {
                                         .filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22)))
                                 .with(solver)
                                 .expose(in(Refrigerator.at(celsius(4)), Duration.ofSeconds(12_001)))))
-                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM);
+                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM)
+                .throughLawsAlone();
     }
 
     @Test
@@ -128,7 +135,8 @@ class TemperatureModelTest {
                                 .expose(
                                         in(Refrigerator.at(celsius(4)), Duration.ofSeconds(5000)),
                                         in(Air.at(celsius(26)), Duration.ofSeconds(7001)))))
-                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM);
+                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM)
+                .throughLawsAlone();
         TemperatureModel tight = moved.with(NetworkSolver.standard().withToleranceK(1e-9));
         double[] at = {1.2, 0.8};
         Predicted predicted = moved.at(at);
@@ -167,6 +175,48 @@ class TemperatureModelTest {
         for (int i = 0; i < times.length; i++) {
             double e = Math.exp(-m * times[i] / 1000);
             assertThat(predicted.slope(i, 0)).isCloseTo(20 * e * (1 - m * times[i] / 1000), within(1e-3));
+        }
+    }
+
+    /** A refrigerator that is warmer where the factor is above 1.5: what is asked first must not matter. */
+    @Test
+    void answersDoNotHangOnWhatWasAskedBefore() {
+        double[] times = {600, 3600, 7200};
+        TemperatureModel.Setting setting = (values, solver) -> Sensed.in(Lumped.of(
+                        Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22)))
+                .with(solver)
+                .expose(in(
+                        Refrigerator.at(celsius(values.getOrDefault(Multipliers.AIR_FILM, 1.0) > 1.5 ? 9 : 5)),
+                        Duration.ofSeconds(7201))));
+        TemperatureModel fresh = TemperatureModel.of(times, setting).multipliers(Multipliers.AIR_FILM);
+        double[] expected = fresh.at(new double[] {2}).values();
+        TemperatureModel asked = TemperatureModel.of(times, setting).multipliers(Multipliers.AIR_FILM);
+        asked.at(new double[] {1}).slope(0, 0);
+        asked.at(new double[] {0}).slope(0, 0);
+        assertThat(asked.at(new double[] {2}).values()).containsExactly(expected);
+    }
+
+    /** Said to act through the laws alone, a bottle reads as its setting does, and its slopes are those of differences. */
+    @Test
+    void throughLawsAloneNothingButTheTimeChanges() {
+        TemperatureModel plain = TemperatureModel.of(
+                        TIMES,
+                        (values, solver) -> Sensed.in(Lumped.of(Vessels.highShouldered750()
+                                        .filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22)))
+                                .with(solver)
+                                .expose(in(Refrigerator.at(celsius(4)), Duration.ofSeconds(12_001)))))
+                .multipliers(Multipliers.INSIDE_FILM, Multipliers.AIR_FILM);
+        TemperatureModel quick = plain.throughLawsAlone();
+        quick.at(new double[] {1, 1});
+        for (double[] at : new double[][] {{1.3, 0.7}, {0.8, 1.1}}) {
+            Predicted expected = plain.at(at);
+            Predicted predicted = quick.at(at);
+            assertThat(predicted.values()).containsExactly(expected.values(), within(1e-9));
+            for (int k = 0; k < 2; k++) {
+                for (int i = 0; i < TIMES.length; i += 20) {
+                    assertThat(predicted.slope(i, k)).isCloseTo(expected.slope(i, k), within(1e-3));
+                }
+            }
         }
     }
 

@@ -83,6 +83,7 @@ class TwoNodeFitTest {
                 return Sensed.in(solver.solve(network, 10_000), liquid, glass);
             })
             .multipliers("inside", "outside")
+            .throughLawsAlone()
             .readBy(Sensor.IDEAL.lagging("lag"));
 
     @Test

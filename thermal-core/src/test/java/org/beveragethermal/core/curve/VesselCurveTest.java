@@ -52,6 +52,7 @@ class VesselCurveTest {
     void uniformStartsAreMetWithinTheStatedError() {
         CoolingCurve curve = VesselCurve.of(BOTTLE, COLD).prepare(celsius(6.5), celsius(24));
         assertThat(curve.timeErrorS()).isLessThan(20);
+        assertThat(curve.temperatureK(293.15, Double.POSITIVE_INFINITY)).isEqualTo(curve.equilibriumK());
         for (double start : new double[] {23.3, 18.7, 12.1}) {
             Prediction run = run(start, COLD, Map.of());
             for (double target : new double[] {start - 0.1, start - 0.6, start - 2, 0.5 * (start + 6.5), 7}) {

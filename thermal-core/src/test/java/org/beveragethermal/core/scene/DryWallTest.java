@@ -69,8 +69,8 @@ class DryWallTest {
         for (Node ring : nodes) {
             watts += 10 * width * length * (293.15 - run.temperatureK(ring, 20_000));
         }
-        double reach = Math.sqrt(1.0 * thickness / 10);
-        assertThat(watts / (10 * width * 10)).isCloseTo(reach * Math.tanh(dryM / reach), within(1e-4 * reach));
+        double allAtFoot = 10 * width * dryM * 10;
+        assertThat(watts / allAtFoot).isCloseTo(DryWall.efficiency(1.0, thickness, dryM), within(1e-4));
     }
 
     /** The glass in slices knows where its wall is cold: the lumped one must warm as fast, within a sixth. */

@@ -26,20 +26,20 @@ final class RosenbrockTableauTest {
 
     private static final String BOOK =
             "E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed., Springer 1996, section IV.7";
-    private static final int STAGES = RosenbrockTableau.STAGES;
+    private static final Tableau RODAS = Tableau.RODAS;
+    private static final int STAGES = RODAS.stages;
     /** The tableau has 16 digits and entries up to 35: what is left is rounding. */
     private static final double ROUNDING = 2e-13;
 
     private final RealMatrix gamma = inverse(MatrixUtils.createRealIdentityMatrix(STAGES)
-            .scalarMultiply(1 / RosenbrockTableau.GAMMA)
-            .subtract(square(RosenbrockTableau.C)));
-    private final RealMatrix alpha = square(RosenbrockTableau.A).multiply(gamma);
+            .scalarMultiply(1 / RODAS.gamma)
+            .subtract(square(RODAS.c)));
+    private final RealMatrix alpha = square(RODAS.a).multiply(gamma);
     private final RealMatrix beta = alpha.add(gamma);
     private final RealVector one = new ArrayRealVector(STAGES, 1.0);
     private final RealVector alphaSums = alpha.operate(one);
     private final RealVector betaSums = beta.operate(one);
-    private final RealVector lastRow =
-            new ArrayRealVector(square(RosenbrockTableau.A).getRow(STAGES - 1));
+    private final RealVector lastRow = new ArrayRealVector(square(RODAS.a).getRow(STAGES - 1));
     /** y₁ adds the last U to the argument of the last stage; the embedded solution does not. */
     private final RealVector weights = gamma.preMultiply(lastRow.add(unit(STAGES - 1)));
 
@@ -71,7 +71,7 @@ final class RosenbrockTableauTest {
     @Test
     void coefficientsHaveTheShapeOfARosenbrockMethod() {
         for (int i = 0; i < STAGES; i++) {
-            assertThat(gamma.getEntry(i, i)).isCloseTo(RosenbrockTableau.GAMMA, within(ROUNDING));
+            assertThat(gamma.getEntry(i, i)).isCloseTo(RODAS.gamma, within(ROUNDING));
             for (int j = i; j < STAGES; j++) {
                 assertThat(alpha.getEntry(i, j)).isCloseTo(0, within(ROUNDING));
             }
@@ -106,13 +106,13 @@ final class RosenbrockTableauTest {
             OutsideChecks.fromMemory("rosenbrock-abscissa-" + (i + 1), BOOK + ", non-autonomous problems")
                     .what("abscissa of stage " + (i + 1) + " is the sum of its coefficients α")
                     .unit("1")
-                    .expected(RosenbrockTableau.TIME[i])
+                    .expected(RODAS.time[i])
                     .within(ROUNDING)
                     .check(alphaSums.getEntry(i));
             OutsideChecks.fromMemory("rosenbrock-time-weight-" + (i + 1), BOOK + ", non-autonomous problems")
                     .what("weight of the time derivative in stage " + (i + 1) + " is the sum of its coefficients γ")
                     .unit("1")
-                    .expected(RosenbrockTableau.TIME_DERIVATIVE[i])
+                    .expected(RODAS.timeDerivative[i])
                     .within(ROUNDING)
                     .check(gammaSums.getEntry(i));
         }
@@ -159,8 +159,8 @@ final class RosenbrockTableauTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.1, 0.25, 0.5, 0.75, 0.9})
     void denseOutputHasOrderThree(double theta) {
-        RealVector bend = new ArrayRealVector(RosenbrockTableau.DENSE[0])
-                .add(new ArrayRealVector(RosenbrockTableau.DENSE[1]).mapMultiply(theta));
+        RealVector bend =
+                new ArrayRealVector(RODAS.dense[0]).add(new ArrayRealVector(RODAS.dense[1]).mapMultiply(theta));
         RealVector transformed =
                 lastRow.add(unit(STAGES - 1)).add(bend.mapMultiply(1 - theta)).mapMultiply(theta);
         RealVector continuousWeights = gamma.preMultiply(transformed);

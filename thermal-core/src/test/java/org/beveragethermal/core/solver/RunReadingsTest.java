@@ -128,6 +128,19 @@ class RunReadingsTest {
                 .isThrownBy(() -> readings.temperaturesK(new double[] {END_S + 1}))
                 .withMessageContaining("expected ascending times from 0 s to 1500.0 s");
         assertThatIllegalArgumentException().isThrownBy(() -> RunReadings.of(run, List.of(), List.of()));
+        for (double share : new double[] {Double.NaN, -0.1, Double.POSITIVE_INFINITY}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> RunReadings.of(
+                            run,
+                            List.of(run.legs()
+                                    .get(0)
+                                    .network()
+                                    .network()
+                                    .nodes()
+                                    .get(0)),
+                            List.of(share)))
+                    .withMessageContaining("share");
+        }
         Node other = Node.sensible("other", 1, 300);
         assertThatIllegalArgumentException().isThrownBy(() -> RunReadings.of(run, List.of(other), List.of(1.0)));
         assertThat(readings.slopes(List.of("nobody's"), TIMES)[0]).containsOnly(0);

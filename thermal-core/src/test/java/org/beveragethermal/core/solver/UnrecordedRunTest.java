@@ -4,7 +4,11 @@ package org.beveragethermal.core.solver;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.core.scene.Exposure.in;
+import static org.beveragethermal.materials.units.Measures.celsius;
+import static org.beveragethermal.materials.units.Measures.percentByVolume;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.beveragethermal.core.network.Boundary;
@@ -13,6 +17,10 @@ import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
+import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.surroundings.Refrigerator;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.vessel.Vessels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -58,6 +66,39 @@ final class UnrecordedRunTest {
                         .unrecorded(body())
                         .timeToReach(body, ZERO + 9, 1e5)
                         .orElseThrow());
+    }
+
+    /** Surfaces are guessed from those before; of a run before nothing may be left. */
+    @ParameterizedTest
+    @EnumSource
+    void aBottleTakesAsLongWhateverWasRunBefore(Method method) {
+        Network bottle = bottle();
+        Node drink = bottle.nodes().get(0);
+        double expected = NetworkSolver.standard()
+                .withMethod(method)
+                .unrecorded(bottle.prepare())
+                .timeToReach(drink, ZERO + 10, 1e5)
+                .orElseThrow();
+        UnrecordedRun run = NetworkSolver.standard().withMethod(method).unrecorded(bottle.prepare());
+        assertThat(run.temperatureK(drink)).isCloseTo(START_K, within(1e-9));
+        for (int i = 0; i < 3; i++) {
+            assertThat(run.timeToReach(drink, ZERO + 10, 1e5)).hasValue(expected);
+            run.runTo(60 + 1000 * i);
+        }
+    }
+
+    private static Network bottle() {
+        var paths = Lumped.of(Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22)))
+                .expose(in(Refrigerator.at(celsius(5)), Duration.ofSeconds(1)))
+                .trajectory()
+                .paths(0);
+        List<Node> nodes = paths.stream()
+                .flatMap(path -> path.ends().stream())
+                .filter(Node.class::isInstance)
+                .map(Node.class::cast)
+                .distinct()
+                .toList();
+        return Network.of(nodes, paths);
     }
 
     @ParameterizedTest

@@ -89,10 +89,12 @@ final class Commands {
         OutputOptions output = question.output();
         String text = output.form(answer, output.width(columns));
         Optional<Path> page = output.page();
+        Optional<Path> file = output.file();
+        page.ifPresent(target -> SafeFile.check("--html", target));
+        file.ifPresent(target -> SafeFile.check("--to", target));
         if (page.isPresent()) {
             SafeFile.write("--html", page.get(), answer.page().orElseGet(() -> Forms.page(answer)));
         }
-        Optional<Path> file = output.file();
         if (file.isPresent()) {
             SafeFile.write("--to", file.get(), text);
             return answer.status();

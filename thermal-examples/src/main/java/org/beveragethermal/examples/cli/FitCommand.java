@@ -196,6 +196,7 @@ final class FitCommand implements Question {
                                 .with(solver)
                                 .expose(stay)))
                 .multipliers(law)
+                .throughLawsAlone()
                 .inputs("start")
                 .with(NetworkSolver.standard().withMonitor(session.counting("fit")));
         try {

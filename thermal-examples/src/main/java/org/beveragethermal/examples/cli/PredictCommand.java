@@ -234,13 +234,13 @@ final class PredictCommand implements Question {
 
     private List<String> notes(Prediction best, int count) {
         List<String> notes = new ArrayList<>(best.notes());
-        notes.addAll(best.limits());
         if (through.stream().anyMatch(PlaceWords::isBath)) {
             notes.add(PlaceWords.USUAL_BATH);
         }
         notes.add("The intervals are those of " + count
                 + " draws of the laws' published or judged scatter; what you state, such as"
-                + " temperatures and volumes, is taken as exact.");
+                + " temperatures and volumes, is taken as exact. Such intervals are too narrow in practice:"
+                + " of runs that others have measured some two thirds lay inside.");
         return notes;
     }
 

@@ -27,6 +27,13 @@
  * org.beveragethermal.examples.cli.ExitStatus}; a scenario without a command ends with 0 or, refused, 2. Output is UTF-8 and depends on
  * neither locale nor time zone of the machine. Temperatures and times of {@code predict} have intervals of 90 % over the scatter of the
  * laws; ice has the masses that are enough in 90 % and 95 % of the draws; fitted parameters have intervals by linearisation.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  arguments → Main → command → answer (tables of cells) → text, JSON, CSV or HTML → output or whole file
+ *                        └→ refusal: one line, ExitStatus
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.examples.cli;

@@ -17,6 +17,12 @@
  *
  * <p><b>Method.</b> The charts are drawn by XChart, which no signature shows. The same plot is the same SVG at each run on one machine;
  * letters are drawn with its fonts, so that another machine may give another. Series differ by dashes and marks, not by colour alone.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  result of core (bands, residuals, profile, tornado, account) → Plot → svg() or png()
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.examples.plot;

@@ -2,7 +2,6 @@
 package org.beveragethermal.examples.propertybook;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +10,7 @@ import java.util.TreeMap;
 import org.beveragethermal.examples.internal.Figure;
 import org.beveragethermal.examples.internal.Html;
 import org.beveragethermal.examples.internal.SvgChart;
+import org.beveragethermal.examples.internal.WholeFile;
 
 /** Writes the property book of thermal-materials. */
 public final class PropertyBook {
@@ -42,7 +42,7 @@ public final class PropertyBook {
     public static void write(Path folder) throws IOException {
         Files.createDirectories(folder.resolve(FIGURES));
         for (Map.Entry<String, String> file : files().entrySet()) {
-            Files.writeString(folder.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+            WholeFile.write(folder.resolve(file.getKey()), file.getValue());
         }
     }
 

@@ -9,6 +9,8 @@
  * {@link org.beveragethermal.examples.scenario.ScenarioException}, one line that says where, what was given and what is
  * allowed. In the file each quantity has its unit in its name ({@code airTemperatureCelsius}); in the model all are SI.
  *
+ * <p><b>Use.</b>
+ *
  * <pre>{@code
  * Scenario scenario = ScenarioReader.read(Path.of("scenarios/two-sittings.json"));
  * for (Serving serving : scenario.servings()) {
@@ -18,6 +20,13 @@
  * }</pre>
  *
  * <p>The format is described in {@code scenarios/FORMAT.md}.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  JSON file → ScenarioReader (checks as it reads) ┬→ Scenario → PlanRequests of examples.sheet
+ *                                                  └→ ScenarioException: where, given, allowed
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.examples.scenario;

@@ -13,6 +13,12 @@
  *         .startingAt(celsius(4));
  * Prediction kept = Lumped.of(bottle).expose(in(trough, Duration.ofHours(2)));
  * }</pre>
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  StoneTrough (description) → Medium → links at the wall → any Scene
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.examples.surroundings;

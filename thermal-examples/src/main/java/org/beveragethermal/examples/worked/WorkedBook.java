@@ -2,14 +2,13 @@
 package org.beveragethermal.examples.worked;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.beveragethermal.examples.internal.Html;
+import org.beveragethermal.examples.internal.WholeFile;
 
 /** Writes the book of worked examples: one page of HTML that needs nothing beside it. */
 public final class WorkedBook {
@@ -85,13 +84,7 @@ public final class WorkedBook {
             throw new IOException(file + " is no file");
         }
         Files.createDirectories(folder);
-        Path draft = target.resolveSibling(target.getFileName() + ".part");
-        try {
-            Files.writeString(draft, html, StandardCharsets.UTF_8);
-            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(draft);
-        }
+        WholeFile.write(target, html);
     }
 
     /**

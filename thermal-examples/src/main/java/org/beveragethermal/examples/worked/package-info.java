@@ -16,6 +16,14 @@
  * <p><b>Method.</b> An example is a method that fills a sheet ({@code Working}) with given values, steps and checks. A step's formula is a
  * {@code Term}, which knows its value, its symbols and its numbers at once; texts name values by symbol. So no figure is typed twice, and the
  * book, its exercises, the examples of textbooks and the tests all run the same method with other values.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  example + values → Working (given, steps of Terms, checks) ┬→ WorkedBook: HTML
+ *                                                             ├→ exercises with answers
+ *                                                             └→ JShell, tests
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.examples.worked;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -46,6 +47,7 @@ class WorkedBookTest {
         }
         assertThat(BOOK)
                 .as("the book of worked examples; write it anew with: mvn verify -Ddocuments.write")
+                .usingCharset(StandardCharsets.UTF_8)
                 .hasContent(HTML);
     }
 
@@ -146,7 +148,7 @@ class WorkedBookTest {
     void isWrittenWholeOrNotAtAll(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("new").resolve("book.html");
         WorkedBook.write(file, HTML);
-        assertThat(file).hasContent(HTML);
+        assertThat(file).usingCharset(StandardCharsets.UTF_8).hasContent(HTML);
         try (Stream<Path> beside = Files.list(file.getParent())) {
             assertThat(beside).containsExactly(file);
         }

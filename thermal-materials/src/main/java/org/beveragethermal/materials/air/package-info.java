@@ -11,6 +11,13 @@
  * point}) and how far a wet cloth cools it ({@link org.beveragethermal.materials.air.MoistAir#wetBulbK wet bulb}).
  *
  * <p>Use: {@code MoistAir.dewPointK(298.15, 0.6)}, or {@code DryAir.kinematicViscosity(293.15, DryAir.STANDARD_PRESSURE_PA)}.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  T, pressure                    → DryAir   → density, viscosity, k, c, Prandtl number ┐
+ *  T, pressure, relative humidity → MoistAir → dew point, wet bulb, vapour pressure     ┴→ films of core.film
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.materials.air;

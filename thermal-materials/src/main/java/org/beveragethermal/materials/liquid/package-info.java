@@ -16,6 +16,15 @@
  * {@link org.beveragethermal.materials.liquid.Liquid#temperatureRange()} are refused;
  * {@link org.beveragethermal.materials.liquid.Liquid#properties()} tells where each formula comes from and where in
  * that range it is only an extrapolation.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  strength, sugar, extract, gas → Composition → Beverage ┬→ Liquid: density, c, k, viscosity, enthalpy (T)
+ *                                                         ├→ FreezingCurve: onset, ice fraction, expansion
+ *                                                         └→ CarbonDioxide: pressure over the drink
+ *  salt and water                → Brine: the same, with heat of solution
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.materials.liquid;

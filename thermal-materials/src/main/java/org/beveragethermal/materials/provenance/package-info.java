@@ -12,6 +12,13 @@
  *
  * <p>Use: read {@code constant.value()} for the number, {@code constant.uncertainty().quantile(value, p)} to draw a
  * sample of it, and {@code constant.source().citation()} to print where it was taken from.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Source, Uncertainty, ValidityRange → Constant (one number)          → value, quantile, citation
+ *                                     → PropertyRecord (one formula)   → what Liquid.properties() lists
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.materials.provenance;

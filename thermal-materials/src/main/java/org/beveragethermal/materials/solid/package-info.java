@@ -29,6 +29,14 @@
  *
  * <p>Within the package, {@code SolidTable} holds the figures beside their {@code SolidSources}, {@code Spread} makes
  * one constant of several figures, {@code Wetting} is the rule for wet solids.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  tables read (figures with sources) → Solids → Solid: k, c, density, emissivity, each a Constant
+ *                                         ├→ wetted(solid, water), Soil(moisture)
+ *                                         └→ LatentSolid: enthalpy (T), T (enthalpy)        Ice: IAPWS
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.materials.solid;

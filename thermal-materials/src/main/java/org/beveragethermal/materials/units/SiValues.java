@@ -105,7 +105,7 @@ public final class SiValues {
 
     private static double temperatureValueK(Quantity<?> q, String parameter) {
         Unit<?> unit = q.getUnit();
-        if (same(unit, Units.CELSIUS)) {
+        if (Objects.equals(unit, Units.CELSIUS)) {
             return finite(q, parameter) + CELSIUS_ZERO_K;
         }
         return converted(q, Units.KELVIN, "temperature", parameter);
@@ -801,13 +801,8 @@ public final class SiValues {
         return Math.min(high, Math.max(low, value));
     }
 
-    /** Equality of units; most are the very same object, which their own comparison does not look for. */
-    private static boolean same(Unit<?> unit, Unit<?> other) {
-        return Objects.equals(unit, other);
-    }
-
     private static double converted(Quantity<?> q, Unit<?> siUnit, String kind, String parameter) {
-        if (same(q.getUnit(), siUnit)) {
+        if (Objects.equals(q.getUnit(), siUnit)) {
             return finite(q, parameter);
         }
         return convert(q, converter(q, siUnit, kind, parameter), parameter);

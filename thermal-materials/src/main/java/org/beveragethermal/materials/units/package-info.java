@@ -12,6 +12,13 @@
  * {@code litres(0.75)}, {@code percentByVolume(12.5)}); a method that takes a quantity turns it into SI once, through
  * {@link org.beveragethermal.materials.units.SiValues}, which refuses what is missing, of the wrong dimension, of the
  * wrong temperature scale, not finite, below absolute zero or out of range, naming the parameter.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  6 °C, 43 °F, 750 mL → Measures → Quantity → SiValues (unit, scale, range) → double in SI
+ *                                                    └→ OutOfRangeException: what, given, allowed
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.materials.units;

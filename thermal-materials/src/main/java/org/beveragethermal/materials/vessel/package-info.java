@@ -16,6 +16,14 @@
  * {@code Vessels.of(VesselShape.CAN, millilitres(330))}; a user's own is made with
  * {@link org.beveragethermal.materials.vessel.Profile#builder()} and
  * {@link org.beveragethermal.materials.vessel.Vessel#builder(String)}.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  Profile (frustums) + wall Solid + Closure → Vessel → filledWith(liquid, T) → FilledVessel
+ *     └→ LyingProfile, InvertedProfile           ↑                                ├→ masses, areas between heights
+ *                              Vessels (typical shapes and sizes)                 └→ headspace, when it is used up
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.materials.vessel;

@@ -2,6 +2,7 @@
 package org.beveragethermal.service.airing;
 
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,7 +16,8 @@ import org.beveragethermal.materials.vessel.VesselShape;
 import org.beveragethermal.materials.vessel.Vessels;
 
 /**
- * How a drink is given air before it is served: for how long, in what, and where it stands meanwhile. Immutable.
+ * How a drink is given air before it is served: for how long, in what, and where it stands meanwhile. Its time is cut to milliseconds.
+ * Immutable.
  *
  * @param before from the moment it is decanted or opened to the first glass; 0 to 24 hours
  * @param placeId id of the place where it stands, not blank
@@ -35,7 +37,7 @@ public record Airing(Duration before, String placeId, boolean decanted, Optional
     private static final double MILLILITRES_PER_CUBIC_METRE = 1e6;
 
     /**
-     * Checks the parts.
+     * Checks the parts and cuts the time to milliseconds.
      *
      * @param before from the moment it is decanted or opened to the first glass; 0 to 24 hours
      * @param placeId id of the place where it stands, not blank
@@ -48,6 +50,7 @@ public record Airing(Duration before, String placeId, boolean decanted, Optional
         if (before.isNegative() || before.compareTo(LONGEST) > 0) {
             throw new IllegalArgumentException("airing of " + before + ": expected 0 to 24 hours");
         }
+        before = before.truncatedTo(ChronoUnit.MILLIS);
         if (placeId.isBlank()) {
             throw new IllegalArgumentException("place of an airing: expected an id, got a blank");
         }

@@ -28,6 +28,13 @@
  *
  * <p>Decant before the sediment is stirred up and stop when it comes. A stopper does not belong on anything hot. Glass breaks: a
  * vessel taken from ice must not get a hot drink, nor a warmed one a drink from ice.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  bottle + Airing (how long, in what) + place → AiringForecast ┬→ AiringCourse: first pour, last pour
+ *                                                             └→ DecantingAnswer: how warm to decant it
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.airing;

@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * How long hot water must touch skin to burn it through, by its temperature.
  *
  * <p>Between the rows of a published table, {@linkplain CautionRule#SCALD second-hand}, the logarithm of the time is taken to follow straight
- * lines. Tables differ by a factor of two either way; those of children and the old are shorter.
+ * lines. Statements differ by a factor of two either way, at 49 °C by somewhat more; those of children and the old are shorter.
  */
 public final class ScaldTime {
 

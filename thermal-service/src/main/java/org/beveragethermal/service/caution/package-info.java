@@ -32,6 +32,13 @@
  *
  * <p><b>Left out.</b> Growth of germs in figures, contact with hot and cold surfaces by material, flammable vapour of warm spirits,
  * allergens, and everything that a label says.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  CautionSubject + prediction, log or plunge → Cautions → CautionReport (code, signal, limit, figures) → CautionTexts
+ *  readings of a drink that spoils → HoldingClock → time left, or over
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.caution;

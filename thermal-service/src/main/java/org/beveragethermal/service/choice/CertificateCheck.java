@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 
 /**
  * Checks what an answer claims against its {@link Certificate}, in whole numbers and without searching. Shares nothing with the search.
+ *
+ * <p>Theory manual, equation (9.2).
  */
 public final class CertificateCheck {
     private CertificateCheck() {}

@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
  * Items, their routes, and the gear that all routes share. Wanted is one route for each item so that no gear is overloaded in any slot
  * and the costs are least: first the sum of level 0, then the sum of level 1 among the choices least in level 0, and so on.
  *
+ * <p>Theory manual, equation (9.1).
+ *
  * @param levels names of the levels of cost, the most important first; from 1 to {@value #MOST_LEVELS}, not blank, distinct
  * @param slots number of slots of time, from 1 to {@value #MOST_SLOTS}
  * @param gear the shared gear, from 0 to {@value #MOST_GEAR}, with distinct ids and one capacity for each slot

@@ -7,7 +7,11 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Whole weights on rows of a model, and what follows from the inequality that they sum the limits to. */
+/**
+ * Whole weights on rows of a model, and what follows from the inequality that they sum the limits to.
+ *
+ * <p>Theory manual, equation (9.2).
+ */
 final class Cut {
     private static final long MOST = 1L << 59;
 

@@ -10,6 +10,8 @@ import java.util.List;
  * The choice with fractions of routes allowed, solved by the dual simplex method from the choice of the cheapest routes; limits join only when
  * they are broken. Its multipliers are the best weights there are for a {@link Cut}. Floating point is harmless here: a cut from inexact
  * multipliers is valid all the same, only less sharp.
+ *
+ * <p>Theory manual, equation (9.2).
  */
 final class Relaxation {
     private static final double TOLERANCE = 1e-8;

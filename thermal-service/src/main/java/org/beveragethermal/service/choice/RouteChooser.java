@@ -13,6 +13,8 @@ import java.util.function.LongSupplier;
 /**
  * Finds the best choice of routes and proves it. The same problem and limits give the same answer on every run, unless the time limit ends the
  * search.
+ *
+ * <p>Theory manual, equation (9.1).
  */
 public final class RouteChooser {
     private RouteChooser() {}

@@ -44,6 +44,14 @@
  * sums of the least costs. Loads whose sizes are nearly all different (weights rather than places) leave a gap in the relaxation that is
  * closed slowly: there a gap of about a half per cent may stay. Where there is no choice, the answer names few items that cannot all be served
  * and the gear and slots that are too small for them; other such sets may exist besides.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  items with CandidateRoutes ┐                                ┌→ best choice + Certificate → CertificateCheck
+ *  SharedGear by slot         ├→ ChoiceProblem → RouteChooser ─┼→ choice with bounds and gap
+ *  costs by level             ┘                                └→ no choice: which items, which gear
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.choice;

@@ -34,6 +34,13 @@
  * <p><b>Many vessels.</b> Up to 24 in one bath are followed. More than stand beside each other in the bucket are answered at once: how many
  * do, how many buckets that makes, and how much ice all drinks take by energy alone. Sleeves and layers belong to the {@linkplain
  * org.beveragethermal.service.ice.IceBudget.Builder#describedAs description} of the vessels.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  vessels, bath, range, ready and until → IceBudget → runs of the whole scene, halving → IceAnswer
+ *                                                                  └→ masses, blocks, additions, margin; or why none is enough
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.ice;

@@ -4,7 +4,11 @@ package org.beveragethermal.service.plan;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** Puts costs on the routes of one bottle. */
+/**
+ * Puts costs on the routes of one bottle.
+ *
+ * <p>Theory manual, equation (9.3).
+ */
 final class Assessor {
 
     /** What is to be least, the most important first; whole numbers. */

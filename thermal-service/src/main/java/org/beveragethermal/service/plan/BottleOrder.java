@@ -70,7 +70,7 @@ public record BottleOrder(
         Objects.requireNonNull(target, "target");
         servedAt = servedAt.truncatedTo(ChronoUnit.MILLIS);
         finishedAfter = finishedAfter.truncatedTo(ChronoUnit.MILLIS);
-        airing = airing.map(BottleOrder::cut);
+        Objects.requireNonNull(airing, "airing");
         if (bottlePlaces < 1) {
             throw new IllegalArgumentException("bottle places of " + id + " " + bottlePlaces + ": expected at least 1");
         }
@@ -80,11 +80,6 @@ public record BottleOrder(
         }
         pourings = List.copyOf(pourings);
         requirePourings(id, bottle, servedAt, servedAt.plus(finishedAfter), pourings);
-    }
-
-    private static Airing cut(Airing airing) {
-        return new Airing(
-                airing.before().truncatedTo(ChronoUnit.MILLIS), airing.placeId(), airing.decanted(), airing.carafe());
     }
 
     private static void requirePourings(

@@ -261,16 +261,17 @@ final class CoupledRun {
 
     /** The first danger limit that a drink oversteps for which its whole course counts. */
     Optional<DangerLimits.Breach> breach(BottleOrder order) {
-        return Danger.watched(site, order).flatMap(limits -> {
-            int looks = (int) Math.ceil(site.seconds(order.finishedAt()) / FREEZING_LOOK_S);
-            double[] times = new double[looks + 1];
-            double[] kelvins = new double[looks + 1];
-            for (int i = 0; i <= looks; i++) {
-                times[i] = Math.min(i * FREEZING_LOOK_S, site.seconds(order.finishedAt()));
-                kelvins[i] = drinkK(order, times[i]);
-            }
-            return limits.firstBreach(times, kelvins);
-        });
+        if (!Danger.isWatched(site, order)) {
+            return Optional.empty();
+        }
+        int looks = (int) Math.ceil(site.seconds(order.finishedAt()) / FREEZING_LOOK_S);
+        double[] times = new double[looks + 1];
+        double[] kelvins = new double[looks + 1];
+        for (int i = 0; i <= looks; i++) {
+            times[i] = Math.min(i * FREEZING_LOOK_S, site.seconds(order.finishedAt()));
+            kelvins[i] = drinkK(order, times[i]);
+        }
+        return Danger.limits(site, order).firstBreach(times, kelvins);
     }
 
     /** Mean temperature of a bottle's drink at a time, in its bottle or its carafe [K]. */

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.service.plan;
 
-import java.util.Optional;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -43,12 +42,12 @@ final class Danger {
     }
 
     /**
-     * Limits for which the whole course of a drink counts: for drinks that spoil and such as may be drunk very hot; empty for all
-     * others, whose dangers the ends of a route's legs show.
+     * Whether the whole course of a drink counts: for drinks that spoil and such as may be drunk very hot. The dangers of all others
+     * the ends of a route's legs show.
      */
-    static Optional<DangerLimits> watched(Site site, BottleOrder order) {
-        boolean hot = Math.max(order.bottle().temperatureK(), order.target().highK()) >= HOT_K;
-        return subject(site, order).spoils() || hot ? Optional.of(limits(site, order)) : Optional.empty();
+    static boolean isWatched(Site site, BottleOrder order) {
+        return Math.max(order.bottle().temperatureK(), order.target().highK()) >= HOT_K
+                || subject(site, order).spoils();
     }
 
     static DangerLimits limits(Site site, BottleOrder order) {

@@ -4,7 +4,11 @@ package org.beveragethermal.service.plan;
 import java.util.Optional;
 import org.beveragethermal.service.caution.DangerLimits;
 
-/** Temperatures of a bottle on a route, alone in its gear, as the flow tables give them. Immutable. */
+/**
+ * Temperatures of a bottle on a route, alone in its gear, as the flow tables give them. Immutable.
+ *
+ * <p>Theory manual, equation (9.3).
+ */
 final class Forecast {
 
     /** What tables, solver and minutes rounded may come to [K]. */

@@ -8,7 +8,11 @@ import java.util.stream.IntStream;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
-/** Forecasts routes by flow tables: what comes out of one leg goes into the next. Thread-safe. */
+/**
+ * Forecasts routes by flow tables: what comes out of one leg goes into the next. Thread-safe.
+ *
+ * <p>Theory manual, equation (9.3).
+ */
 final class Forecaster {
 
     /**

@@ -40,7 +40,7 @@ public record IceStock(double kgAtStart, double kgPerHour, OptionalDouble capKg)
 
     private static void require(String what, double kg) {
         if (!(kg >= 0 && kg <= MOST_KG)) {
-            throw new IllegalArgumentException(what + " " + kg + " kg: expected 0 to 100000 kg");
+            throw new IllegalArgumentException(what + " " + kg + " kg: expected 0 to " + (int) MOST_KG + " kg");
         }
     }
 

@@ -48,8 +48,8 @@ public sealed interface PlanAdvice {
          */
         public MoreIce {
             if (!(massKg > 0 && massKg <= IceStock.MOST_KG)) {
-                throw new IllegalArgumentException(
-                        "more ice " + massKg + " kg: expected more than 0 and at most 100000 kg");
+                throw new IllegalArgumentException("more ice " + massKg + " kg: expected more than 0 and at most "
+                        + (int) IceStock.MOST_KG + " kg");
             }
         }
 

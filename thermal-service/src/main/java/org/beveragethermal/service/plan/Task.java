@@ -38,7 +38,7 @@ final class Task {
         this.carafe = filled.map(tables::kind);
         this.wallShare = filled.isPresent() ? wallShare(order) : 0;
         this.limits = Danger.limits(site, order);
-        this.watched = Danger.watched(site, order);
+        this.watched = Danger.isWatched(site, order) ? Optional.of(limits) : Optional.empty();
         this.startLimitS = site.windowsS(order.startsIn()).stream()
                 .filter(window -> window[0] <= 0)
                 .mapToDouble(window -> window[1])

@@ -68,6 +68,15 @@
  * lumped: their top is warmer than their mean. Serving takes no hands.
  *
  * <p>Times are instants; no time zone is assumed, and no clock is read but for the time limit.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  PlanRequest → flow tables → candidates → choice → seats → coupled run → ServicePlan ┬→ instructions, verdicts
+ *       ↑                          ↑__________ corrections ______│                     ├→ Adviser → Advice
+ *      News ← what happens                                                             └→ PlanTexts → words
+ *       └──────────────────────→ Replanner → Replan
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.plan;

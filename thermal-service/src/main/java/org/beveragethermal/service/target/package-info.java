@@ -7,6 +7,8 @@
  * ({@link org.beveragethermal.service.target.RangePolicy}), and the
  * {@link org.beveragethermal.service.target.ServingTarget} that results says which sources decided and why.
  *
+ * <p><b>Use.</b>
+ *
  * <pre>{@code
  * DrinkStyle style = Targets.style("red-full");
  * ServingTarget target = Targets.of(style);                           // what the sources have in common
@@ -33,6 +35,13 @@
  *
  * <p>Serving temperatures here are those of the drink as it is drunk. What the glass and the weather do to it between pouring
  * and drinking is not corrected for yet.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  name of a drink → DrinkStyle (family, sources) ┐
+ *  HouseRules (the house's own)                   ┴→ ServingTarget: range, ideal → plan, serving
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.target;

@@ -15,6 +15,8 @@ import org.apache.commons.math3.special.Erf;
  * gives the mean time and the covariance carried there its spread: sd(t) = sd(T at that time) / |dT/dt|. Within a piece t is taken as
  * normal on a scale t^λ between t itself (λ = 1, where the present temperature is what is uncertain) and ln t (λ → 0, where the
  * conductance is), λ being the share of the variance that is not the conductance's. Quantiles are those of the mixture.
+ *
+ * <p>Theory manual, equation (9.8).
  */
 final class ArrivalSearch {
 

@@ -9,6 +9,8 @@ package org.beveragethermal.service.tracking;
  * the stated one [K]; b, bias of the sensor [K].
  *
  * <p>A belief is changed only while it is being made: {@link #copy} before, shared and left alone after.
+ *
+ * <p>Theory manual, equations (9.5), (9.7).
  */
 final class Belief {
 

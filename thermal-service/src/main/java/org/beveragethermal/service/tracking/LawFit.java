@@ -26,6 +26,8 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 /**
  * Fits the law of one medium to courses of the full model: least squares on temperatures of a full vessel in two unknowns, k1 and
  * k2, with the temperature of the medium read off the model; and the fill exponent from a vessel that is half full.
+ *
+ * <p>Theory manual, equation (9.4).
  */
 final class LawFit {
 

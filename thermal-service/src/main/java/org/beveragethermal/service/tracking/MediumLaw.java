@@ -11,6 +11,8 @@ import org.beveragethermal.materials.units.OutOfRangeException;
  * fourth root of the temperature difference while it is laminar (Nu ~ Ra^{1/4}). The equation is one of Bernoulli's and has a
  * solution in closed form, so that no step size limits it. c is an unknown factor's logarithm, zero where the model is right.
  *
+ * <p>Theory manual, equation (9.4).
+ *
  * @param mediumId name of the medium, as in events
  * @param linearPerS k_1 at a full vessel [1/s], &gt; 0 and at most 1
  * @param convectivePerS k_2 at a full vessel [1/(s K^{1/4})], 0 to 1

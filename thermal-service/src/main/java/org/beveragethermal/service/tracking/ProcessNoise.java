@@ -12,6 +12,8 @@ import java.time.Duration;
  * figures are assumptions (no source): 0.1 K per square root of an hour, and a day; a model that is {@linkplain TrackedModel#from
  * fitted} walks by at least the residual of its fit per square root of an hour.
  *
+ * <p>Theory manual, equation (9.5).
+ *
  * @param temperatureKPerRootHour standard deviation of the temperature's walk [K/h^½], 0 to 10
  * @param forgetting time in which factor and offset forget to 1/e, 1 min to 10000 days
  */

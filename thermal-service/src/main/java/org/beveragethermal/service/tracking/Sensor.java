@@ -11,6 +11,8 @@ import java.util.List;
  * steadily, that of L before; the bracket is the beginning of that, t after the vessel was moved. The bias b is unknown but for its
  * standard uncertainty and is estimated with the temperature. A step of the display adds a variance of step²/12.
  *
+ * <p>Theory manual, equation (9.6).
+ *
  * @param sdK standard deviation of the noise of one reading [K], 0.001 to 20
  * @param stepK step in which it reads [K], 0 to 10
  * @param biasSdK standard uncertainty of a constant error [K], 0 to 20

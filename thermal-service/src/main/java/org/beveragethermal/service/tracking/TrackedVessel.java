@@ -112,48 +112,30 @@ public final class TrackedVessel {
 
         /** News from a time; a reading that is still aside then came from a wrong clock. */
         Said now(long micros) {
-            return new Said(
-                    goal,
-                    goalMicros,
-                    goalIdHash,
-                    openedMicros,
-                    Math.max(nowMicros, micros),
-                    refusedMicros,
-                    refusedInRow,
-                    told,
-                    toldChangeMicros,
-                    clocked,
-                    null);
+            return heard(Math.max(nowMicros, micros), clocked, null);
         }
 
         Said toldTheTime() {
-            return new Said(
-                    goal,
-                    goalMicros,
-                    goalIdHash,
-                    openedMicros,
-                    nowMicros,
-                    refusedMicros,
-                    refusedInRow,
-                    told,
-                    toldChangeMicros,
-                    true,
-                    aside);
+            return heard(nowMicros, true, aside);
         }
 
         Said aside(Reading reading) {
+            return heard(nowMicros, clocked, reading);
+        }
+
+        private Said heard(long micros, boolean everClocked, @Nullable Reading held) {
             return new Said(
                     goal,
                     goalMicros,
                     goalIdHash,
                     openedMicros,
-                    nowMicros,
+                    micros,
                     refusedMicros,
                     refusedInRow,
                     told,
                     toldChangeMicros,
-                    clocked,
-                    reading);
+                    everClocked,
+                    held);
         }
 
         Said refused(long micros, int inRow) {

@@ -12,6 +12,8 @@ import java.time.Duration;
  * 1954); with the usual k = 0.5 and limit 9 a vessel that nothing happens to alarms once in some 26 000 readings (Siegmund's
  * approximation).
  *
+ * <p>Theory manual, equation (9.7).
+ *
  * @param gateSd |z| beyond which a reading is not used [-], 2 to 100
  * @param straysForChange readings in a row beyond the gate that make a change, 2 to 20
  * @param driftSd k of the cumulative sums [-], 0 to 3

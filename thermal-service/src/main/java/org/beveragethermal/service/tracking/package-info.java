@@ -57,6 +57,14 @@
  * earliest time is too early and the latest a little: of 4000 simulated runs 1.4 % of the true times lay before the 90 % interval and 6.7 %
  * after it, instead of 5 % each. Alerts of freezing are judged on the cold side of the 90 % interval; they help whoever watches and replace
  * nobody: bottles that may freeze are taken out in time, frozen ones handled with gloves and eye protection and not opened. What is wanted above 65 °C is poured with a warning.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  events, readings → Fleet → Tracker: (vessel, event) → (vessel, instructions, alerts, notes)
+ *                               ↑                           └→ Estimate, Arrival (earliest, likely, latest)
+ *  full model → TrackedModel (law of each medium)
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.service.tracking;

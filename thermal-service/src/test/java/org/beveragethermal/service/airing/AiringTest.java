@@ -217,6 +217,11 @@ class AiringTest {
     }
 
     @Test
+    void timesAreCutToMilliseconds() {
+        assertThat(Airing.opened(HALF_HOUR.plusNanos(1_999_999), "a").before()).isEqualTo(HALF_HOUR.plusMillis(1));
+    }
+
+    @Test
     void badInputIsRefusedAtTheDoor() {
         assertThatIllegalArgumentException().isThrownBy(() -> Airing.carafe(Duration.ofMinutes(-1), "a"));
         assertThatIllegalArgumentException().isThrownBy(() -> Airing.opened(Duration.ofHours(25), "a"));

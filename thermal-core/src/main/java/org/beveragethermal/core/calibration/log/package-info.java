@@ -47,6 +47,13 @@
  * parsed in one pass, and of each reading three numbers are held. What the whole column tells — order of dates, form of times, unit — is
  * decided at its end. Where clocks were put back, the first step back in time begins the second pass; a file whose rows are shuffled cannot tell
  * passes apart, and takes the first. Times of day without a date, and such files, are understood by the order of their rows.
+ *
+ * <p><b>Data flow.</b>
+ *
+ * <pre>
+ *  bytes of a file → LogReader (dialect, columns, times, units: found or asked) → ReadLog ┬→ TemperatureLog → calibration, storage
+ *                                                                                        └→ LogReport: what was assumed, left out
+ * </pre>
  */
 @NullMarked
 package org.beveragethermal.core.calibration.log;

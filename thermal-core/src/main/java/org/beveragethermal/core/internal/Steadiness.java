@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.core.curve;
+package org.beveragethermal.core.internal;
 
 import java.util.List;
 import java.util.Map;
@@ -11,20 +11,33 @@ import org.beveragethermal.core.network.PathEvaluation;
 import org.beveragethermal.core.network.StoreState;
 
 /** Whether time itself plays no part in what joins the nodes of a network. What varies is seen by its knots, or at moments spread over a month. */
-final class Steadiness {
+public final class Steadiness {
 
     private static final int MOMENTS = 64;
     private static final double FIRST_S = 1;
     private static final double LAST_S = 30 * 86_400.0;
 
-    private final List<Path> paths;
+    private final List<? extends Path> paths;
+    private final String advice;
 
-    Steadiness(List<Path> paths) {
+    /**
+     * Of paths.
+     *
+     * @param paths the paths, not modified
+     * @param advice what a refusal says after naming what varies
+     */
+    public Steadiness(List<? extends Path> paths, String advice) {
         this.paths = paths;
+        this.advice = advice;
     }
 
-    /** Refuses a boundary or a path that varies in time. */
-    void require(Map<String, Double> multipliers) {
+    /**
+     * Refuses a boundary or a path that varies in time.
+     *
+     * @param multipliers factors by name
+     * @throws IllegalArgumentException if one does
+     */
+    public void require(Map<String, Double> multipliers) {
         for (Path path : paths) {
             if (path.knots().length > 0) {
                 throw refusal("path " + path.name());
@@ -42,7 +55,7 @@ final class Steadiness {
         return FIRST_S * Math.pow(LAST_S / FIRST_S, i / (MOMENTS - 1.0));
     }
 
-    private static void require(Boundary boundary) {
+    private void require(Boundary boundary) {
         double first = boundary.temperatureK().at(0);
         boolean varies = boundary.temperatureK().knots().length > 0;
         for (int i = 0; i < MOMENTS && !varies; i++) {
@@ -55,7 +68,7 @@ final class Steadiness {
     }
 
     /** A path may make something of time itself: a strength, a given heat. */
-    private static void require(Path path, Map<String, Double> multipliers) {
+    private void require(Path path, Map<String, Double> multipliers) {
         List<End> ends = path.ends();
         double[] temperatures = new double[ends.size()];
         int amounts = 0;
@@ -78,7 +91,7 @@ final class Steadiness {
         for (int i = -1; i < MOMENTS; i++) {
             // A new one each time: an evaluation may start from what the one before it found, and differ in its last
             // digits.
-            PathEvaluation evaluation = evaluation(path, multipliers);
+            PathEvaluation evaluation = new PathEvaluation(path, multipliers);
             evaluation.evaluate(path, i < 0 ? 0 : moment(i), temperatures, ofEnds);
             for (int a = 0; a < first.length; a++) {
                 if (evaluation.timeDerivativeOf(a) != 0 || (i >= 0 && evaluation.flowOf(a) != first[a])) {
@@ -89,24 +102,13 @@ final class Steadiness {
         }
     }
 
-    private static PathEvaluation evaluation(Path path, Map<String, Double> multipliers) {
-        PathEvaluation evaluation = new PathEvaluation(path);
-        List<String> names = path.multipliers();
-        for (int m = 0; m < names.size(); m++) {
-            evaluation.setMultiplier(m, multipliers.getOrDefault(names.get(m), 1.0));
-        }
-        return evaluation;
-    }
-
     private static double atStartK(Node node) {
         StoreState state = new StoreState(node.store().amountCount());
         node.store().evaluate(node.enthalpyJ(), node.amounts(), 0, state);
         return state.temperatureK;
     }
 
-    private static IllegalArgumentException refusal(String what) {
-        return new IllegalArgumentException(
-                what + " varies in time: one curve holds only where surroundings never change"
-                        + " (no swinging air, doors, sun that moves or melting ice); predict the run itself instead");
+    private IllegalArgumentException refusal(String what) {
+        return new IllegalArgumentException(what + " varies in time: " + advice);
     }
 }

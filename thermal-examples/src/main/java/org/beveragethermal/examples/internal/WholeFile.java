@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.examples.sheet;
+package org.beveragethermal.examples.internal;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -31,8 +31,8 @@ public final class WholeFile {
             throw new IOException("expected a folder that exists: " + folder);
         }
         // Not a temporary file of the JDK: that could be read by its owner alone, and so could what it becomes.
-        Path part = folder.resolve(
-                "." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path part = folder.resolve("." + whole.getFileName() + "."
+                + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + ".part");
         try {
             Files.writeString(part, text, StandardCharsets.UTF_8);
             try {

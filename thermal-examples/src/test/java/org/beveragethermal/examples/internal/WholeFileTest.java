@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package org.beveragethermal.examples.sheet;
+package org.beveragethermal.examples.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +30,7 @@ class WholeFileTest {
         Path file = folder.resolve("page.html");
         WholeFile.write(file, "first, which is longer");
         WholeFile.write(file, "20 °C");
-        assertThat(file).hasContent("20 °C");
+        assertThat(file).usingCharset(StandardCharsets.UTF_8).hasContent("20 °C");
         assertThat(names()).containsExactly("page.html");
     }
 
