@@ -21,7 +21,7 @@ import org.beveragethermal.service.tracking.TrackingWords;
 /** Writes answers as {@code answers.schema.json} has them. */
 final class AnswerWriter {
 
-    private static final int FORMAT = 1;
+    private static final int VERSION = 1;
     private static final double HUNDREDTHS = 100;
     private static final JsonMapper JSON = new JsonMapper();
 
@@ -82,12 +82,16 @@ final class AnswerWriter {
 
     static String refusal(BadMessage refusal) {
         ObjectNode answer = answer();
-        answer.put("refused", refusal.getMessage());
+        answer.putObject("refused")
+                .put("field", refusal.field())
+                .put("given", refusal.given())
+                .put("allowed", refusal.allowed())
+                .put("message", refusal.sentence());
         return text(answer);
     }
 
     private static ObjectNode answer() {
-        return JsonNodeFactory.instance.objectNode().put("formatVersion", FORMAT);
+        return JsonNodeFactory.instance.objectNode().put("version", VERSION);
     }
 
     private static void facts(ObjectNode said, Facts facts) {

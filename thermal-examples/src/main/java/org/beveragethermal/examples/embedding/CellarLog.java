@@ -1,176 +1,224 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.embedding;
 
-import static org.beveragethermal.materials.units.Measures.celsius;
-import static org.beveragethermal.materials.units.Measures.percentByVolume;
-
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.Reader;
-import java.time.DateTimeException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.function.Consumer;
-import org.beveragethermal.core.surroundings.Air;
-import org.beveragethermal.materials.liquid.Beverage;
-import org.beveragethermal.materials.vessel.Vessels;
+import java.util.Locale;
+import java.util.Map;
 import org.beveragethermal.service.tracking.Alert;
 import org.beveragethermal.service.tracking.Fleet;
 import org.beveragethermal.service.tracking.Note;
-import org.beveragethermal.service.tracking.Sensor;
-import org.beveragethermal.service.tracking.TrackedModel;
 import org.beveragethermal.service.tracking.TrackedVessel;
-import org.beveragethermal.service.tracking.Tracker;
 import org.beveragethermal.service.tracking.TrackingEvent;
-import org.beveragethermal.service.tracking.TrackingRules;
+import org.beveragethermal.service.tracking.TrackingWords;
 
 /**
- * Follows all bottles of a file of readings, row by row as they would come from loggers: a bottle is tracked from its first reading on.
- * Used by one thread.
+ * Follows all bottles of a file of readings, row by row as they would come from loggers: a bottle is tracked from its first reading on. No
+ * more than the rows of an instant are kept. Used by one thread.
  */
 final class CellarLog {
 
-    private static final List<String> COLUMNS = List.of(CellarReadings.HEAD.split(",", -1));
-    private static final int MOST_LEFT_OUT = 100;
+    /** Most bottles; what is named beyond them is left out. */
+    static final int MOST_BOTTLES = 10_000;
+
     private static final int LONGEST_ROW = 1 << 16;
-    private static final double ZERO_CELSIUS_K = 273.15;
-    private static final double CELLAR_C = 12;
-    private static final double FIRST_SD_K = 1;
+    private static final int MOST_WAITING = 20_000;
+    /** No text holds it: a quotation mark is a letter like others, and cannot swallow the lines that follow. */
+    private static final char NO_QUOTE = '\uFFFF';
 
-    private final Fleet fleet = Fleet.of(Tracker.of(List.of(cellared()), rules()));
-    private final List<TrackingEvent> round = new ArrayList<>();
-    private final List<String> leftOut = new ArrayList<>();
-    private final Consumer<Alert> listener;
-    private Instant now = Instant.MIN;
-    private int rows;
-    private int unusable;
+    private static final Duration LONGEST_GAP = Duration.ofHours(36);
+    private static final Duration LOOK = Duration.ofMinutes(15);
 
-    private CellarLog(Consumer<Alert> listener) {
-        this.listener = listener;
-    }
+    /** Hears what happens, in its order. */
+    interface Listener {
 
-    private static TrackedModel cellared() {
-        return TrackedModel.from(
-                        "bottle",
-                        Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(CELLAR_C)))
-                .medium("cellar", Air.at(celsius(CELLAR_C)), 0.7, 0.4)
-                .sensor(Sensor.inDrink(0.15, 0.1).withBias(0.15))
-                .build();
-    }
+        /** Something that someone should know. */
+        void alert(CellarAlert alert);
 
-    /** The usual rules, but for silence after three readings, and slower sums: of a thousand bottles one is always unlucky. */
-    private static TrackingRules rules() {
-        TrackingRules usual = TrackingRules.usual();
-        return new TrackingRules(
-                usual.gateSd(),
-                usual.straysForChange(),
-                usual.driftSd(),
-                2 * usual.alarmSd(),
-                usual.kept(),
-                usual.lead(),
-                usual.freezingLead(),
-                usual.backK(),
-                CellarReadings.STEP.multipliedBy(3),
-                usual.refusedForFaulty(),
-                usual.mostAhead());
+        /** A row is left out. */
+        void leftOut(CellarRow.Bad row);
     }
 
     /**
      * What became of a file.
      *
      * @param rows rows of the file, without its head
-     * @param leftOut rows that say nothing, each with its line and the reason
-     * @param unusable readings that were not used
+     * @param leftOut rows of which nothing was used
+     * @param unusable readings that could not be temperatures, or strayed
      * @param vessels bottles as they are believed to be at the end
      */
-    record Summary(int rows, List<String> leftOut, int unusable, List<TrackedVessel> vessels) {}
+    record Summary(long rows, long leftOut, long unusable, List<TrackedVessel> vessels) {}
+
+    private final TrackingWords words = TrackingWords.in(Locale.ENGLISH);
+    private final CellarHouse house;
+    private final Fleet fleet;
+    private final LimitWatch limits;
+    private final Listener listener;
+    private final List<TrackingEvent> round = new ArrayList<>();
+    private final Map<String, Long> lines = new HashMap<>();
+    private Instant now = Instant.MIN;
+    private Instant looked = Instant.MIN;
+    private Instant ahead = Instant.MIN;
+    private int bottles;
+    private long rows;
+    private long leftOut;
+    private long unusable;
+
+    private CellarLog(CellarHouse house, Listener listener) {
+        this.house = house;
+        this.fleet = Fleet.of(house.tracker());
+        this.limits = new LimitWatch(house.coldestK(), house.warmestK());
+        this.listener = listener;
+    }
 
     /**
      * Follows a file to its end.
      *
-     * @throws IllegalArgumentException if its head is another, or more than 100 rows say nothing
+     * @throws IllegalArgumentException if its head is another, or a row is longer than 64 KiB; rows before that one have been used
      */
-    static Summary follow(Reader file, Consumer<Alert> listener) throws IOException {
-        CellarLog log = new CellarLog(listener);
-        try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
+    static Summary follow(Reader file, CellarHouse house, Listener listener) throws IOException {
+        CellarLog log = new CellarLog(house, listener);
+        long read = 0;
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
                 .maxBufferSize(LONGEST_ROW)
+                .quoteCharacter(NO_QUOTE)
                 .skipEmptyLines(true)
-                .ofNamedCsvRecord(file)) {
-            for (NamedCsvRecord row : csv) {
-                log.row(row);
+                .ofCsvRecord(file)) {
+            for (CsvRecord row : csv) {
+                if (read++ == 0) {
+                    requireHead(row.getFields());
+                } else {
+                    log.row(CellarRow.read(row.getStartingLineNumber(), row.getFields()));
+                }
             }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         } catch (CsvParseException e) {
             throw new IllegalArgumentException(
-                    "row " + (log.rows + 1) + " after the head is no CSV, or longer than " + LONGEST_ROW + " characters");
+                    "after " + read + " rows one is longer than " + LONGEST_ROW + " characters: expected shorter ones", e);
+        }
+        if (read == 0) {
+            requireHead(List.of());
         }
         log.endRound();
-        if (log.rows == 0) {
-            throw new IllegalArgumentException("there are no readings: expected the head " + CellarReadings.HEAD
-                    + " and a row for each reading");
-        }
-        return new Summary(log.rows, List.copyOf(log.leftOut), log.unusable, log.fleet.vessels());
+        log.look();
+        return new Summary(log.rows, log.leftOut, log.unusable, log.fleet.vessels());
     }
 
-    private void row(NamedCsvRecord row) {
-        if (rows++ == 0 && !row.getHeader().equals(COLUMNS)) {
-            throw new IllegalArgumentException("head " + row.getHeader() + ": expected " + COLUMNS);
+    private static void requireHead(List<String> fields) {
+        List<String> head =
+                fields.stream().map(field -> field.replace("\uFEFF", "").strip()).toList();
+        if (!head.equals(CellarRow.COLUMNS)) {
+            throw new IllegalArgumentException("head " + shortened(head.toString()) + ": expected " + CellarRow.COLUMNS);
         }
-        if (row.getFieldCount() != COLUMNS.size()) {
-            leaveOut(row, row.getFieldCount() + " fields, expected " + COLUMNS.size());
+    }
+
+    private static String shortened(String text) {
+        int longest = 100;
+        return text.length() > longest ? text.substring(0, longest) + "..." : text;
+    }
+
+    private void row(CellarRow row) {
+        rows++;
+        if (row instanceof CellarRow.Bad bad) {
+            leaveOut(bad);
+        } else if (row instanceof CellarRow.Good good) {
+            use(good);
+        }
+    }
+
+    private void leaveOut(CellarRow.Bad bad) {
+        leftOut++;
+        listener.leftOut(bad);
+    }
+
+    private void use(CellarRow.Good good) {
+        if (good.at().isAfter(now)) {
+            if (!believable(good.at())) {
+                leaveOut(new CellarRow.Bad(
+                        good.line(),
+                        "time " + good.at() + " is more than 36 h after what came before: expected rows in the order of time"));
+                return;
+            }
+            endRound();
+            now = good.at();
+            if (Duration.between(looked, now).compareTo(LOOK) >= 0) {
+                look();
+            }
+        }
+        if (fleet.vessel(good.bottle()).isEmpty() && !place(good)) {
             return;
         }
-        String bottle = row.getField(1).strip();
-        try {
-            Instant at = Instant.parse(row.getField(0).strip());
-            String text = row.getField(2).strip();
-            double kelvins = text.isEmpty() ? Double.NaN : ZERO_CELSIUS_K + Double.parseDouble(text);
-            if (at.isAfter(now)) {
-                endRound();
-                now = at;
-            }
-            if (fleet.vessel(bottle).isEmpty()) {
-                fleet.apply(List.of(new TrackingEvent.Placed(
-                        "first of " + bottle, at, bottle, "bottle", "cellar", ZERO_CELSIUS_K + CELLAR_C, FIRST_SD_K)));
-            }
-            round.add(new TrackingEvent.Reading("row " + row.getStartingLineNumber(), at, bottle, kelvins));
-        } catch (DateTimeException e) {
-            leaveOut(row, "time '" + row.getField(0) + "', expected one such as " + CellarReadings.START);
-        } catch (NumberFormatException e) {
-            leaveOut(row, "temperature '" + row.getField(2) + "', expected a number or nothing");
-        } catch (IllegalArgumentException e) {
-            leaveOut(row, e.getMessage());
+        limits.cold(good).ifPresent(listener::alert);
+        lines.put(good.id(), good.line());
+        round.add(new TrackingEvent.Reading(good.id(), good.at(), good.bottle(), good.kelvins()));
+        if (round.size() >= MOST_WAITING) {
+            endRound();
         }
     }
 
-    private void leaveOut(NamedCsvRecord row, String why) {
-        leftOut.add("line " + row.getStartingLineNumber() + ": " + why);
-        if (leftOut.size() > MOST_LEFT_OUT) {
-            throw new IllegalArgumentException(
-                    "more than " + MOST_LEFT_OUT + " rows say nothing, the last in " + leftOut.get(MOST_LEFT_OUT));
+    /** One row with a wrong clock does not age all bottles: only a second one, near the first, is believed. */
+    private boolean believable(Instant at) {
+        if (now.equals(Instant.MIN)
+                || !at.isAfter(now.plus(LONGEST_GAP))
+                || Duration.between(ahead, at).abs().compareTo(LONGEST_GAP) <= 0) {
+            return true;
         }
+        ahead = at;
+        return false;
     }
 
-    /** All rows of an instant are there: they are used, and those who are not heard of are told that time passes. */
+    private boolean place(CellarRow.Good good) {
+        if (bottles == MOST_BOTTLES) {
+            leaveOut(new CellarRow.Bad(
+                    good.line(), "bottle " + good.bottle() + " is one more: expected at most " + MOST_BOTTLES));
+            return false;
+        }
+        bottles++;
+        fleet.apply(List.of(house.placed(good.bottle(), good.at())));
+        return true;
+    }
+
+    /** All rows of an instant are there, and are used. */
     private void endRound() {
         tell(fleet.apply(round));
         round.clear();
+        lines.clear();
+    }
+
+    /** Those who are not heard of are told that time passes, and all are looked at. */
+    private void look() {
+        looked = now;
         List<TrackingEvent> silent = new ArrayList<>();
         for (TrackedVessel vessel : fleet.vessels()) {
-            if (Duration.between(vessel.now(), now).compareTo(CellarReadings.STEP) >= 0) {
+            if (Duration.between(vessel.now(), now).compareTo(LOOK) >= 0) {
                 silent.add(new TrackingEvent.TimePassed("time " + now, now, vessel.id()));
             }
         }
         tell(fleet.apply(silent));
+        fleet.vessels().forEach(vessel -> limits.warm(vessel).ifPresent(listener::alert));
     }
 
     private void tell(Fleet.Report report) {
-        report.alerts().forEach(listener);
+        for (Alert alert : report.alerts()) {
+            listener.alert(new CellarAlert(
+                    alert.vesselId(), alert.at(), CellarAlert.kind(alert.code()), words.text(alert)));
+        }
         for (Note note : report.notes()) {
-            unusable += note.code() == Note.Code.NOT_A_READING || note.code() == Note.Code.STRAY_READING ? 1 : 0;
+            if (note.code() == Note.Code.NOT_A_READING || note.code() == Note.Code.STRAY_READING) {
+                unusable++;
+            } else {
+                leaveOut(new CellarRow.Bad(lines.getOrDefault(note.eventId(), 0L), words.text(note)));
+            }
         }
     }
 }

@@ -93,8 +93,9 @@ public final class EventDesk {
         if (news.size() > room) {
             throw new BadMessage(
                     FULL,
-                    news.size() + " vessels more: expected at most " + room + ", as " + mostVessels
-                            + " are tracked at most; finish some");
+                    "message",
+                    "places " + news.size() + " vessels",
+                    "at most " + room + " more, as " + mostVessels + " are tracked at most; finish some");
         }
     }
 

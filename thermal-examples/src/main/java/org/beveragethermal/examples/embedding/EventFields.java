@@ -18,6 +18,7 @@ final class EventFields {
 
     private static final double COLDEST_C = -120;
     private static final double WARMEST_C = 220;
+
     /** As in the schema. */
     private static final Pattern NAME = Pattern.compile("^[A-Za-z0-9][A-Za-z0-9 ._:#/-]{0,99}$");
 
@@ -62,9 +63,13 @@ final class EventFields {
         return node.textValue();
     }
 
+    static boolean isName(String text) {
+        return NAME.matcher(text).matches();
+    }
+
     String name(String field) {
         String text = text(field);
-        if (!NAME.matcher(text).matches()) {
+        if (!isName(text)) {
             throw refusal(field, "1 to 100 letters (A to Z, a to z), digits, spaces and . _ : # / -, a letter or digit first");
         }
         return text;

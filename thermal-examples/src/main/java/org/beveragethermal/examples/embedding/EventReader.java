@@ -25,11 +25,12 @@ final class EventReader {
     static final int MOST_DEPTH = 3;
     static final int MOST_EVENTS = 1000;
 
-    private static final int FORMAT = 1;
+    private static final int VERSION = 1;
     private static final int LONGEST_TEXT = 1000;
     private static final int LONGEST_NUMBER = 40;
     private static final double MOST_SD_K = 50;
     private static final double LEAST_PART = 0.01;
+
     /** Wider than any sensor reads; what is none is told in a note. */
     private static final double ANY_READING_C = 100_000;
 
@@ -53,7 +54,7 @@ final class EventReader {
             throw tooLong();
         }
         EventFields fields = new EventFields("message", parse(decode(message)));
-        fields.number("formatVersion", FORMAT, FORMAT);
+        fields.number("version", VERSION, VERSION);
         JsonNode events = fields.array("events", MOST_EVENTS);
         fields.refuseOthers();
         List<TrackingEvent> read = new ArrayList<>(events.size());
@@ -64,7 +65,7 @@ final class EventReader {
     }
 
     static BadMessage tooLong() {
-        return new BadMessage(413, "message is too long: expected at most " + MOST_BYTES + " bytes");
+        return new BadMessage(413, "message", "is too long", "at most " + MOST_BYTES + " bytes");
     }
 
     private static String decode(byte[] message) {
@@ -74,7 +75,7 @@ final class EventReader {
                     .decode(ByteBuffer.wrap(message))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new BadMessage(400, "message is not text in UTF-8: expected JSON in UTF-8");
+            throw BadMessage.at("message", "is not text in UTF-8", "JSON in UTF-8");
         }
     }
 
@@ -82,17 +83,18 @@ final class EventReader {
         try {
             return JSON.readTree(text);
         } catch (StreamConstraintsException e) {
-            throw new BadMessage(
-                    400,
-                    "message is too deep or has too long a part: expected at most " + MOST_DEPTH + " levels, texts of "
-                            + LONGEST_TEXT + " and numbers of " + LONGEST_NUMBER + " characters");
+            throw BadMessage.at(
+                    "message",
+                    "is too deep or has too long a part",
+                    "at most " + MOST_DEPTH + " levels, texts of " + LONGEST_TEXT + " and numbers of " + LONGEST_NUMBER
+                            + " characters");
         } catch (JsonProcessingException e) {
             var where = e.getLocation();
-            throw new BadMessage(
-                    400,
-                    "message is not JSON"
-                            + (where == null ? "" : " at line " + where.getLineNr() + ", column " + where.getColumnNr())
-                            + ": expected one object whose fields appear once");
+            throw BadMessage.at(
+                    "message",
+                    "is not JSON"
+                            + (where == null ? "" : " at line " + where.getLineNr() + ", column " + where.getColumnNr()),
+                    "one object whose fields appear once");
         }
     }
 

@@ -10,9 +10,12 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
 /**
  * An {@link EventDesk} behind HTTP, on the server of the JDK and this machine's own address only: {@code POST /events}, {@code GET
@@ -24,13 +27,19 @@ public final class EventServer implements AutoCloseable {
     private static final int USUAL_PORT = 8080;
     private static final int MOST_PORT = 65_535;
     private static final int THREADS = 4;
+    private static final int PATIENCE_S = 5;
     private static final int REFUSED = 2;
+    /** What is read of a message that is too long, so that its sender hears why before the connection ends. */
+    private static final long MOST_DISCARDED = 16L * EventReader.MOST_BYTES;
+
     private static final String JSON = "application/json";
     private static final String SCHEMA = "application/schema+json";
 
     private final HttpServer server;
     private final ExecutorService threads;
     private final EventDesk desk;
+    /** One for each exchange under way; whoever closes takes them all and keeps them. */
+    private final Semaphore exchanges = new Semaphore(THREADS);
 
     private EventServer(HttpServer server, EventDesk desk) {
         this.server = server;
@@ -68,8 +77,19 @@ public final class EventServer implements AutoCloseable {
         return server.getAddress().getPort();
     }
 
+    /** Ends the server: answers that are under way are given, for up to 5 s, and no others. Closing it again does nothing. */
     @Override
     public void close() {
+        if (threads.isShutdown()) {
+            return;
+        }
+        try {
+            if (!exchanges.tryAcquire(THREADS, PATIENCE_S, TimeUnit.SECONDS)) {
+                exchanges.drainPermits();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         server.stop(0);
         threads.shutdown();
     }
@@ -81,13 +101,12 @@ public final class EventServer implements AutoCloseable {
     }
 
     private void handle(HttpExchange exchange) throws IOException {
+        if (!exchanges.tryAcquire()) {
+            exchange.close();
+            return;
+        }
         try (exchange) {
-            Content content;
-            try {
-                content = content(exchange);
-            } catch (BadMessage refusal) {
-                content = Content.of(EventDesk.refusal(refusal));
-            }
+            Content content = answer(exchange);
             byte[] bytes = content.text().getBytes(StandardCharsets.UTF_8);
             exchange.getResponseHeaders().set("Content-Type", content.type());
             exchange.getResponseHeaders().set("X-Content-Type-Options", "nosniff");
@@ -96,6 +115,16 @@ public final class EventServer implements AutoCloseable {
             if (!head) {
                 exchange.getResponseBody().write(bytes);
             }
+        } finally {
+            exchanges.release();
+        }
+    }
+
+    private Content answer(HttpExchange exchange) throws IOException {
+        try {
+            return content(exchange);
+        } catch (BadMessage refusal) {
+            return Content.of(EventDesk.refusal(refusal));
         }
     }
 
@@ -119,31 +148,39 @@ public final class EventServer implements AutoCloseable {
                 yield new Content(200, SCHEMA, EventDesk.answersSchema());
             }
             default ->
-                throw new BadMessage(
-                        404, "there is nothing here: expected /events, /vessels, /schema/events or /schema/answers");
+                throw new BadMessage(404, "path", path, "/events, /vessels, /schema/events or /schema/answers");
         };
     }
 
     private static void require(HttpExchange exchange, String method) {
         if (!exchange.getRequestMethod().equals(method)) {
             exchange.getResponseHeaders().set("Allow", method);
-            throw new BadMessage(405, "method " + exchange.getRequestMethod() + ": expected " + method);
+            throw new BadMessage(405, "method", exchange.getRequestMethod(), method);
         }
     }
 
     /** The message, read to its limit and no further; only JSON, which no page of another site may send unasked. */
     private static byte[] body(HttpExchange exchange) throws IOException {
         String type = Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type"))
-                .orElse("nothing");
-        if (!type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT).equals(JSON)) {
-            throw new BadMessage(415, "content of type " + type + ": expected " + JSON);
-        }
+                .orElse("is missing");
         try (InputStream in = exchange.getRequestBody()) {
             byte[] bytes = in.readNBytes(EventReader.MOST_BYTES + 1);
             if (bytes.length > EventReader.MOST_BYTES) {
+                discard(in);
                 throw EventReader.tooLong();
             }
+            if (!type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT).equals(JSON)) {
+                throw new BadMessage(415, "Content-Type", type, JSON);
+            }
             return bytes;
+        }
+    }
+
+    private static void discard(InputStream in) throws IOException {
+        byte[] waste = new byte[1 << 13];
+        long read = 0;
+        for (int n = in.read(waste); n >= 0 && read < MOST_DISCARDED; n = in.read(waste)) {
+            read += n;
         }
     }
 
@@ -153,22 +190,33 @@ public final class EventServer implements AutoCloseable {
      * @param args the port, or nothing for 8080
      */
     public static void main(String[] args) {
-        // A client that sends a byte an hour does not hold a thread for ever.
-        if (System.getProperty("sun.net.httpserver.maxReqTime") == null) {
-            System.setProperty("sun.net.httpserver.maxReqTime", "30");
-        }
+        // A client that sends a byte an hour does not hold a thread for ever; answers do not wait for an acknowledgement of their heads.
+        Map.of("sun.net.httpserver.maxReqTime", "30", "sun.net.httpserver.nodelay", "true").forEach((name, value) -> {
+            if (System.getProperty(name) == null) {
+                System.setProperty(name, value);
+            }
+        });
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        int status = run(args, out, err);
+        if (status != 0) {
+            System.exit(status);
+        }
+    }
+
+    /** Starts what goes on running; says so, or why not. */
+    static int run(String[] args, PrintStream out, PrintStream err) {
         try {
             int port = args.length == 0 ? USUAL_PORT : Integer.parseInt(args[0]);
             EventServer server = start(port, EventDesk.of(House.tracker(), Locale.ENGLISH));
+            Runtime.getRuntime().addShutdownHook(new Thread(server::close, "closing the server"));
             out.println("Listening on http://localhost:" + server.port() + " (end it with Ctrl+C)");
+            return 0;
         } catch (NumberFormatException e) {
-            err.println("port " + args[0] + ": expected a number from 0 to " + MOST_PORT);
-            System.exit(REFUSED);
+            err.println("port '" + args[0] + "': expected a number from 0 to " + MOST_PORT);
         } catch (IllegalArgumentException | IOException e) {
             err.println("cannot serve: " + e.getMessage());
-            System.exit(REFUSED);
         }
+        return REFUSED;
     }
 }

@@ -34,7 +34,7 @@ import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.surroundings.Multipliers;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.examples.plot.Plot;
-import org.beveragethermal.examples.sheet.WholeFile;
+import org.beveragethermal.examples.internal.WholeFile;
 import org.beveragethermal.materials.liquid.Beverage;
 import org.beveragethermal.materials.vessel.Vessels;
 
