@@ -36,13 +36,8 @@ record CellarAlert(String bottle, Instant at, Kind kind, String text) {
             case UNEXPECTEDLY_WARM, UNEXPECTEDLY_COLD -> Kind.DRIFT;
             case SENSOR_SILENT -> Kind.SENSOR_SILENT;
             case SENSOR_FAULTY -> Kind.SENSOR_FAULTY;
-            case SOON_AT_TARGET,
-                AT_TARGET,
-                LEAVING_RANGE,
-                OUT_OF_RANGE,
-                WILL_NOT_REACH,
-                NOT_IN_TIME,
-                VERY_HOT -> Kind.OTHER;
+            case SOON_AT_TARGET, AT_TARGET, LEAVING_RANGE, OUT_OF_RANGE, WILL_NOT_REACH, NOT_IN_TIME, VERY_HOT ->
+                Kind.OTHER;
         };
     }
 }

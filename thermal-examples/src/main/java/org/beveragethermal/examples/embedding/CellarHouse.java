@@ -71,7 +71,6 @@ record CellarHouse(Tracker tracker, double usualK, double coldestK, double warme
     }
 
     TrackingEvent placed(String bottle, Instant at) {
-        return new TrackingEvent.Placed(
-                "first of " + bottle, at, bottle, BOTTLE, CELLAR, usualK, FIRST_SD_K);
+        return new TrackingEvent.Placed("first of " + bottle, at, bottle, BOTTLE, CELLAR, usualK, FIRST_SD_K);
     }
 }

@@ -104,7 +104,8 @@ final class CellarLog {
             throw e.getCause();
         } catch (CsvParseException e) {
             throw new IllegalArgumentException(
-                    "after " + read + " rows one is longer than " + LONGEST_ROW + " characters: expected shorter ones", e);
+                    "after " + read + " rows one is longer than " + LONGEST_ROW + " characters: expected shorter ones",
+                    e);
         }
         if (read == 0) {
             requireHead(List.of());
@@ -115,10 +116,12 @@ final class CellarLog {
     }
 
     private static void requireHead(List<String> fields) {
-        List<String> head =
-                fields.stream().map(field -> field.replace("\uFEFF", "").strip()).toList();
+        List<String> head = fields.stream()
+                .map(field -> field.replace("\uFEFF", "").strip())
+                .toList();
         if (!head.equals(CellarRow.COLUMNS)) {
-            throw new IllegalArgumentException("head " + shortened(head.toString()) + ": expected " + CellarRow.COLUMNS);
+            throw new IllegalArgumentException(
+                    "head " + shortened(head.toString()) + ": expected " + CellarRow.COLUMNS);
         }
     }
 
@@ -146,7 +149,8 @@ final class CellarLog {
             if (!believable(good.at())) {
                 leaveOut(new CellarRow.Bad(
                         good.line(),
-                        "time " + good.at() + " is more than 36 h after what came before: expected rows in the order of time"));
+                        "time " + good.at()
+                                + " is more than 36 h after what came before: expected rows in the order of time"));
                 return;
             }
             endRound();
@@ -210,8 +214,8 @@ final class CellarLog {
 
     private void tell(Fleet.Report report) {
         for (Alert alert : report.alerts()) {
-            listener.alert(new CellarAlert(
-                    alert.vesselId(), alert.at(), CellarAlert.kind(alert.code()), words.text(alert)));
+            listener.alert(
+                    new CellarAlert(alert.vesselId(), alert.at(), CellarAlert.kind(alert.code()), words.text(alert)));
         }
         for (Note note : report.notes()) {
             if (note.code() == Note.Code.NOT_A_READING || note.code() == Note.Code.STRAY_READING) {

@@ -66,8 +66,7 @@ final class CellarReadings {
             celsius[b] = MIDDLE_C;
         }
         double stepH = step.toMinutes() / MINUTES_PER_HOUR;
-        StringBuilder rows =
-                new StringBuilder(String.join(",", CellarRow.COLUMNS)).append('\n');
+        StringBuilder rows = new StringBuilder(String.join(",", CellarRow.COLUMNS)).append('\n');
         for (long round = 0; round <= lasts.dividedBy(step); round++) {
             double hour = round * stepH;
             String at = START.plus(step.multipliedBy(round)).toString();

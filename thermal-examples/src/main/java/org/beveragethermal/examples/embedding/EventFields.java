@@ -70,7 +70,9 @@ final class EventFields {
     String name(String field) {
         String text = text(field);
         if (!isName(text)) {
-            throw refusal(field, "1 to 100 letters (A to Z, a to z), digits, spaces and . _ : # / -, a letter or digit first");
+            throw refusal(
+                    field,
+                    "1 to 100 letters (A to Z, a to z), digits, spaces and . _ : # / -, a letter or digit first");
         }
         return text;
     }

@@ -93,7 +93,9 @@ final class EventReader {
             throw BadMessage.at(
                     "message",
                     "is not JSON"
-                            + (where == null ? "" : " at line " + where.getLineNr() + ", column " + where.getColumnNr()),
+                            + (where == null
+                                    ? ""
+                                    : " at line " + where.getLineNr() + ", column " + where.getColumnNr()),
                     "one object whose fields appear once");
         }
     }
@@ -103,39 +105,37 @@ final class EventReader {
         Instant at = fields.instant("at");
         String vessel = fields.name("vessel");
         String type = fields.text("type");
-        TrackingEvent event =
-                switch (type) {
-                    case "placed" ->
-                        new TrackingEvent.Placed(
-                                id,
-                                at,
-                                vessel,
-                                fields.name("model"),
-                                fields.name("medium"),
-                                fields.kelvins("temperatureCelsius"),
-                                fields.number("uncertaintyKelvin", 0, MOST_SD_K));
-                    case "ordered" -> new TrackingEvent.Ordered(id, at, vessel, goal(fields));
-                    case "moved" -> new TrackingEvent.Moved(id, at, vessel, fields.name("medium"));
-                    case "opened" -> new TrackingEvent.Opened(id, at, vessel);
-                    case "poured" ->
-                        new TrackingEvent.Poured(id, at, vessel, fields.number("partLeft", LEAST_PART, 1));
-                    case "gearChanged" ->
-                        new TrackingEvent.GearChanged(
-                                id,
-                                at,
-                                vessel,
-                                fields.kelvins("temperatureCelsius"),
-                                fields.number("uncertaintyKelvin", 0, MOST_SD_K));
-                    case "iceAdded" -> new TrackingEvent.IceAdded(id, at, vessel);
-                    case "reading" -> new TrackingEvent.Reading(id, at, vessel, reading(fields));
-                    case "timePassed" -> new TrackingEvent.TimePassed(id, at, vessel);
-                    case "finished" -> new TrackingEvent.Finished(id, at, vessel);
-                    default ->
-                        throw fields.refusal(
-                                "type",
-                                "placed, ordered, moved, opened, poured, gearChanged, iceAdded, reading, timePassed or"
-                                        + " finished");
-                };
+        TrackingEvent event = switch (type) {
+            case "placed" ->
+                new TrackingEvent.Placed(
+                        id,
+                        at,
+                        vessel,
+                        fields.name("model"),
+                        fields.name("medium"),
+                        fields.kelvins("temperatureCelsius"),
+                        fields.number("uncertaintyKelvin", 0, MOST_SD_K));
+            case "ordered" -> new TrackingEvent.Ordered(id, at, vessel, goal(fields));
+            case "moved" -> new TrackingEvent.Moved(id, at, vessel, fields.name("medium"));
+            case "opened" -> new TrackingEvent.Opened(id, at, vessel);
+            case "poured" -> new TrackingEvent.Poured(id, at, vessel, fields.number("partLeft", LEAST_PART, 1));
+            case "gearChanged" ->
+                new TrackingEvent.GearChanged(
+                        id,
+                        at,
+                        vessel,
+                        fields.kelvins("temperatureCelsius"),
+                        fields.number("uncertaintyKelvin", 0, MOST_SD_K));
+            case "iceAdded" -> new TrackingEvent.IceAdded(id, at, vessel);
+            case "reading" -> new TrackingEvent.Reading(id, at, vessel, reading(fields));
+            case "timePassed" -> new TrackingEvent.TimePassed(id, at, vessel);
+            case "finished" -> new TrackingEvent.Finished(id, at, vessel);
+            default ->
+                throw fields.refusal(
+                        "type",
+                        "placed, ordered, moved, opened, poured, gearChanged, iceAdded, reading, timePassed or"
+                                + " finished");
+        };
         fields.refuseOthers();
         return event;
     }

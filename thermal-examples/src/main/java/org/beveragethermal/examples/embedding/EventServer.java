@@ -147,8 +147,7 @@ public final class EventServer implements AutoCloseable {
                 require(exchange, "GET");
                 yield new Content(200, SCHEMA, EventDesk.answersSchema());
             }
-            default ->
-                throw new BadMessage(404, "path", path, "/events, /vessels, /schema/events or /schema/answers");
+            default -> throw new BadMessage(404, "path", path, "/events, /vessels, /schema/events or /schema/answers");
         };
     }
 
@@ -190,12 +189,14 @@ public final class EventServer implements AutoCloseable {
      * @param args the port, or nothing for 8080
      */
     public static void main(String[] args) {
-        // A client that sends a byte an hour does not hold a thread for ever; answers do not wait for an acknowledgement of their heads.
-        Map.of("sun.net.httpserver.maxReqTime", "30", "sun.net.httpserver.nodelay", "true").forEach((name, value) -> {
-            if (System.getProperty(name) == null) {
-                System.setProperty(name, value);
-            }
-        });
+        // A client that sends a byte an hour does not hold a thread for ever; answers do not wait for an
+        // acknowledgement of their heads.
+        Map.of("sun.net.httpserver.maxReqTime", "30", "sun.net.httpserver.nodelay", "true")
+                .forEach((name, value) -> {
+                    if (System.getProperty(name) == null) {
+                        System.setProperty(name, value);
+                    }
+                });
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         int status = run(args, out, err);

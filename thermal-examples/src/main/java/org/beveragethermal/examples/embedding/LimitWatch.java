@@ -67,8 +67,7 @@ final class LimitWatch {
                 reading.bottle(),
                 celsius(coldestK),
                 celsius(reading.kelvins()));
-        return Optional.of(
-                new CellarAlert(reading.bottle(), reading.at(), CellarAlert.Kind.FREEZING_RISK, text));
+        return Optional.of(new CellarAlert(reading.bottle(), reading.at(), CellarAlert.Kind.FREEZING_RISK, text));
     }
 
     private static double celsius(double kelvins) {

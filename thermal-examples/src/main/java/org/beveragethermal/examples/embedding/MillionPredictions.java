@@ -1,37 +1,28 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.examples.embedding;
 
-import static org.beveragethermal.core.scene.Exposure.in;
-import static org.beveragethermal.materials.units.Measures.celsius;
-import static org.beveragethermal.materials.units.Measures.percentByVolume;
-
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
-import java.util.SplittableRandom;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
-import org.beveragethermal.core.batch.BatchNetwork;
-import org.beveragethermal.core.batch.BatchSamples;
 import org.beveragethermal.core.batch.BatchSolver;
-import org.beveragethermal.core.network.Path;
-import org.beveragethermal.core.scene.Lumped;
+import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.solver.RunCancelledException;
 import org.beveragethermal.core.solver.RunMonitor;
-import org.beveragethermal.core.surroundings.Multipliers;
-import org.beveragethermal.core.surroundings.Refrigerator;
-import org.beveragethermal.materials.liquid.Beverage;
-import org.beveragethermal.materials.vessel.Vessels;
 
 /**
- * A million bottles on all cores: how long each takes in a refrigerator to 9 °C, if starts, films and fillings are known roughly. Says how
- * far it is, and gives up when its time is over.
+ * A million bottles on all cores: how long each takes in a refrigerator to 9 °C, if starts, films and the refrigerator are known roughly.
+ * Says how far it is, gives up when its time is over, and sets a few answers beside those of the scene.
  */
 public final class MillionPredictions {
+
+    static final double WANTED_K = 282.15;
+    static final double HORIZON_S = 86_400;
 
     private static final int DONE = 0;
     private static final int REFUSED = 2;
@@ -39,18 +30,13 @@ public final class MillionPredictions {
     private static final int MILLION = 1_000_000;
     private static final int MOST = 10_000_000;
     private static final int LONGEST_S = 86_400;
+    private static final int COMPARED = 20;
     private static final long SEED = 20_270_301;
-    private static final double START_K = 295.15;
-    private static final double START_SD_K = 1;
-    private static final double FILM_LOG_SD = 0.15;
-    private static final double FILL_SD = 0.01;
-    private static final double WANTED_K = 282.15;
-    private static final double HORIZON_S = 86_400;
     private static final int TENTHS = 10;
     private static final double NANO = 1e-9;
+    private static final double MICROS_PER_SECOND = 1e6;
     private static final double SECONDS_PER_MINUTE = 60;
-    private static final String CONTENTS = "vessel contents";
-    private static final String WALL = "vessel wall 1";
+    private static final double PERCENT = 100;
 
     private MillionPredictions() {}
 
@@ -77,15 +63,24 @@ public final class MillionPredictions {
             err.println(e.getMessage());
             return REFUSED;
         }
+        BottleBatch bottle = BottleBatch.bottle();
+        Draws draws = Draws.of(count, SEED);
         int cores = Runtime.getRuntime().availableProcessors();
         ExecutorService threads = Executors.newFixedThreadPool(cores);
         try {
             long before = nanos.getAsLong();
-            RunMonitor monitor = monitor(err, () -> (nanos.getAsLong() - before) * NANO < mostSeconds);
-            double[] seconds = timesS(samples(count, SEED), threads, monitor);
+            double[] seconds = timesS(
+                    bottle, draws, threads, monitor(err, () -> (nanos.getAsLong() - before) * NANO < mostSeconds));
             double took = (nanos.getAsLong() - before) * NANO;
-            out.printf(Locale.ROOT, "%d predictions on %d cores in %.1f s%n", count, cores, took);
+            out.printf(
+                    Locale.ROOT,
+                    "%d predictions on %d cores in %.2f s: %.2f µs each%n",
+                    count,
+                    cores,
+                    took,
+                    took / count * MICROS_PER_SECOND);
             tell(seconds, out);
+            compare(bottle, draws, seconds, out, nanos);
             return DONE;
         } catch (RunCancelledException e) {
             err.printf(Locale.ROOT, "given up after %d s: %.0f of %d were done%n", mostSeconds, e.reached(), count);
@@ -110,14 +105,8 @@ public final class MillionPredictions {
         throw new IllegalArgumentException(what + " " + args[index] + ": expected 1 to " + most);
     }
 
-    /** What is asked after each piece of work: whether to go on. */
-    @FunctionalInterface
-    interface Patience {
-        boolean goOn();
-    }
-
     /** Says each tenth that is done. It is called by one thread at a time. */
-    private static RunMonitor monitor(PrintStream err, Patience patience) {
+    private static RunMonitor monitor(PrintStream err, BooleanSupplier patience) {
         int[] told = {0};
         return (reached, end, count) -> {
             int tenths = (int) (TENTHS * reached / end);
@@ -125,41 +114,50 @@ public final class MillionPredictions {
                 told[0] = tenths;
                 err.println(TENTHS * tenths + " % done");
             }
-            return patience.goOn();
+            return patience.getAsBoolean();
         };
     }
 
     /** When each bottle is at 9 °C [s]; infinite where that is not within a day. */
-    static double[] timesS(BatchSamples samples, ExecutorService threads, RunMonitor monitor) {
-        return BatchSolver.standard().on(threads).withMonitor(monitor).timesToS(samples, CONTENTS, WANTED_K, HORIZON_S);
+    static double[] timesS(BottleBatch bottle, Draws draws, Executor threads, RunMonitor monitor) {
+        return BatchSolver.standard()
+                .on(threads)
+                .withMonitor(monitor)
+                .timesToS(bottle.samples(draws), BottleBatch.CONTENTS, WANTED_K, HORIZON_S);
     }
 
-    /** A bottle in a refrigerator at 5 °C, its start, films and filling drawn for each sample. */
-    static BatchSamples samples(int count, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        double[] startsK = new double[count];
-        double[] air = new double[count];
-        double[] inside = new double[count];
-        double[] fill = new double[count];
-        for (int i = 0; i < count; i++) {
-            startsK[i] = START_K + START_SD_K * random.nextGaussian();
-            air[i] = Math.exp(FILM_LOG_SD * random.nextGaussian());
-            inside[i] = Math.exp(FILM_LOG_SD * random.nextGaussian());
-            fill[i] = 1 + FILL_SD * random.nextGaussian();
+    /** The same by the scene, for one bottle. */
+    static double sceneTimeS(Draws draws, int sample) {
+        TimeToTemperature time = BottleBatch.course(draws.startK()[sample], draws.airK()[sample], draws.films(sample))
+                .timeToK(WANTED_K, 0);
+        return time instanceof TimeToTemperature.Reached reached
+                ? reached.after().toNanos() * NANO
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private static void compare(
+            BottleBatch bottle, Draws draws, double[] seconds, PrintStream out, LongSupplier nanos) {
+        int compared = Math.min(COMPARED, draws.count());
+        double worstS = 0;
+        double worstPart = 0;
+        long before = nanos.getAsLong();
+        for (int i = 0; i < compared; i++) {
+            int sample = (int) ((long) i * draws.count() / compared);
+            double sceneS = sceneTimeS(draws, sample);
+            if (sceneS != seconds[sample]) {
+                worstS = Math.max(worstS, Math.abs(seconds[sample] - sceneS));
+                worstPart = Math.max(worstPart, Math.abs(seconds[sample] / sceneS - 1));
+            }
         }
-        List<Path> paths = Lumped.of(
-                        Vessels.highShouldered750().filledWith(Beverage.wine(percentByVolume(12.5)), celsius(22)))
-                .expose(in(Refrigerator.at(celsius(5)), Duration.ofSeconds(1)))
-                .trajectory()
-                .paths(0);
-        return BatchNetwork.of(paths)
-                .samples(count)
-                .startK(CONTENTS, startsK)
-                .startK(WALL, startsK)
-                .capacityFactor(CONTENTS, fill)
-                .multiplier(Multipliers.AIR_FILM, air)
-                .multiplier(Multipliers.INSIDE_FILM, inside)
-                .build();
+        double each = (nanos.getAsLong() - before) * NANO / compared;
+        out.printf(
+                Locale.ROOT,
+                "%d of them by the scene, %.0f µs each: greatest difference %.1f s, %.3f %%; laws followed to %.3f %%%n",
+                compared,
+                each * MICROS_PER_SECOND,
+                worstS,
+                PERCENT * worstPart,
+                PERCENT * bottle.worstLaw());
     }
 
     private static void tell(double[] seconds, PrintStream out) {

@@ -78,8 +78,8 @@ class CellarLogTest {
         Heard heard = new Heard();
         CellarLog.Summary summary = follow(csv(BOTTLES, 72), heard);
 
-        Set<String> drifting = new HashSet<>(
-                bottles(CellarReadings.TAKEN, CellarReadings.WANDERING, CellarReadings.CHILLED));
+        Set<String> drifting =
+                new HashSet<>(bottles(CellarReadings.TAKEN, CellarReadings.WANDERING, CellarReadings.CHILLED));
         for (int number = CellarReadings.DOOR; number <= BOTTLES; number += CellarReadings.DOOR) {
             drifting.add(CellarReadings.bottle(number));
         }
@@ -214,8 +214,7 @@ class CellarLogTest {
     @Test
     void whatIsNoFileOfReadingsIsRefused() {
         Heard heard = new Heard();
-        assertThatThrownBy(() -> follow("", heard))
-                .hasMessage("head []: expected [at, bottle, temperature_celsius]");
+        assertThatThrownBy(() -> follow("", heard)).hasMessage("head []: expected [at, bottle, temperature_celsius]");
         assertThatThrownBy(() -> follow("a,b\n1,2\n", heard))
                 .hasMessage("head [a, b]: expected [at, bottle, temperature_celsius]");
         assertThatThrownBy(() -> follow(HEAD + "2027-01-11T05:00:00Z,b1,12\n" + "x".repeat(200_000), heard))

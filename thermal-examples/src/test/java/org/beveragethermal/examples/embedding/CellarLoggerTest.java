@@ -57,7 +57,8 @@ class CellarLoggerTest {
         String csv = "at,bottle,temperature_celsius\n2027-01-11T05:00:00Z,fl\u00e4che,12\n2027-01-11T05:00:00Z,b2,12\n";
         assertThat(run(file(csv.getBytes(StandardCharsets.ISO_8859_1)))).isZero();
         assertThat(err.toString(StandardCharsets.UTF_8)).startsWith("line 2 is left out: bottle 'fl\uFFFDche'");
-        assertThat(out.toString(StandardCharsets.UTF_8)).contains("1 bottles, 2 rows in 0.0 s; 0 readings not used, 1 rows");
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .contains("1 bottles, 2 rows in 0.0 s; 0 readings not used, 1 rows");
     }
 
     @Test

@@ -52,14 +52,17 @@ class EventServerTest {
                 assertThat(answer.headers().firstValue("Content-Type")).contains("application/json");
                 Schemas.requireAnswer(answer.body());
                 for (String kind : List.of("instructions", "alerts", "notes")) {
-                    json(answer.body()).get(kind).forEach(one -> said.add(one.get("code").textValue()));
+                    json(answer.body())
+                            .get(kind)
+                            .forEach(one -> said.add(one.get("code").textValue()));
                 }
             }
             HttpResponse<String> vessels = till.get("/vessels");
             Schemas.requireAnswer(vessels.body());
             JsonNode believed = json(vessels.body()).get("vessels");
-            assertThat(believed).hasSize(BOTTLES).allMatch(vessel -> vessel.get("finished")
-                    .booleanValue());
+            assertThat(believed)
+                    .hasSize(BOTTLES)
+                    .allMatch(vessel -> vessel.get("finished").booleanValue());
         }
         assertThat(said)
                 .contains("TAKE_OUT", "POUR_NOW", "PUT_BACK", "AT_TARGET", "OUT_OF_RANGE", "NOT_A_READING")
@@ -73,7 +76,8 @@ class EventServerTest {
             HttpClientOfTests till = new HttpClientOfTests(server);
             till.post(TillEvening.message(untilRead));
             JsonNode bottle = json(till.get("/vessels").body()).get("vessels").get(0);
-            // By hand: 40 min with a time constant of 24 min in ice at 0 °C leave 12 exp(−40/24) = 2.27 °C; a reading is off by 0.3 K.
+            // By hand: 40 min with a time constant of 24 min in ice at 0 °C leave 12 exp(−40/24) = 2.27 °C; a reading
+            // is off by 0.3 K.
             assertThat(bottle.get("temperatureCelsius").doubleValue()).isCloseTo(2.27, within(0.6));
         }
     }
@@ -94,8 +98,8 @@ class EventServerTest {
         }
         ExecutorService tills = Executors.newFixedThreadPool(BOTTLES);
         try (EventServer server = started()) {
-            byBottle.forEach((bottle, events) -> tills.execute(
-                    () -> sideBySide.put(bottle, answers(new HttpClientOfTests(server), events))));
+            byBottle.forEach((bottle, events) ->
+                    tills.execute(() -> sideBySide.put(bottle, answers(new HttpClientOfTests(server), events))));
             tills.shutdown();
             assertThat(tills.awaitTermination(100, TimeUnit.SECONDS)).isTrue();
             vesselsSideBySide = new HttpClientOfTests(server).get("/vessels").body();
@@ -148,8 +152,7 @@ class EventServerTest {
         }
     }
 
-    private static void refused(
-            HttpResponse<String> answer, int status, String field, String given, String allowed) {
+    private static void refused(HttpResponse<String> answer, int status, String field, String given, String allowed) {
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
         Schemas.requireAnswer(answer.body());
         JsonNode refused = json(answer.body()).get("refused");

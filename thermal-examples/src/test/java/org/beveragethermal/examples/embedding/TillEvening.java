@@ -50,10 +50,18 @@ final class TillEvening {
         int first = 7 * number;
         double startC = number % 2 == 0 ? ROOM_C : 12;
         List<Told> course = new ArrayList<>();
-        course.add(told(first, vessel, "placed", "\"model\":\"" + model
-                + "\",\"medium\":\"ice bucket\",\"temperatureCelsius\":" + startC + ",\"uncertaintyKelvin\":1"));
-        course.add(told(first + 1, vessel, "ordered", "\"lowCelsius\":7,\"highCelsius\":9,\"serveAt\":\""
-                + OPENS.plus(Duration.ofMinutes(first + 45)) + "\""));
+        course.add(told(
+                first,
+                vessel,
+                "placed",
+                "\"model\":\"" + model + "\",\"medium\":\"ice bucket\",\"temperatureCelsius\":" + startC
+                        + ",\"uncertaintyKelvin\":1"));
+        course.add(told(
+                first + 1,
+                vessel,
+                "ordered",
+                "\"lowCelsius\":7,\"highCelsius\":9,\"serveAt\":\"" + OPENS.plus(Duration.ofMinutes(first + 45))
+                        + "\""));
         double celsius = startC;
         for (int minute = first + 5; minute <= first + 40; minute += 5) {
             celsius *= Math.exp(-5 / ICE_MINUTES);
