@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A thousand bottles from a file; what is wrong with them is known, because the readings are invented. */
 class CellarLogTest {
 
+    private static final CellarHouse HOUSE = CellarHouse.invented();
     private static final int BOTTLES = 1000;
     private static final long SEED = 5;
     private static final String HEAD = "at,bottle,temperature_celsius\n";
@@ -55,7 +56,7 @@ class CellarLogTest {
 
     private static CellarLog.Summary follow(String file, Heard heard) {
         try {
-            return CellarLog.follow(new StringReader(file), CellarHouse.invented(), heard);
+            return CellarLog.follow(new StringReader(file), HOUSE, heard);
         } catch (IOException e) {
             throw new AssertionError(e);
         }
@@ -206,8 +207,7 @@ class CellarLogTest {
             @Override
             public void close() {}
         };
-        assertThatThrownBy(() -> CellarLog.follow(torn, CellarHouse.invented(), heard))
-                .hasStackTraceContaining("the cable was pulled");
+        assertThatThrownBy(() -> CellarLog.follow(torn, HOUSE, heard)).hasStackTraceContaining("the cable was pulled");
         assertThat(heard.bottles(CellarAlert.Kind.DRIFT)).contains(CellarReadings.bottle(CellarReadings.TAKEN));
     }
 

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import org.beveragethermal.service.tracking.Tracker;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,16 +18,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Bad messages are refused whole: with what was given, where, and what is allowed, and nothing is changed. */
 class EventDeskTest {
 
+    private static final Tracker TRACKER = House.tracker();
     private static final String GOOD = TillEvening.message(TillEvening.events(2).subList(0, 12));
     private static final String POURED =
             TillEvening.told(90, "bottle 1", "poured", "\"partLeft\":0.5").json();
 
-    private EventDesk desk = EventDesk.of(House.tracker(), Locale.ENGLISH);
+    private EventDesk desk = EventDesk.of(TRACKER, Locale.ENGLISH);
     private String before = "";
 
     @BeforeEach
     void something() {
-        desk = EventDesk.of(House.tracker(), Locale.ENGLISH, 3);
+        desk = EventDesk.of(TRACKER, Locale.ENGLISH, 3);
         assertThat(desk.post(bytes(GOOD)).status()).isEqualTo(200);
         before = desk.vessels().json();
     }

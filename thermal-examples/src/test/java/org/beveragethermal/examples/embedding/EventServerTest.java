@@ -25,6 +25,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import org.beveragethermal.service.tracking.Tracker;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -32,10 +33,11 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(120)
 class EventServerTest {
 
+    private static final Tracker TRACKER = House.tracker();
     private static final int BOTTLES = 8;
 
     private static EventServer started() throws IOException {
-        return EventServer.start(0, EventDesk.of(House.tracker(), Locale.ENGLISH));
+        return EventServer.start(0, EventDesk.of(TRACKER, Locale.ENGLISH));
     }
 
     @Test
@@ -170,7 +172,7 @@ class EventServerTest {
         server.close();
         server.close();
         assertThatThrownBy(() -> till.get("/vessels")).isInstanceOf(AssertionError.class);
-        try (EventServer next = EventServer.start(port, EventDesk.of(House.tracker(), Locale.ENGLISH))) {
+        try (EventServer next = EventServer.start(port, EventDesk.of(TRACKER, Locale.ENGLISH))) {
             assertThat(next.port()).isEqualTo(port);
         }
     }

@@ -64,7 +64,7 @@ class RefrigeratorCalibrationTest {
      * 4.5)/(12.8 − 4.5)) = 218 min. It has no reading between; the log follows one exponential between its two.
      *
      * <p>The table predicts 61 to 118 min for it: the bottle was slower than the laws. So says the calibration: the factor ends at its
-     * lower bound, radiation alone is faster still, the model is rejected, and the time constant stays 4 % short of the row's.
+     * lower bound, a tenth of the law, the model is rejected, and the time constant stays 4 % short of the row's.
      */
     @Test
     void aMeasuredBottleThatIsTooSlowForTheLawsIsNotExplainedAway() throws IOException {
