@@ -20,6 +20,7 @@ import org.beveragethermal.service.tracking.Note;
 import org.beveragethermal.service.tracking.TrackedVessel;
 import org.beveragethermal.service.tracking.TrackingEvent;
 import org.beveragethermal.service.tracking.TrackingWords;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Follows all bottles of a file of readings, row by row as they would come from loggers: a bottle is tracked from its first reading on. No
@@ -67,7 +68,7 @@ final class CellarLog {
     private final Map<String, Long> lines = new HashMap<>();
     private Instant now = Instant.MIN;
     private Instant looked = Instant.MIN;
-    private Instant ahead = Instant.MIN;
+    private CellarRow.@Nullable Good held;
     private int bottles;
     private long rows;
     private long leftOut;
@@ -101,8 +102,10 @@ final class CellarLog {
                 }
             }
         } catch (UncheckedIOException e) {
+            log.end();
             throw e.getCause();
         } catch (CsvParseException e) {
+            log.end();
             throw new IllegalArgumentException(
                     "after " + read + " rows one is longer than " + LONGEST_ROW + " characters: expected shorter ones",
                     e);
@@ -110,8 +113,7 @@ final class CellarLog {
         if (read == 0) {
             requireHead(List.of());
         }
-        log.endRound();
-        log.look();
+        log.end();
         return new Summary(log.rows, log.leftOut, log.unusable, log.fleet.vessels());
     }
 
@@ -144,18 +146,41 @@ final class CellarLog {
         listener.leftOut(bad);
     }
 
+    /**
+     * One row with a wrong clock does not age all bottles: a row far ahead, and the very first, is held until the next one shows whether
+     * its clock was right, and left out if it was not.
+     */
     private void use(CellarRow.Good good) {
-        if (good.at().isAfter(now)) {
-            if (!believable(good.at())) {
-                leaveOut(new CellarRow.Bad(
-                        good.line(),
-                        "time " + good.at()
-                                + " is more than 36 h after what came before: expected rows in the order of time"));
+        CellarRow.Good before = held;
+        held = null;
+        if (before != null) {
+            if (Duration.between(before.at(), good.at()).abs().compareTo(LONGEST_GAP) <= 0) {
+                believe(before);
+                believe(good);
                 return;
             }
+            leaveOutHeld(before);
+        }
+        if (now.equals(Instant.MIN) || good.at().isAfter(now.plus(LONGEST_GAP))) {
+            held = good;
+        } else {
+            believe(good);
+        }
+    }
+
+    private void leaveOutHeld(CellarRow.Good row) {
+        leaveOut(new CellarRow.Bad(
+                row.line(),
+                "time " + row.at() + " is more than 36 h from its neighbours: expected rows in the order of time"));
+    }
+
+    private void believe(CellarRow.Good good) {
+        if (good.at().isAfter(now)) {
             endRound();
+            look();
+            boolean gap = !now.equals(Instant.MIN) && good.at().isAfter(now.plus(LONGEST_GAP));
             now = good.at();
-            if (Duration.between(looked, now).compareTo(LOOK) >= 0) {
+            if (gap) {
                 look();
             }
         }
@@ -170,15 +195,18 @@ final class CellarLog {
         }
     }
 
-    /** One row with a wrong clock does not age all bottles: only a second one, near the first, is believed. */
-    private boolean believable(Instant at) {
-        if (now.equals(Instant.MIN)
-                || !at.isAfter(now.plus(LONGEST_GAP))
-                || Duration.between(ahead, at).abs().compareTo(LONGEST_GAP) <= 0) {
-            return true;
+    /** No more rows come. A first row that nothing followed is believed, for want of others. */
+    private void end() {
+        CellarRow.Good last = held;
+        held = null;
+        if (last != null && now.equals(Instant.MIN)) {
+            believe(last);
+        } else if (last != null) {
+            leaveOutHeld(last);
         }
-        ahead = at;
-        return false;
+        endRound();
+        looked = Instant.MIN;
+        look();
     }
 
     private boolean place(CellarRow.Good good) {
@@ -199,8 +227,11 @@ final class CellarLog {
         lines.clear();
     }
 
-    /** Those who are not heard of are told that time passes, and all are looked at. */
+    /** Each quarter of an hour those who were not heard of are told that time passes, and all are looked at. */
     private void look() {
+        if (Duration.between(looked, now).compareTo(LOOK) < 0) {
+            return;
+        }
         looked = now;
         List<TrackingEvent> silent = new ArrayList<>();
         for (TrackedVessel vessel : fleet.vessels()) {

@@ -172,18 +172,33 @@ class CellarLogTest {
     }
 
     @Test
-    void oneWrongClockAgesNobodyAndAGapOfDaysIsBelievedFromItsSecondRowOn() {
+    void wrongClocksAgeNobodyAndAGapOfDaysIsBelieved() {
         Heard heard = new Heard();
         CellarLog.Summary summary = follow(
                 HEAD
+                        + "2097-01-11T05:00:00Z,b1,12\n"
                         + "2027-01-11T05:00:00Z,b1,12\n"
+                        + "2027-01-11T05:30:00Z,b2,12\n"
                         + "2077-01-11T05:00:00Z,b1,12\n"
                         + "2027-01-11T06:00:00Z,b1,12\n"
                         + "2027-01-20T06:00:00Z,b1,12\n"
-                        + "2027-01-20T07:00:00Z,b1,12.1\n",
+                        + "2027-01-20T07:00:00Z,b1,12.1\n"
+                        + "2057-01-20T07:00:00Z,b1,12.1\n",
                 heard);
-        assertThat(heard.lines()).containsExactly(3L, 5L);
-        assertThat(summary.vessels().get(0).now()).isEqualTo("2027-01-20T07:00:00Z");
+        assertThat(heard.lines()).containsExactly(2L, 5L, 9L);
+        assertThat(summary.unusable()).isZero();
+        assertThat(summary.vessels())
+                .extracting(vessel -> vessel.now().toString())
+                .containsExactly("2027-01-20T07:00:00Z", "2027-01-20T07:00:00Z");
+        assertThat(heard.bottles(CellarAlert.Kind.SENSOR_SILENT)).containsExactly("b1", "b2");
+    }
+
+    @Test
+    void aRowAloneIsBelieved() {
+        Heard heard = new Heard();
+        assertThat(follow(HEAD + "2027-01-11T05:00:00Z,b1,12\n", heard).vessels())
+                .hasSize(1);
+        assertThat(heard.leftOut).isEmpty();
     }
 
     @Test

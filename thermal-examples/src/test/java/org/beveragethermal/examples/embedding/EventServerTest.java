@@ -120,6 +120,13 @@ class EventServerTest {
     }
 
     @Test
+    void theSchemasAreSchemas() {
+        assertThat(Schemas.errors(Schemas.SCHEMA, EventDesk.eventsSchema())).isEmpty();
+        assertThat(Schemas.errors(Schemas.SCHEMA, EventDesk.answersSchema())).isEmpty();
+        assertThat(Schemas.errors(Schemas.SCHEMA, "{\"type\":\"objekt\"}")).isNotEmpty();
+    }
+
+    @Test
     void schemasAreHandedOut() throws IOException {
         try (EventServer server = started()) {
             HttpClientOfTests till = new HttpClientOfTests(server);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.List;
@@ -17,6 +18,9 @@ final class Schemas {
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     static final Schema EVENTS = REGISTRY.getSchema(EventDesk.eventsSchema(), InputFormat.JSON);
     static final Schema ANSWERS = REGISTRY.getSchema(EventDesk.answersSchema(), InputFormat.JSON);
+
+    /** What a schema must be like, as the standard has it. */
+    static final Schema SCHEMA = REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
 
     private Schemas() {}
 
