@@ -77,6 +77,11 @@ public final class EventServer implements AutoCloseable {
         return server.getAddress().getPort();
     }
 
+    /** Answers that are being given. */
+    int underWay() {
+        return THREADS - exchanges.availablePermits();
+    }
+
     /** Ends the server: answers that are under way are given, for up to 5 s, and no others. Closing it again does nothing. */
     @Override
     public void close() {

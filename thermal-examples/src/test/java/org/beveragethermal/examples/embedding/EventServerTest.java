@@ -10,7 +10,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -25,6 +28,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import org.beveragethermal.service.tracking.Tracker;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -181,6 +185,37 @@ class EventServerTest {
         assertThatThrownBy(() -> till.get("/vessels")).isInstanceOf(AssertionError.class);
         try (EventServer next = EventServer.start(port, EventDesk.of(TRACKER, Locale.ENGLISH))) {
             assertThat(next.port()).isEqualTo(port);
+        }
+    }
+
+    @Test
+    void anAnswerUnderWayIsGivenBeforeTheServerCloses() throws Exception {
+        EventServer server = started();
+        byte[] body = TillEvening.message(TillEvening.events(1)).getBytes(StandardCharsets.UTF_8);
+        String head =
+                "POST /events HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\n"
+                        + "Content-Length: " + body.length + "\r\n\r\n";
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
+            OutputStream out = socket.getOutputStream();
+            out.write(head.getBytes(StandardCharsets.US_ASCII));
+            out.write(body, 0, 10);
+            out.flush();
+            until(() -> server.underWay() == 1);
+            Thread closer = new Thread(server::close, "closer");
+            closer.start();
+            until(() -> closer.getState() == Thread.State.TIMED_WAITING);
+            out.write(body, 10, body.length - 10);
+            out.flush();
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 200 ").contains("TAKE_OUT");
+            closer.join();
+        }
+        assertThatThrownBy(() -> new HttpClientOfTests(server).get("/vessels")).isInstanceOf(AssertionError.class);
+    }
+
+    private static void until(BooleanSupplier condition) {
+        while (!condition.getAsBoolean()) {
+            Thread.onSpinWait();
         }
     }
 
