@@ -214,7 +214,9 @@ class EventServerTest {
     }
 
     private static void until(BooleanSupplier condition) {
+        long latest = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
         while (!condition.getAsBoolean()) {
+            assertThat(System.nanoTime()).as("it never came to that").isLessThan(latest);
             Thread.onSpinWait();
         }
     }
