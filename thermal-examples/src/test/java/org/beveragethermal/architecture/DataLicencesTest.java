@@ -95,16 +95,20 @@ class DataLicencesTest {
         List<String> without = new ArrayList<>();
         for (Path file : files()) {
             String path = "/" + ROOT.relativize(file).toString().replace('\\', '/');
-            Optional<String> row = terms.keySet().stream()
-                    .filter(name -> name.endsWith("/") ? path.contains("/" + name) : path.endsWith("/" + name))
-                    .max(Comparator.comparingInt(String::length));
-            if (row.isEmpty()) {
+            Optional<Map.Entry<String, Terms>> found = terms.entrySet().stream()
+                    .filter(row -> row.getKey().endsWith("/")
+                            ? path.contains("/" + row.getKey())
+                            : path.endsWith("/" + row.getKey()))
+                    .max(Comparator.comparingInt(row -> row.getKey().length()));
+            if (found.isEmpty()) {
                 without.add(path.substring(1));
-            } else if (!row.get().endsWith("/") || unused.contains(row.get())) {
-                Terms of = terms.get(row.get());
-                rows.add(List.of(row.get(), module(path), stated(file, row.get()), of.taken(), of.terms()));
+                continue;
             }
-            row.ifPresent(unused::remove);
+            String name = found.get().getKey();
+            Terms of = found.get().getValue();
+            if (unused.remove(name) || !name.endsWith("/")) {
+                rows.add(List.of(name, module(path), stated(file, name), of.taken(), of.terms()));
+            }
         }
         assertThat(without)
                 .as("files of data without a row of kind file in %s", TERMS)
@@ -232,7 +236,7 @@ class DataLicencesTest {
                 String kind = tree.getArguments().get(2).toString();
                 add(tree.getArguments().get(0), kind.substring(kind.lastIndexOf('.') + 1));
             }
-            return super.visitNewClass(tree, nothing);
+            return super.visitNewClass(tree, null);
         }
 
         @Override
@@ -241,7 +245,7 @@ class DataLicencesTest {
                     && method.toString().equals("Source.published")) {
                 add(tree.getArguments().get(0), Source.Kind.PUBLISHED.name());
             }
-            return super.visitMethodInvocation(tree, nothing);
+            return super.visitMethodInvocation(tree, null);
         }
 
         private void add(ExpressionTree key, String kind) {

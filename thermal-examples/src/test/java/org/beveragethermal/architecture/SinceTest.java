@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -19,57 +20,44 @@ import org.junit.jupiter.api.Test;
 class SinceTest {
 
     private static final Path ROOT = Path.of(System.getProperty("basedir", "."), "..");
-    private static final Pattern SINCE = Pattern.compile("\\* @since (\\d+)\\.(\\d+)(?:\\.(\\d+))?\\R");
-    private static final Pattern VERSION =
-            Pattern.compile("<revision>(\\d+)\\.(\\d+)\\.(\\d+)(?:-SNAPSHOT)?</revision>");
+    private static final Pattern SINCE = Pattern.compile("\\* @since (\\d+)\\.(\\d+)\\R");
+    private static final Pattern VERSION = Pattern.compile("<revision>(\\d+)\\.(\\d+)\\.\\d+(?:-SNAPSHOT)?</revision>");
 
     @Test
     void everyPackageSaysSinceWhen() throws IOException {
-        for (String library : List.of("thermal-materials", "thermal-core", "thermal-service")) {
-            try (Stream<Path> tree = Files.walk(ROOT.resolve(library).resolve("src/main/java"))) {
-                List<Path> packages =
-                        tree.filter(file -> file.endsWith("package-info.java")).toList();
-                assertThat(packages).isNotEmpty();
-                assertThat(packages)
-                        .allSatisfy(file -> assertThat(text(file))
-                                .as("@since MAJOR.MINOR in %s", file)
-                                .containsPattern(SINCE));
-            }
-        }
+        List<Path> packages = sources().stream()
+                .filter(file -> file.endsWith("package-info.java"))
+                .toList();
+        assertThat(packages).isNotEmpty();
+        assertThat(packages)
+                .allSatisfy(file -> assertThat(text(file))
+                        .as("@since MAJOR.MINOR in %s", file)
+                        .containsPattern(SINCE));
     }
 
     @Test
     void nothingComesFromTheFuture() throws IOException {
         Matcher version = VERSION.matcher(text(ROOT.resolve("pom.xml")));
         assertThat(version.find()).isTrue();
-        try (Stream<Path> tree = Stream.of("thermal-materials", "thermal-core", "thermal-service")
-                .flatMap(library -> walk(ROOT.resolve(library).resolve("src/main/java")))) {
-            assertThat(tree.filter(file -> file.toString().endsWith(".java")))
-                    .allSatisfy(file ->
-                            assertThat(newest(file)).as("@since in %s", file).isLessThanOrEqualTo(number(version)));
+        assertThat(sources())
+                .allSatisfy(
+                        file -> assertThat(SINCE.matcher(text(file)).results().map(SinceTest::number))
+                                .as("@since in %s", file)
+                                .allMatch(since -> since <= number(version)));
+    }
+
+    private static List<Path> sources() throws IOException {
+        List<Path> all = new ArrayList<>();
+        for (String library : List.of("thermal-materials", "thermal-core", "thermal-service")) {
+            try (Stream<Path> tree = Files.walk(ROOT.resolve(library).resolve("src/main/java"))) {
+                tree.filter(file -> file.toString().endsWith(".java")).forEach(all::add);
+            }
         }
+        return all;
     }
 
-    private static long newest(Path file) {
-        return SINCE.matcher(text(file))
-                .results()
-                .mapToLong(SinceTest::number)
-                .max()
-                .orElse(0);
-    }
-
-    private static long number(MatchResult version) {
-        String patch = version.group(3);
-        return (Long.parseLong(version.group(1)) * 1000 + Long.parseLong(version.group(2))) * 1000
-                + (patch == null ? 0 : Long.parseLong(patch));
-    }
-
-    private static Stream<Path> walk(Path folder) {
-        try {
-            return Files.walk(folder);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private static int number(MatchResult version) {
+        return Integer.parseInt(version.group(1)) * 1000 + Integer.parseInt(version.group(2));
     }
 
     private static String text(Path file) {
