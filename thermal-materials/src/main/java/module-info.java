@@ -3,6 +3,8 @@
 /**
  * What things are made of: units, liquids, ice, air, solids and vessels, each figure with its source.
  * No solver and no time.
+ *
+ * @since 0.1
  */
 module org.beveragethermal.materials {
     requires transitive java.measure;

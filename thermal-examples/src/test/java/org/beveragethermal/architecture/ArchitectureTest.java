@@ -14,7 +14,14 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.File;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.ObjectInputStream;
+import java.io.RandomAccessFile;
 import java.io.Serializable;
+import java.net.Socket;
+import java.net.URL;
 
 /**
  * Rules on the compiled classes of all modules. A rule that finds no class to look at fails too: then a package was
@@ -91,6 +98,44 @@ class ArchitectureTest {
             .areNotAssignableTo(Enum.class)
             .should()
             .beAssignableTo(Serializable.class);
+
+    /** What a stranger hands in is data: nothing in it names a class, a program, an address or an object to be made. */
+    @ArchTest
+    static final ArchRule inputIsData = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.lang.reflect..",
+                    "java.lang.invoke..",
+                    "java.net.http..",
+                    "java.rmi..",
+                    "javax.naming..",
+                    "javax.script..",
+                    "javax.xml..",
+                    "com.fasterxml.jackson.databind.jsontype..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(
+                    ObjectInputStream.class,
+                    ClassLoader.class,
+                    ProcessBuilder.class,
+                    Runtime.class,
+                    Socket.class,
+                    URL.class);
+
+    /** A log is read where its user says; no other file is touched by a library. */
+    @ArchTest
+    static final ArchRule filesAreThoseThatAreNamed = noClasses()
+            .that()
+            .resideInAnyPackage(MATERIALS, CORE, SERVICE)
+            .and()
+            .doNotHaveFullyQualifiedName("org.beveragethermal.core.calibration.log.LogReader")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("java.nio.file..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(File.class, RandomAccessFile.class, FileInputStream.class, FileOutputStream.class);
 
     @ArchTest
     static final ArchRule noDefaultLocale =

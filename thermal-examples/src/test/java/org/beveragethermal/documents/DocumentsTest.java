@@ -33,6 +33,7 @@ class DocumentsTest {
             strings = {
                 "README.md",
                 "thermal-materials/docs/accuracy.md",
+                "thermal-materials/docs/data-licences.md",
                 "thermal-core/docs/accuracy.md",
                 "thermal-core/docs/calibration.md",
                 "thermal-core/docs/cases.md",

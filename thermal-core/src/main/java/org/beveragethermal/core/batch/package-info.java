@@ -52,6 +52,8 @@
  *  nodes, links (or paths of a real vessel) → BatchNetwork → samples: arrays of starts and multipliers
  *                                                             └→ BatchSolver, 128 at a time → array of times or temperatures
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.batch;

@@ -56,6 +56,8 @@
  *  Model (slopes) + Sensor ├→ Fit → least squares → FitResult ──┼→ is the model rejected? are factors told apart?
  *  Parameters, priors      ┘                                    └→ FittedSet → multipliers of the next prediction
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.calibration;

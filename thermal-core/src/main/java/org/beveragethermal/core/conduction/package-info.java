@@ -32,6 +32,8 @@
  *  Layers (thickness, k, ρ c) → LayerStack        ┐
  *  rings and depths           → AxisymmetricBlock ┴→ nodes + inner paths + surfaces → Network
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.conduction;

@@ -21,6 +21,8 @@
  *                             ├→ scatter → uncertainty.LawScatter
  *                             └→ outside(Ra, Pr) → a note of the prediction
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.correlation;

@@ -39,6 +39,8 @@
  *  vessel + steady surroundings → VesselCurve  → prepare(from, to) ┐
  *  rate f(T), or a one-node network → CoolingRate ─────────────────┴→ CoolingCurve → timeTo, temperatureAfter (± error)
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.curve;

@@ -32,6 +32,8 @@
  *                                                      ├→ FilmState: Nu, Ra, Pr, which law, in range?
  *                                                      └→ CondensingFilm, EvaporatingFilm: vapour by the same film
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.film;

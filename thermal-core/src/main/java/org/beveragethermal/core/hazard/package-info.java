@@ -36,6 +36,8 @@
  *                              └→ with a Prediction → FreezingHazard → onset, fullness, TimeLeft
  *  wall and water, or a Prediction → ThermalShock → margin
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.hazard;

@@ -27,6 +27,8 @@
  *                                    ├→ predicted(): run of shells
  *                                    └→ IceBatches: when to begin         IceBalance, IceFill: by energy, by volume
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.icemaking;

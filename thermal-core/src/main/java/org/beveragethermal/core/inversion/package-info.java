@@ -57,6 +57,8 @@
  *                                                                                       ├→ explain(): words
  *                                AnswerEnsemble: the same, once per draw → intervals    └→ snapshot(): figures
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.inversion;

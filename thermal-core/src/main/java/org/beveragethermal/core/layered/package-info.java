@@ -46,6 +46,8 @@
  *                                              ├→ UnstableMixing: between neighbours
  *                                              └→ BottomFilm: to what lies below
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.layered;

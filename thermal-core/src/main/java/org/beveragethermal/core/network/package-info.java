@@ -49,6 +49,8 @@
  *  Boundary (T of t)   ├→ Network → prepare() → ┤
  *  Path (Accounts)     ┘          flat arrays   └→ ledger: who gave what to whom, by which mechanism
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.network;

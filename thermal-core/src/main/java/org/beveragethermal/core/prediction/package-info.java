@@ -36,6 +36,8 @@
  *                                                ├→ explainAt → resistances, films, HeatAccount
  *                                                └→ advice, notes
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.prediction;

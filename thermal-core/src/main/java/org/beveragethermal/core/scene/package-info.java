@@ -140,6 +140,8 @@
  *  moves, pours, ice added, at times                  ┘                                          └→ Prediction per vessel
  *  Lumped, Layered: the same for one vessel and a list of Exposures
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.scene;

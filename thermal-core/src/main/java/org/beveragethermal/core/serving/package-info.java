@@ -31,6 +31,8 @@
  *                                          ├→ beforePouring → temperature of the bottle
  *                                          └→ LastGlass → the bottle glass by glass
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.serving;

@@ -57,6 +57,8 @@
  *                                         │             └→ Sensitivity, RunReadings (slopes)
  *                                         └→ UnrecordedRun: one answer, many times
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.solver;

@@ -35,6 +35,8 @@
  *                                                 ├→ StoragePressure: swing under the closure
  *                                                 └→ StorageFigures: all of it as numbers
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.storage;

@@ -30,6 +30,8 @@
  * Node bath = Node.of("bath", LiquidStore.ofVaryingMass(Water.liquid()), 278.15, 3.0);
  * Node ice = Node.of("ice", IceStore.of(1.0, 0.025, 12_600), 273.15, 1.0, 0.025);
  * }</pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.store;

@@ -189,6 +189,8 @@
  *                         + WallPatch of each vessel             ├→ links to the outer wall (films, radiation, sun)
  *                                                                └→ notes, assumptions, Multipliers
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.surroundings;

@@ -50,6 +50,8 @@
  *                              ├→ LinearSpread: slopes of one run → budget by input
  *                              └→ AdaptiveMonteCarlo, Tornado, SobolIndices: one figure
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.uncertainty;

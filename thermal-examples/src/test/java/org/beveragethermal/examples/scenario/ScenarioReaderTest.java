@@ -100,6 +100,18 @@ class ScenarioReaderTest {
     }
 
     @Test
+    void textIsBoundedAsFilesAre() {
+        String endless = " ".repeat(ScenarioReader.LONGEST_FILE_BYTES + 1);
+        assertThatThrownBy(() -> ScenarioReader.parse("x.json", endless))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("too long");
+        String deep = "[".repeat(100_000);
+        assertThatThrownBy(() -> ScenarioReader.parse("x.json", deep))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("too deep");
+    }
+
+    @Test
     void refusalCarriesItsParts() {
         assertThatThrownBy(() -> ScenarioReader.parse("x.json", "{\n  \"a\": 1}"))
                 .isInstanceOfSatisfying(ScenarioException.class, e -> {

@@ -18,6 +18,8 @@
  *  T, pressure                    → DryAir   → density, viscosity, k, c, Prandtl number ┐
  *  T, pressure, relative humidity → MoistAir → dew point, wet bulb, vapour pressure     ┴→ films of core.film
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.materials.air;

@@ -25,6 +25,8 @@
  *                                                         └→ CarbonDioxide: pressure over the drink
  *  salt and water                → Brine: the same, with heat of solution
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.materials.liquid;

@@ -19,6 +19,8 @@
  *  Source, Uncertainty, ValidityRange → Constant (one number)          → value, quantile, citation
  *                                     → PropertyRecord (one formula)   → what Liquid.properties() lists
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.materials.provenance;

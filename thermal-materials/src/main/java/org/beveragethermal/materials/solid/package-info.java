@@ -37,6 +37,8 @@
  *                                         ├→ wetted(solid, water), Soil(moisture)
  *                                         └→ LatentSolid: enthalpy (T), T (enthalpy)        Ice: IAPWS
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.materials.solid;

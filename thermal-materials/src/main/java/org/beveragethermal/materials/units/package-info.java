@@ -19,6 +19,8 @@
  *  6 °C, 43 °F, 750 mL → Measures → Quantity → SiValues (unit, scale, range) → double in SI
  *                                                    └→ OutOfRangeException: what, given, allowed
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.materials.units;

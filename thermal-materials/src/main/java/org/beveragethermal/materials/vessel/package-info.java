@@ -24,6 +24,8 @@
  *     └→ LyingProfile, InvertedProfile           ↑                                ├→ masses, areas between heights
  *                              Vessels (typical shapes and sizes)                 └→ headspace, when it is used up
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.materials.vessel;

@@ -35,6 +35,8 @@
  *  bottle + Airing (how long, in what) + place → AiringForecast ┬→ AiringCourse: first pour, last pour
  *                                                             └→ DecantingAnswer: how warm to decant it
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.airing;

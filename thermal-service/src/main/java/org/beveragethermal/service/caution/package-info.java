@@ -39,6 +39,8 @@
  *  CautionSubject + prediction, log or plunge → Cautions → CautionReport (code, signal, limit, figures) → CautionTexts
  *  readings of a drink that spoils → HoldingClock → time left, or over
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.caution;

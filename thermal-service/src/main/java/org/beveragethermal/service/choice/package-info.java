@@ -52,6 +52,8 @@
  *  SharedGear by slot         ├→ ChoiceProblem → RouteChooser ─┼→ choice with bounds and gap
  *  costs by level             ┘                                └→ no choice: which items, which gear
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.choice;

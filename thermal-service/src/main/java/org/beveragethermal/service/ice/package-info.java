@@ -41,6 +41,8 @@
  *  vessels, bath, range, ready and until → IceBudget → runs of the whole scene, halving → IceAnswer
  *                                                                  └→ masses, blocks, additions, margin; or why none is enough
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.ice;

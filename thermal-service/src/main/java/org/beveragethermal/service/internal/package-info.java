@@ -9,6 +9,8 @@
  * </pre>
  *
  * <p><b>Use.</b> By packages of this library only; nothing here is kept for others.
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.internal;

@@ -77,6 +77,8 @@
  *      News ← what happens                                                             └→ PlanTexts → words
  *       └──────────────────────→ Replanner → Replan
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.plan;

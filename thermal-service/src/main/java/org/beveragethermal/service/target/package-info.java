@@ -42,6 +42,8 @@
  *  name of a drink → DrinkStyle (family, sources) ┐
  *  HouseRules (the house's own)                   ┴→ ServingTarget: range, ideal → plan, serving
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.target;

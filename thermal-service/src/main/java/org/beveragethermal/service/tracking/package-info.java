@@ -65,6 +65,8 @@
  *                               ↑                           └→ Estimate, Arrival (earliest, likely, latest)
  *  full model → TrackedModel (law of each medium)
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.service.tracking;

@@ -54,6 +54,8 @@
  *  bytes of a file → LogReader (dialect, columns, times, units: found or asked) → ReadLog ┬→ TemperatureLog → calibration, storage
  *                                                                                        └→ LogReport: what was assumed, left out
  * </pre>
+ *
+ * @since 0.1
  */
 @NullMarked
 package org.beveragethermal.core.calibration.log;
