@@ -19,7 +19,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
     static final String JARS = "jars/size";
 
     private static final String STEPS =
-            "a solve takes some twenty steps of three evaluations, a factorisation and four solutions, and what surrounds the laws costs as much as they do; explicit methods need some 700 evaluations and little else";
+            "a solve takes some ten exponential steps of three evaluations, and what surrounds the laws costs half as much as they do; explicit methods need some 700 evaluations and little else";
     private static final String STACK =
             "some two dozen steps of three evaluations of 78 paths, a factorisation and four solutions";
 
@@ -226,7 +226,7 @@ record Group(String name, Map<String, String> labels, List<Row> rows) {
                                 "real/commons-dp853",
                                 20,
                                 60,
-                                "both evaluate the project's own fast films, and some seventeen steps of three evaluations, with what surrounds them, stand against some 620 evaluations")));
+                                "both evaluate the project's own fast films, and some ten exponential steps of three evaluations stand against some 620 evaluations")));
     }
 
     private static Group growth() {
