@@ -147,7 +147,7 @@ final class Mutations {
     }
 
     private static boolean isNumber(byte[] input, int at) {
-        return at < input.length && (input[at] == '-' || input[at] >= '0' && input[at] <= '9');
+        return at < input.length && (input[at] == '-' || (input[at] >= '0' && input[at] <= '9'));
     }
 
     private static int wordStart(byte[] input, int at) {

@@ -28,6 +28,7 @@ final class NetworkTarget implements FuzzTarget {
     private static final int MOST_NODES = 6;
     private static final int MOST_PATHS = 12;
     private static final int STEPS = 400;
+    private static final List<Method> METHODS = List.of(Method.values());
 
     @Override
     public String toString() {
@@ -67,7 +68,7 @@ final class NetworkTarget implements FuzzTarget {
         NetworkSolver solver = NetworkSolver.standard()
                 .withToleranceK(given.next())
                 .withStepBudget(STEPS)
-                .withMethod(Method.values()[given.index(Method.values().length)]);
+                .withMethod(METHODS.get(given.index(METHODS.size())));
         double askedK = given.next();
         List<Node> nodes = new ArrayList<>();
         for (int i = 0; i < count; i++) {

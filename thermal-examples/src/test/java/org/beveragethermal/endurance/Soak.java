@@ -21,6 +21,7 @@ import org.beveragethermal.service.tracking.Tracker;
  * Ten million predictions and a million readings in one small virtual machine: does the heap grow, does it slow down? Run with {@code mvn
  * -q -DskipTests -Psoak -pl thermal-examples -am package}.
  */
+@SuppressWarnings("UnnecessaryLambda") // the parts are values in a table
 public final class Soak {
     private static final int CURVE = 4_900_000;
     private static final int BATCH = 5_000_000;
