@@ -57,6 +57,7 @@ record Snippet(String name, String packageName, String statements, Set<String> i
             Map.entry("core.storage", "List<Reading> readings;"),
             Map.entry("service.plan", "BottleOrder order;"),
             Map.entry("service.tracking", "List<TrackingEvent> readings;"),
+            Map.entry("examples.embedding", "String events; abstract void post(String address, String body);"),
             Map.entry("examples.plot", "Fit fit; Observations observations; Tornado tornado; HeatAccount account;"));
 
     private static final List<String> ON_DEMAND = List.of(

@@ -40,7 +40,21 @@ final class StepLog {
         for (int k = 0; k < m; k++) {
             next[k] += ledger[k];
         }
+        if (!(isFinite(state) && isFinite(ledger) && isFinite(next))) {
+            throw step.failure(
+                    startS,
+                    "a step of " + lengthS + " s moves more heat than a number can hold",
+                    "expected smaller flows or a shorter run");
+        }
         ledgerSoFar = next;
+    }
+
+    private static boolean isFinite(double[] values) {
+        double zero = 0;
+        for (double value : values) {
+            zero += 0 * value;
+        }
+        return zero == 0;
     }
 
     /** Adds every step that is accepted. */

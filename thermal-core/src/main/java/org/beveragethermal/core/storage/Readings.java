@@ -15,6 +15,9 @@ final class Readings {
     private static final double HOTTEST_K = 500;
     private static final double COLDEST_READING_K = 213.15;
     private static final double HOTTEST_READING_K = 353.15;
+    /** Longer than any cellar was logged; a clock that was wrong between two readings would make millions of days. */
+    private static final Duration LONGEST = Duration.ofDays(200 * 365);
+
     private static final String MISSING =
             "loggers write −127, 85, ±999 and the like for a missing value: leave such a reading out, the gap is reported";
 
@@ -38,6 +41,7 @@ final class Readings {
                         + ": expected it far enough after reading " + (i - 1) + " to be told from it in a log since "
                         + readings.get(0).at());
             }
+            requireNotLonger("reading " + i + " at " + reading.at(), times[i]);
             String name = "temperature of reading " + i + " at " + reading.at();
             temperatures[i] = SiValues.temperatureK(reading.temperature(), name);
             require(name, temperatures[i], COLDEST_READING_K, HOTTEST_READING_K, MISSING);
@@ -60,9 +64,17 @@ final class Readings {
                 throw new IllegalArgumentException(
                         "time " + i + ", " + timesS[i] + " s: expected a finite number, above the one before");
             }
+            requireNotLonger("time " + i + ", " + timesS[i] + " s", times[i]);
             require("temperature " + i, temperaturesK[i], COLDEST_K, HOTTEST_K, "");
         }
         return new Lines(times, temperaturesK.clone());
+    }
+
+    private static void requireNotLonger(String name, double afterFirstS) {
+        if (!(afterFirstS <= Times.seconds(LONGEST))) {
+            throw new IllegalArgumentException(name + ": expected at most " + LONGEST.toDays()
+                    + " days after the first; was a clock set in between?");
+        }
     }
 
     private static void requireTwo(int readings) {

@@ -42,8 +42,8 @@ public final class TemperatureHistory {
      * @param readings two or more in ascending order of time, evenly spaced or not, each −60 °C to 80 °C; not modified
      * @return the history
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range, as what stands for a missing value is
-     * @throws IllegalArgumentException if there are fewer than two readings, one is not later than the one before, or a temperature is
-     *     not finite
+     * @throws IllegalArgumentException if there are fewer than two readings, one is not later than the one before or more than 73,000 days
+     *     (200 years) after the first, or a temperature is not finite
      */
     public static TemperatureHistory logged(List<Reading> readings) {
         return new TemperatureHistory(
@@ -57,7 +57,8 @@ public final class TemperatureHistory {
      * @param temperaturesK temperature at each [K], 150 to 500, not modified
      * @return the history
      * @throws org.beveragethermal.materials.units.OutOfRangeException if a temperature is outside its range
-     * @throws IllegalArgumentException if there are fewer than two, the lengths differ, the times do not ascend, or a number is not finite
+     * @throws IllegalArgumentException if there are fewer than two, the lengths differ, the times do not ascend or span more than 73,000
+     *     days (200 years), or a number is not finite
      */
     public static TemperatureHistory of(double[] timesS, double[] temperaturesK) {
         return new TemperatureHistory(Readings.of(timesS, temperaturesK), false, Optional.empty());

@@ -210,13 +210,22 @@ final class TemperatureHistoryTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("reading 2");
         // Times that differ as written but not any more when counted from the first.
-        assertThatThrownBy(() -> TemperatureHistory.of(new double[] {-1e17, 1, 2}, new double[] {285, 285, 285}))
+        assertThatThrownBy(() -> TemperatureHistory.of(new double[] {-6e9, 1, 1 + 1e-7}, new double[] {285, 285, 285}))
                 .hasMessageContaining("time 2");
         assertThatThrownBy(() -> TemperatureHistory.of(
                         new double[] {-Double.MAX_VALUE, Double.MAX_VALUE}, new double[] {285, 285}))
                 .hasMessageContaining("time 1");
         assertThatThrownBy(() -> TemperatureHistory.of(new double[] {0, 1, 2}, new double[] {285, 285}))
                 .hasMessageContaining("3 times and 2 temperatures");
+        // A clock that was wrong at first: the days in between would be counted one by one.
+        assertThatThrownBy(() -> TemperatureHistory.of(new double[] {0, 6.4e9}, new double[] {285, 285}))
+                .hasMessageContaining("time 1")
+                .hasMessageContaining("73000 days");
+        assertThatThrownBy(() -> TemperatureHistory.logged(List.of(
+                        new Reading(Instant.parse("1650-01-01T00:00:00Z"), celsius(12)),
+                        new Reading(Instant.parse("2027-01-01T00:00:00Z"), celsius(12)))))
+                .hasMessageContaining("reading 1")
+                .hasMessageContaining("73000 days");
     }
 
     @Test

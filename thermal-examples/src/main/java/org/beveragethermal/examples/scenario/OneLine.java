@@ -8,10 +8,14 @@ final class OneLine {
     private OneLine() {}
 
     static String of(String text) {
-        int end = Math.min(text.length(), LONGEST);
+        return text.length() > LONGEST ? plain(text.substring(0, LONGEST)) + "..." : plain(text);
+    }
+
+    /** The whole text, however long. */
+    static String plain(String text) {
         StringBuilder shown = new StringBuilder();
-        text.substring(0, end).codePoints().map(OneLine::visible).forEach(shown::appendCodePoint);
-        return text.length() > LONGEST ? shown + "..." : shown.toString();
+        text.codePoints().map(OneLine::visible).forEach(shown::appendCodePoint);
+        return shown.toString();
     }
 
     static String quoted(String text) {

@@ -31,7 +31,8 @@ public final class ScenarioException extends IllegalArgumentException {
 
     private static String message(String document, String path, int line, int column, String problem) {
         String place = line > 0 ? ":" + line + ":" + column : "";
-        return OneLine.of(document) + place + ": " + (path.isEmpty() ? "" : OneLine.of(path) + ": ") + problem;
+        return OneLine.of(document) + place + ": " + (path.isEmpty() ? "" : OneLine.of(path) + ": ")
+                + OneLine.plain(problem);
     }
 
     /**

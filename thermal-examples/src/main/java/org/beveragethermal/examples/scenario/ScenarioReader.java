@@ -37,13 +37,14 @@ public final class ScenarioReader {
      * Reads a scenario from text.
      *
      * @param name what messages call the text, such as a file name
-     * @param json the text, of at most {@value #LONGEST_FILE_BYTES} characters
+     * @param json the text, at most {@link #LONGEST_FILE_BYTES} characters
      * @return the scenario
      * @throws ScenarioException if the text is refused
      */
     public static Scenario parse(String name, String json) {
         if (json.length() > LONGEST_FILE_BYTES) {
-            throw ScenarioException.ofFile(name, "is too long: expected at most " + LONGEST_FILE_BYTES + " characters");
+            throw ScenarioException.ofFile(
+                    name, "is too long: expected at most " + LONGEST_FILE_BYTES + " characters, got " + json.length());
         }
         return new ScenarioParts(JsonDocument.parse(name, json)).scenario();
     }

@@ -419,7 +419,7 @@ class CommandsTest {
             assertThat(run.status()).isEqualTo(ExitStatus.DONE);
             assertThat(run.err()).isEmpty();
             assertThat(run.out())
-                    .contains("--json", "--html", "4  not writable")
+                    .contains("--json", "--html", "4  an output could not be written")
                     .doesNotContain("%%", "\u001b");
         }
     }

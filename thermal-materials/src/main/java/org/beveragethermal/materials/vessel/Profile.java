@@ -23,6 +23,9 @@ import org.beveragethermal.materials.units.SiValues;
 public final class Profile {
     private static final double HEIGHT_TOLERANCE_M = 1e-9;
     private static final double LARGEST_LENGTH_M = 10;
+    /** Stations closer than this make slopes that overflow [m]. */
+    private static final double LEAST_STEP_M = 1e-9;
+
     private static final int MAX_FILL_STEPS = 200;
 
     private final List<Station> stations;
@@ -36,7 +39,8 @@ public final class Profile {
     private Profile(List<Station> stations, double baseThicknessM, double puntDepthM) {
         this.stations = List.copyOf(stations);
         this.baseThicknessM = baseThicknessM;
-        this.puntDepthM = puntDepthM;
+        // Turns -0 into 0, so that flat bases are equal.
+        this.puntDepthM = puntDepthM + 0.0;
         this.heights = stations.stream().mapToDouble(Station::heightM).toArray();
         this.outerRadii = stations.stream().mapToDouble(Station::outerRadiusM).toArray();
         this.innerRadii = stations.stream().mapToDouble(Station::innerRadiusM).toArray();
@@ -46,7 +50,7 @@ public final class Profile {
     /**
      * The shape through given stations.
      *
-     * @param stations at least two, of strictly increasing height, the first at height 0, none above 10 m; not modified
+     * @param stations at least two, of strictly increasing height, by at least 1 nm, the first at height 0, none above 10 m; not modified
      * @param baseThicknessM thickness of the base, m, greater than 0
      * @param puntDepthM how far the punt rises, m, at least 0; base thickness plus punt depth less than the height, and
      *     the punt must fit into the inside at every height
@@ -77,14 +81,14 @@ public final class Profile {
         for (int i = 1; i < stations.size(); i++) {
             double below = stations.get(i - 1).heightM();
             double here = stations.get(i).heightM();
-            if (here <= below) {
+            if (here < below + LEAST_STEP_M) {
                 throw OutOfRangeException.refusal(
                         "height of station " + (i + 1),
                         here,
-                        Math.nextUp(below),
+                        below + LEAST_STEP_M,
                         LARGEST_LENGTH_M,
                         "m",
-                        "strictly increasing heights");
+                        "strictly increasing heights, by at least 1 nm");
             }
         }
     }

@@ -30,6 +30,8 @@ public record Station(double heightM, double outerRadiusM, double wallThicknessM
                 Double.MIN_VALUE,
                 Math.nextDown(outerRadiusM),
                 "less than the radius");
+        // Turns -0 into 0, so that stations at the bottom are equal.
+        heightM += 0.0;
     }
 
     private static void require(String parameter, double value, double low, double high, String reason) {

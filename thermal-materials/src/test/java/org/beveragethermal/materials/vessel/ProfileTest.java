@@ -158,4 +158,24 @@ class ProfileTest {
         assertThat(CYLINDER.innerVolumeM3(0.2 + 1e-12)).isEqualTo(CYLINDER.brimfulVolumeM3());
         assertThat(CYLINDER.outerRadiusM(-1e-12)).isEqualTo(0.04);
     }
+
+    @Test
+    void zeroHasNoSign() {
+        List<Station> stations = List.of(new Station(0, 0.03, 0.001), new Station(0.1, 0.03, 0.001));
+        List<Station> negative = List.of(new Station(-0.0, 0.03, 0.001), new Station(0.1, 0.03, 0.001));
+        assertThat(Profile.of(negative, 0.002, -0.0))
+                .isEqualTo(Profile.of(stations, 0.002, 0))
+                .hasSameHashCodeAs(Profile.of(stations, 0.002, 0));
+    }
+
+    /** A cone over next to no height would have a slope that no number holds. */
+    @Test
+    void stationsHaveAnExtent() {
+        List<Station> stations =
+                List.of(new Station(0, 0.05, 0.001), new Station(1e-300, 0.03, 0.001), new Station(0.1, 0.03, 0.001));
+        assertThatThrownBy(() -> Profile.of(stations, 0.002, 0))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("height of station 2")
+                .hasMessageContaining("1 nm");
+    }
 }

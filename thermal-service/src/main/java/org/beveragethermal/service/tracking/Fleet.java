@@ -94,7 +94,8 @@ public final class Fleet {
     }
 
     /**
-     * Applies events in parts side by side, each vessel in one part: what comes of it is the same, whatever the executor.
+     * Applies events in parts side by side, each vessel in one part: what comes of it is the same, whatever the executor. If the executor
+     * refuses a part, its exception is thrown and the fleet is as before.
      *
      * @param events events in the order in which they came, not modified
      * @param executor whose threads are used
@@ -112,13 +113,8 @@ public final class Fleet {
             parts.get(Math.floorMod(events.get(i).vesselId().hashCode(), shards))
                     .add(i);
         }
-        // The parts read the map, which nobody writes meanwhile, and keep what they change to themselves.
-        List<CompletableFuture<Part>> running = parts.stream()
-                .map(part -> CompletableFuture.supplyAsync(() -> run(events, part), executor))
-                .toList();
         Outcome[] outcomes = new Outcome[events.size()];
-        for (CompletableFuture<Part> future : running) {
-            Part part = future.join();
+        for (Part part : sideBySide(events, parts, executor)) {
             part.outcomes().forEach((index, outcome) -> outcomes[index] = outcome);
             vessels.putAll(part.vessels());
         }
@@ -127,6 +123,20 @@ public final class Fleet {
             gathered.add(outcome);
         }
         return gathered.report();
+    }
+
+    /** The parts read the map, which nobody writes meanwhile, and keep what they change to themselves. */
+    private List<Part> sideBySide(List<? extends TrackingEvent> events, List<List<Integer>> parts, Executor executor) {
+        List<CompletableFuture<Part>> running = new ArrayList<>();
+        try {
+            for (List<Integer> part : parts) {
+                running.add(CompletableFuture.supplyAsync(() -> run(events, part), executor));
+            }
+            return running.stream().map(CompletableFuture::join).toList();
+        } finally {
+            // Also where the executor refuses a part: the others must not read on while the caller goes on.
+            running.forEach(future -> future.handle((part, failure) -> true).join());
+        }
     }
 
     private record Part(Map<String, TrackedVessel> vessels, Map<Integer, Outcome> outcomes) {}
