@@ -162,9 +162,8 @@ class CorrelationCasesTest {
             for (double pr : new double[] {0.71, 7, 25}) {
                 double ra = 3e7;
                 double root = law.leastRoot() + law.rootPerSixthRoot(pr) * Math.pow(ra, 1.0 / 6);
-                double slender = Math.sqrt(32)
-                        * Math.pow(ra / pr + law.grashofFloor(), -0.25)
-                        * law.heightOverDiameter();
+                double slender =
+                        Math.sqrt(32) * Math.pow(ra / pr + law.grashofFloor(), -0.25) * law.heightOverDiameter();
                 double factor = 1 + law.slendernessFactor(pr) * Math.pow(slender, law.slendernessExponent(pr));
                 assertThat(law.nusselt(ra, pr)).isCloseTo(root * root * factor, MILLIONTH);
             }

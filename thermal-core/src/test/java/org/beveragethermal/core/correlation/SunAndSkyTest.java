@@ -101,7 +101,8 @@ class SunAndSkyTest {
         double south = ClearSky.beam(355, true, 1);
         // The sun is 3.3 % closer than on average in early January and farther in July: irradiance 1.067 to 1.
         assertThat(south / north).isCloseTo(1.067, within(0.005));
-        // C of the table for 21 June belongs to 21 December there, for the 21st of March to September: half a year apart.
+        // C of the table for 21 June belongs to 21 December there, for the 21st of March to September: half a year
+        // apart.
         assertThat(ClearSky.diffuse(355, true, 1) / ClearSky.beam(355, true, 1)).isCloseTo(0.134, within(1e-12));
         assertThat(ClearSky.diffuse(263, true, 1) / ClearSky.beam(263, true, 1)).isCloseTo(0.071, within(1e-12));
     }

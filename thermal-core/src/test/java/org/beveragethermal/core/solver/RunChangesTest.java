@@ -80,7 +80,8 @@ final class RunChangesTest {
         double before = run.amount(water, 0, Math.nextDown(CHANGED_S));
         assertThat(before).isBetween(1.0, 1.1);
         assertThat(run.amount(water, 0, CHANGED_S)).isCloseTo(before + 1, within(1e-9));
-        assertThat(run.amount(problem.ice(), 0, 100) + run.amount(water, 0, 100)).isCloseTo(2.3, within(1e-9));
+        assertThat(run.amount(problem.ice(), 0, 100) + run.amount(water, 0, 100))
+                .isCloseTo(2.3, within(1e-9));
         assertThat(run.ledger(100).closure()).isLessThan(1e-9);
     }
 
@@ -90,7 +91,9 @@ final class RunChangesTest {
         ChangedState state = new ChangedState(
                 problem.network().prepare(), problem.network().prepare().initialState());
         Node water = problem.water();
-        assertThatIllegalArgumentException().isThrownBy(() -> state.set(water, 1)).withMessageContaining("0 amounts");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> state.set(water, 1))
+                .withMessageContaining("0 amounts");
         assertThatIllegalArgumentException().isThrownBy(() -> state.set(water, 1, 1, 2));
         assertThatIllegalArgumentException().isThrownBy(() -> state.set(water, Double.NaN, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> state.set(water, 1, Double.POSITIVE_INFINITY));

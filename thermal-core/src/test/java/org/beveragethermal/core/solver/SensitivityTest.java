@@ -52,7 +52,9 @@ final class SensitivityTest {
             double e = Math.exp(-m * RATE * (late < 0 ? t : late));
             double slope = late < 0 ? -20 * RATE * t * e : slopeChanged * e - (changed - 290) * RATE * late * e;
             // Straight lines between quarters of a step.
-            assertThat(slopes.temperatureSlope("film", body, t)).as("film at %s s", t).isCloseTo(slope, within(2e-3));
+            assertThat(slopes.temperatureSlope("film", body, t))
+                    .as("film at %s s", t)
+                    .isCloseTo(slope, within(2e-3));
             assertThat(slopes.temperatureSlope("body", body, t))
                     .as("start at %s s", t)
                     .isCloseTo(Math.exp(-m * RATE * t), within(2e-4));
@@ -97,8 +99,7 @@ final class SensitivityTest {
         RealMatrix symmetric = new Array2DRowRealMatrix(size, size);
         for (int i = 1; i < size; i++) {
             double g = conductance[i - 1];
-            paths.add(DirectPath.of(
-                    "arm " + i, nodes.get(0), nodes.get(i), "conduction", HeatLaw.conductance(g)));
+            paths.add(DirectPath.of("arm " + i, nodes.get(0), nodes.get(i), "conduction", HeatLaw.conductance(g)));
             symmetric.addToEntry(0, 0, g / capacity[0]);
             symmetric.addToEntry(i, i, g / capacity[i]);
             symmetric.addToEntry(0, i, -g / Math.sqrt(capacity[0] * capacity[i]));
@@ -138,8 +139,8 @@ final class SensitivityTest {
         Trajectory above = solver.solve(warmer.network(), endS);
         Trajectory below = solver.solve(colder.network(), endS);
         for (double t : new double[] {500, 1500, endS}) {
-            double difference = (above.temperatureK(warmer.water(), t) - below.temperatureK(colder.water(), t))
-                    / (2 * step);
+            double difference =
+                    (above.temperatureK(warmer.water(), t) - below.temperatureK(colder.water(), t)) / (2 * step);
             assertThat(slopes.temperatureSlope("water", problem.water(), t)).isCloseTo(difference, within(1e-3));
         }
     }

@@ -165,8 +165,8 @@ final class UnrecordedRunTest {
         double omega = 2 * Math.PI / 1000;
         Node swing = Node.sensible("swing", 1, 300);
         Boundary clock = Boundary.varying("clock", new Sinusoid(300, 1, omega));
-        Network network = Network.of(
-                List.of(swing), List.of(DirectPath.of("drive", clock, swing, "work", (from, to, out) -> {
+        Network network =
+                Network.of(List.of(swing), List.of(DirectPath.of("drive", clock, swing, "work", (from, to, out) -> {
                     out.watts = omega * 10 * (from - 300);
                     out.perFromKelvin = omega * 10;
                     out.perToKelvin = 0;
