@@ -203,10 +203,7 @@ final class StepMatrix {
         boolean fit = true;
         for (int k = 0; k < first; k++) {
             fit &= eliminateNextTwo(k, 1);
-            int l = size - 1 - k;
-            if (l > first + 1) {
-                fit &= eliminateNextTwo(l, -1);
-            }
+            fit &= eliminateNextTwo(size - 1 - k, -1);
         }
         for (int l = size - 1 - first; l > first + 1; l--) {
             fit &= eliminateNextTwo(l, -1);

@@ -89,6 +89,8 @@ class CorrelationCasesTest {
     @Test
     void radiation() {
         assertThat(Radiation.greySurface(0.85, 400, 305)).isCloseTo(816.7832409272114, MILLIONTH);
+        assertThat(Radiation.greySurface(0, 400, 0)).isZero();
+        assertThat(Radiation.greySurface(1, 0, 0)).isZero();
         assertThat(Radiation.greySurface(1, 400, 0)).isCloseTo(1451.615851264, MILLIONTH);
         // Linearised: ε σ (T + T_s)(T² + T_s²) at 8 °C and 25 °C.
         double flux = Radiation.greySurface(0.9, 298.15, 281.15);
@@ -109,6 +111,88 @@ class CorrelationCasesTest {
         assertThat(Sphere.WHITAKER.outside(7e4, 0.6).orElseThrow()).contains("Prandtl number");
         assertThat(VerticalCylinder.popiel(4).outside(2e9, 0.71)).isPresent();
         assertThat(CrossflowCylinder.CHURCHILL_BERNSTEIN.outside(1e4, 9)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // Each of the three parts is the largest once; the last row is conduction but for a part in 1e9.
+        "5000, 110, 1.0477849905984686",
+        "1e6, 40, 6.049999999999998",
+        "2e5, 5, 4.320914607629552",
+        "100, 110, 1.0000000009621073"
+    })
+    void uprightLayer(double ra, double aspect, double nusselt) {
+        assertThat(VerticalLayer.elSherbiny(ra, aspect)).isCloseTo(nusselt, MILLIONTH);
+        assertThat(VerticalLayer.elSherbiny(aspect).law().nusselt(ra, 0.71)).isCloseTo(nusselt, MILLIONTH);
+    }
+
+    @Test
+    void uprightLayerAboveTenMillion() {
+        assertThat(VerticalLayer.macGregorEmery(2e8, 7, 20)).isCloseTo(26.900963191558358, MILLIONTH);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // Laminar, wavy and turbulent in turn.
+        "10, 7, 0.6034065483706439",
+        "100, 200, 0.6618434412776973",
+        "2000, 7, 0.5555535599889992"
+    })
+    void fallingFilm(double re, double pr, double nusselt) {
+        assertThat(FallingFilm.HEATED.law().nusselt(re, pr)).isCloseTo(nusselt, MILLIONTH);
+    }
+
+    @Test
+    void plateAlongTheFlow() {
+        // Cengel and Ghajar, example 7-1, hot oil over a plate (from memory): Re 4.024e4, Pr 2962, Nu 1913.
+        assertThat(FlatPlate.laminar(4.024e4, 2962)).isCloseTo(1913, PRINTED);
+        assertThat(FlatPlate.LAMINAR.law().nusselt(5e4, 0.71)).isCloseTo(132.4562730687281, MILLIONTH);
+    }
+
+    @Test
+    void levelLayerOfAir() {
+        // 1 + 1.44 (1 − 1708/Ra) + Ra^(1/3)/18 − 1 at Ra = 1e6: 1 + 1.4375405 + 4.5555556.
+        assertThat(HorizontalLayer.HOLLANDS.law().nusselt(1e6, 0.71)).isCloseTo(6.99309603556, MILLIONTH);
+    }
+
+    @Test
+    void partsOfTheLawOfAPlateMakeTheLaw() {
+        for (Correlation correlation : new Correlation[] {VerticalPlate.CHURCHILL_CHU, VerticalCylinder.popiel(4)}) {
+            PlateLaw law = (PlateLaw) correlation.law();
+            for (double pr : new double[] {0.71, 7, 25}) {
+                double ra = 3e7;
+                double root = law.leastRoot() + law.rootPerSixthRoot(pr) * Math.pow(ra, 1.0 / 6);
+                double slender =
+                        Math.sqrt(32) * Math.pow(ra / pr + law.grashofFloor(), -0.25) * law.heightOverDiameter();
+                double factor = 1 + law.slendernessFactor(pr) * Math.pow(slender, law.slendernessExponent(pr));
+                assertThat(law.nusselt(ra, pr)).isCloseTo(root * root * factor, MILLIONTH);
+            }
+        }
+    }
+
+    @Test
+    void conductionGoesWithTheProportions() {
+        // Flow through a side grows as the height and falls as the radius.
+        assertThat(EnclosedLiquid.conduction(3)).isCloseTo(3 * EnclosedLiquid.conduction(1), MILLIONTH);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -1e-9})
+    void aLayersDriveThatIsNoneIsRefused(double drive) {
+        assertThatThrownBy(() -> VerticalLayer.macGregorEmery(drive, 7, 20))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VerticalLayer.berkovskyPolevikov(drive, 7, 2))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VerticalLayer.berkovskyPolevikov(1e5, 7, drive))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VerticalLayer.elSherbiny(0, drive)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VerticalLayer.elSherbiny(drive)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> HorizontalLayer.globeDropkin(drive, 7)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> HorizontalPlate.unstableLaminarMcAdams(drive))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> HorizontalAnnulus.raithbyHollands(drive, 7, 0.1, 0.2))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FlatPlate.laminar(drive, 7)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest

@@ -101,6 +101,10 @@ class SunAndSkyTest {
         double south = ClearSky.beam(355, true, 1);
         // The sun is 3.3 % closer than on average in early January and farther in July: irradiance 1.067 to 1.
         assertThat(south / north).isCloseTo(1.067, within(0.005));
+        // C of the table for 21 June belongs to 21 December there, for the 21st of March to September: half a year
+        // apart.
+        assertThat(ClearSky.diffuse(355, true, 1) / ClearSky.beam(355, true, 1)).isCloseTo(0.134, within(1e-12));
+        assertThat(ClearSky.diffuse(263, true, 1) / ClearSky.beam(263, true, 1)).isCloseTo(0.071, within(1e-12));
     }
 
     @Test
@@ -129,6 +133,8 @@ class SunAndSkyTest {
                 .check(SkyRadiation.berdahlMartin(ZERO + 10));
         assertThat(SkyRadiation.berdahlMartin(ZERO)).isEqualTo(0.711);
         assertThat(SkyRadiation.clearSky(290, 285)).isLessThan(290);
+        // 300 K times the fourth root of 0.711.
+        assertThat(SkyRadiation.clearSky(300, ZERO)).isCloseTo(275.479, within(1e-3));
         assertThat(SkyRadiation.swinbank(340)).isEqualTo(340);
     }
 

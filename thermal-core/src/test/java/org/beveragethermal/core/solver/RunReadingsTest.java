@@ -117,6 +117,41 @@ class RunReadingsTest {
         }
     }
 
+    /** Water that takes melt on, warmed through a wall: its temperature follows its mass too. */
+    @Test
+    void slopesWithAmountsAgreeWithDifferencesAlongTheSteps() {
+        MeltingProblem problem = MeltingProblem.of(0.3, 1, 290);
+        Boundary room = Boundary.constant("room", 303);
+        Network network = Network.of(
+                List.of(problem.ice(), problem.water()),
+                List.of(
+                        problem.melting(),
+                        DirectPath.of("gain", room, problem.water(), "convection", HeatLaw.conductance(0.7))
+                                .scaledBy("gain")));
+        NetworkSolver solver = NetworkSolver.standard().withToleranceK(1e-5).withMultipliers(Map.of("gain", 2.0));
+        Trajectory run = solver.solve(network, END_S);
+        List<Node> both = List.of(problem.water(), problem.ice());
+        List<Double> shares = List.of(0.7, 0.3);
+        double[] slopes = RunReadings.of(run, both, shares).slopes(List.of("gain"), TIMES)[0];
+        double[] temperatures = RunReadings.of(run, both, shares).temperaturesK(TIMES);
+        double step = 1e-4;
+        double[] above = RunReadings.of(
+                        RunReadings.again(run, solver.alongStepsOf(run), Map.of("gain", 2 + step)), both, shares)
+                .temperaturesK(TIMES);
+        double[] below = RunReadings.of(
+                        RunReadings.again(run, solver.alongStepsOf(run), Map.of("gain", 2 - step)), both, shares)
+                .temperaturesK(TIMES);
+        double largest = Arrays.stream(slopes).map(Math::abs).max().orElseThrow();
+        for (int i = 0; i < TIMES.length; i++) {
+            assertThat(slopes[i]).isCloseTo((above[i] - below[i]) / (2 * step), within(1e-3 * largest));
+            assertThat(temperatures[i])
+                    .isCloseTo(
+                            0.7 * run.temperatureK(problem.water(), TIMES[i])
+                                    + 0.3 * run.temperatureK(problem.ice(), TIMES[i]),
+                            within(1e-12 * 300));
+        }
+    }
+
     @Test
     void badQuestionsAreRefused() {
         Trajectory run = NetworkSolver.standard().solve(cooled(280), END_S);

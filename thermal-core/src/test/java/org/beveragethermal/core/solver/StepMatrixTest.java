@@ -73,6 +73,66 @@ final class StepMatrixTest {
         }
     }
 
+    /** A pivot that is nothing beside its column: elimination without an exchange would lose every digit, or divide by zero. */
+    @ParameterizedTest
+    @CsvSource({"1, 0", "1, 1e-18", "2, 0", "2, 1e-18", "3, 1e-18"})
+    void exchangesRowsWhereAPivotIsSmall(int band, double pivot) {
+        SplittableRandom random = new SplittableRandom(20260127 + band);
+        for (int size = band + 2; size <= 9; size++) {
+            for (int small = 0; small < size; small++) {
+                for (int from = 1; from <= band; from++) {
+                    for (int side : new int[] {-1, 1}) {
+                        int far = small + side * from;
+                        if (far < 0 || far >= size) {
+                            continue;
+                        }
+                        // Elimination comes to the row from the other side and leaves its pivot alone.
+                        double[][] jacobian = any(size, band, random);
+                        for (int j = 1; j <= band; j++) {
+                            for (int other : new int[] {small - j, small + j}) {
+                                if (other >= 0 && other < size && other != far) {
+                                    jacobian[small][other] = 0;
+                                    jacobian[other][small] = 0;
+                                }
+                            }
+                        }
+                        jacobian[small][small] = SHIFT - pivot;
+                        jacobian[small][far] = 0.8;
+                        jacobian[far][small] = 0.9;
+                        solvesAsDense(jacobian, band, random);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void solvesAsDense(double[][] jacobian, int band, SplittableRandom random) {
+        int size = jacobian.length;
+        StepMatrix matrix = new StepMatrix(size, band);
+        RealMatrix dense = new Array2DRowRealMatrix(size, size);
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                dense.setEntry(i, j, (i == j ? SHIFT : 0) - jacobian[i][j]);
+                if (Math.abs(i - j) <= band) {
+                    matrix.jacobian()[matrix.index(i, j)] = jacobian[i][j];
+                }
+            }
+        }
+        LUDecomposition decomposition = new LUDecomposition(dense);
+        if (Math.abs(decomposition.getDeterminant()) < 1e-6) {
+            return;
+        }
+        double[] right = random.doubles(size, -1, 1).toArray();
+        RealVector expected = decomposition.getSolver().solve(new ArrayRealVector(right));
+        assertThat(matrix.factorise(SHIFT)).isTrue();
+        matrix.solve(right);
+        for (int i = 0; i < size; i++) {
+            assertThat(Math.abs(right[i] - expected.getEntry(i)) / (1 + expected.getLInfNorm()))
+                    .as("size %d, band %d, unknown %d", size, band, i)
+                    .isLessThan(1e-8);
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"1", "2", "3"})
     void singularMatrixIsToldOf(int band) {

@@ -79,6 +79,33 @@ final class TrajectoryTest {
     }
 
     @Test
+    void largestValueIsFoundInsideAndAtTheEnds() {
+        Node still = Node.sensible("still", 3000, 300);
+        // One step of 4000 s, looked at every 1000 s.
+        Trajectory run = NetworkSolver.standard().solve(Network.of(List.of(still), List.of()), 4000);
+        assertThat(run.timeOfLargest(0, t -> 7 - Math.pow((t - 2300) / 1000, 2)))
+                .isCloseTo(2300, within(0.1));
+        assertThat(run.timeOfLargest(0, t -> -7 - Math.pow((t - 300) / 1000, 2)))
+                .isCloseTo(300, within(0.1));
+        assertThat(run.timeOfLargest(0, t -> t)).isEqualTo(4000);
+        assertThat(run.timeOfLargest(1500, t -> -t)).isCloseTo(1500, within(0.01));
+        // The first of several.
+        assertThat(run.timeOfLargest(0, t -> 1)).isZero();
+    }
+
+    @Test
+    void aRunAlongGivenStepsTakesThemWhateverItsTolerance() {
+        Trajectory rough = NetworkSolver.standard().withToleranceK(0.5).solve(network, 2000);
+        NetworkSolver fine = NetworkSolver.standard().withToleranceK(1e-9);
+        Trajectory along = fine.alongStepsOf(rough).solve(network, 2000);
+        assertThat(along.steps())
+                .isEqualTo(rough.steps())
+                .isLessThan(fine.solve(network, 2000).steps());
+        assertThat(along.temperatureK(body, 1234)).isEqualTo(rough.temperatureK(body, 1234));
+        assertThat(fine.toleranceK()).isEqualTo(1e-9);
+    }
+
+    @Test
     void firstCrossingContinuesThroughPhases() {
         Trajectory run = NetworkSolver.standard().withToleranceK(1e-8).solve(ThreeNodeProblem.phases(), 7200);
         // SciPy solve_ivp, DOP853 and Radau: the drink is at 5.103089531 °C after 5400 s, see three-node-reference.csv.

@@ -17,6 +17,7 @@ import org.beveragethermal.core.network.HeatLaw;
 import org.beveragethermal.core.network.Network;
 import org.beveragethermal.core.network.Node;
 import org.beveragethermal.core.network.PreparedNetwork;
+import org.beveragethermal.core.network.TimeFunction;
 import org.beveragethermal.core.scene.Lumped;
 import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.materials.liquid.Beverage;
@@ -58,7 +59,7 @@ final class UnrecordedRunTest {
     void timeOfAnExponentialIsFound(Method method) {
         UnrecordedRun run = solver(method).unrecorded(body());
         double expected = TAU_S * Math.log((START_K - AIR_K) / (ZERO + 9 - AIR_K));
-        assertThat(run.timeToReach(body, ZERO + 9, 1e5).orElseThrow()).isCloseTo(expected, within(0.05));
+        assertThat(run.timeToReach(body, ZERO + 9, 1e5).orElseThrow()).isCloseTo(expected, within(0.002));
         assertThat(run.steps()).isPositive().isLessThanOrEqualTo(run.stepsTried());
         // Nothing is left over from the call before.
         assertThat(run.timeToReach(body, ZERO + 9, 1e5).orElseThrow())
@@ -123,9 +124,89 @@ final class UnrecordedRunTest {
         run.startAt(body, ZERO + 12);
         run.runTo(2400);
         assertThat(run.temperatureK(body)).isCloseTo(AIR_K + 8 * Math.exp(-2400 / TAU_S), within(2e-5));
-        run.startFrom(new double[] {CAPACITY * 12});
+        run.startFrom(new double[] {CAPACITY * 14});
+        assertThat(run.temperatureK(body)).isCloseTo(ZERO + 14, within(1e-9));
         run.runTo(2400);
-        assertThat(run.temperatureK(body)).isCloseTo(AIR_K + 8 * Math.exp(-2400 / TAU_S), within(2e-5));
+        assertThat(run.temperatureK(body)).isCloseTo(AIR_K + 10 * Math.exp(-2400 / TAU_S), within(2e-5));
+        run.startAt(body, ZERO + 18);
+        assertThat(run.temperatureK(body)).isCloseTo(ZERO + 18, within(1e-9));
+        // What was looked for before is not looked for any more.
+        assertThat(run.timeToReach(body, ZERO + 12, 1e5)).isPresent();
+        run.runTo(2400);
+        assertThat(run.temperatureK(body)).isCloseTo(AIR_K + 14 * Math.exp(-2400 / TAU_S), within(2e-5));
+    }
+
+    /** Air that bends at knots: the run ends a step at each of them, and stops at what it finds before, between and after. */
+    @ParameterizedTest
+    @EnumSource
+    void knotsOfTheAirAreKept(Method method) {
+        Boundary air = Boundary.varying(
+                "air", TimeFunction.linear(new double[] {0, 900, 1800, 9000}, new double[] {275, 300, 280, 290}));
+        Network network = Network.of(
+                List.of(body), List.of(DirectPath.of("film", body, air, "convection", HeatLaw.conductance(4))));
+        Trajectory recorded = NetworkSolver.standard().withToleranceK(1e-8).solve(network, 9000);
+        UnrecordedRun run = solver(method).unrecorded(network.prepare());
+        for (double timeS : new double[] {300, 1300, 5000}) {
+            double targetK = recorded.temperatureK(body, timeS);
+            EventAnswer answer = recorded.first(RunEvent.temperatureReaches(body, targetK), 0);
+            double expected = ((EventAnswer.Reached) answer).timeS();
+            assertThat(run.timeToReach(body, targetK, 9000).orElseThrow()).isCloseTo(expected, within(0.05));
+        }
+        for (double timeS : new double[] {900, 1300, 1800, 5000}) {
+            run.runTo(timeS);
+            assertThat(run.temperatureK(body)).isCloseTo(recorded.temperatureK(body, timeS), within(1e-4));
+        }
+    }
+
+    /** T = T₀ + A sin ωt, with long steps: the passage close below the top is found though the step ends below it again. */
+    @ParameterizedTest
+    @EnumSource
+    void noPassageIsMissedThatTurnsWithinAStep(Method method) {
+        double omega = 2 * Math.PI / 1000;
+        Node swing = Node.sensible("swing", 1, 300);
+        Boundary clock = Boundary.varying("clock", new Sinusoid(300, 1, omega));
+        Network network =
+                Network.of(List.of(swing), List.of(DirectPath.of("drive", clock, swing, "work", (from, to, out) -> {
+                    out.watts = omega * 10 * (from - 300);
+                    out.perFromKelvin = omega * 10;
+                    out.perToKelvin = 0;
+                })));
+        NetworkSolver rough = NetworkSolver.standard().withToleranceK(1e-3).withMethod(method);
+        UnrecordedRun run = rough.unrecorded(network.prepare());
+        // 10 (1 − cos ωt) K above the start, at most 20 K.
+        for (double below : new double[] {0.02, 0.1, 0.5, 2}) {
+            double expected = Math.acos(below / 10 - 1) / omega;
+            double slack = 0.01 / (10 * omega * Math.sin(omega * expected)) + 0.05;
+            assertThat(run.timeToReach(swing, 320 - below, 1000).orElseThrow()).isCloseTo(expected, within(slack));
+        }
+    }
+
+    /** The temperature of water that takes melt on follows its mass too. */
+    @ParameterizedTest
+    @EnumSource
+    void waterWithMeltIsFoundAsInARecordedRun(Method method) {
+        MeltingProblem problem = MeltingProblem.of(0.3, 1, 295);
+        Node water = problem.water();
+        Trajectory recorded = NetworkSolver.standard().withToleranceK(1e-8).solve(problem.network(), 20_000);
+        UnrecordedRun run = solver(method).unrecorded(problem.network().prepare());
+        for (double timeS : new double[] {100, 2000, 9000}) {
+            double targetK = recorded.temperatureK(water, timeS);
+            assertThat(run.timeToReach(water, targetK, 20_000).orElseThrow()).isCloseTo(timeS, within(0.5));
+            assertThat(((EventAnswer.Reached) recorded.first(RunEvent.temperatureFallsTo(water, targetK), 0)).timeS())
+                    .isCloseTo(timeS, within(1e-2));
+        }
+        assertThat(run.timeToReach(water, 295, 100)).hasValue(0);
+        run.startAt(water, 300);
+        assertThat(run.temperatureK(water)).isCloseTo(300, within(1e-9));
+        run.runTo(2000);
+        MeltingProblem warmer = MeltingProblem.of(0.3, 1, 300);
+        assertThat(run.temperatureK(water))
+                .isCloseTo(
+                        NetworkSolver.standard()
+                                .withToleranceK(1e-8)
+                                .solve(warmer.network(), 2000)
+                                .temperatureK(warmer.water(), 2000),
+                        within(1e-4));
     }
 
     /** Warmed by a short warm spell, then cold again: both passages lie between knots, the first counts. */
