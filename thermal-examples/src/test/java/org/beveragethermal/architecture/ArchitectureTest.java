@@ -116,12 +116,7 @@ class ArchitectureTest {
                     "com.fasterxml.jackson.databind.jsontype..")
             .orShould()
             .dependOnClassesThat()
-            .belongToAnyOf(
-                    ObjectInputStream.class,
-                    ClassLoader.class,
-                    ProcessBuilder.class,
-                    Socket.class,
-                    URL.class)
+            .belongToAnyOf(ObjectInputStream.class, ClassLoader.class, ProcessBuilder.class, Socket.class, URL.class)
             .orShould()
             .callMethodWhere(DescribedPredicate.describe(
                     "it starts a program or loads one",
