@@ -1,6 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package org.beveragethermal.core.film;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeForm;
+
 /**
  * A fitted film of two terms for many pairs of temperatures, as short loops without branches that the virtual machine turns into vector
  * instructions: √(Q/ΔT) = a(T_m) + b(T_m) |ΔT|^(1/6).
@@ -9,36 +13,26 @@ package org.beveragethermal.core.film;
  */
 final class FilmLanes {
 
-    /** Start of the sixth root, x^(4/3) for x from 0.3 to 1.7 within 4e-4 of 1: coefficients of powers of (x − 1)/0.7. */
-    private static final double[] START = startOfRoot();
-
+    /** The start of the sixth root holds for x from 0.3 to 1.7, |ΔT|^(1/8). */
     private static final double START_MIDDLE = 1;
+
     private static final double START_HALF = 0.7;
+    private static final int START_POINTS = 5;
+    /** x^(4/3) within 4e-4 of 1: coefficients of powers of (x − 1)/0.7. */
+    private static final double[] START = startOfRoot();
 
     private FilmLanes() {}
 
-    /** The polynomial of degree 4 that meets x^(4/3) at Chebyshev's five points, by Newton's divided differences, multiplied out. */
+    /** The polynomial that meets x^(4/3) at Chebyshev's points. */
     private static double[] startOfRoot() {
-        int n = 5;
-        double[] t = new double[n];
-        double[] divided = new double[n];
-        for (int i = 0; i < n; i++) {
-            t[i] = Math.cos(Math.PI * (i + 0.5) / n);
-            divided[i] = Math.pow(1 + 0.7 * t[i], 4.0 / 3);
-        }
-        for (int order = 1; order < n; order++) {
-            for (int i = n - 1; i >= order; i--) {
-                divided[i] = (divided[i] - divided[i - 1]) / (t[i] - t[i - order]);
-            }
-        }
-        double[] powers = new double[n];
-        for (int i = n - 1; i >= 0; i--) {
-            for (int p = n - 1; p >= 0; p--) {
-                powers[p] = (p > 0 ? powers[p - 1] : 0) - t[i] * powers[p];
-            }
-            powers[0] += divided[i];
-        }
-        return powers;
+        double[] points = IntStream.range(0, START_POINTS)
+                .mapToDouble(i -> Math.cos(Math.PI * (i + 0.5) / START_POINTS))
+                .sorted()
+                .toArray();
+        double[] values = Arrays.stream(points)
+                .map(t -> Math.pow(START_MIDDLE + START_HALF * t, 4.0 / 3))
+                .toArray();
+        return new PolynomialFunctionLagrangeForm(points, values).getCoefficients();
     }
 
     /** Sixth roots of the differences, by square roots, a polynomial and one step of Halley's on y³ = √|ΔT|: to 1e-9 from 0.1 mK to 70 K. */

@@ -31,7 +31,7 @@ final class ExponentialStep extends TrialStep {
     private final double[] constantJacobian;
     /** Row by row, and one entry for what goes nowhere. */
     private final double[] jacobian;
-    /** Of two unknowns, of which the second stays 0 if there is one only. */
+
     private final double[] argument;
 
     private final double[] rate;
@@ -176,6 +176,7 @@ final class ExponentialStep extends TrialStep {
     }
 
     private double slopeInside(int i, double part) {
+        within.of(jacobian[0], jacobian[1], jacobian[2], jacobian[3], part * lengthS);
         return lengthS * (within.zero * baseRate[i] + within.zeroByA * jacobianTimesRate(i))
                 + part * (2 * bend(i) + 3 * part * (left(i) - bend(i)));
     }
@@ -222,7 +223,6 @@ final class ExponentialStep extends TrialStep {
         double high = 1;
         for (int k = 0; k < HALVINGS; k++) {
             double middle = 0.5 * (low + high);
-            linear(i, middle);
             if (slopeInside(i, middle) * baseRate[i] > 0) {
                 low = middle;
             } else {

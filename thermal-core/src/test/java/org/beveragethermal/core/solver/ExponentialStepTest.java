@@ -165,6 +165,47 @@ final class ExponentialStepTest {
         assertThat(run.timeToReach(wall, target, 20_000).orElseThrow()).isCloseTo(expected, within(0.5));
     }
 
+    /** One long step holds the rise of the wall, its turn and its fall; the closed form of two exponentials says when it passes. */
+    @Test
+    void aPassageThatTurnsWithinOneStepIsFound() {
+        Node hot = Node.sensible("hot", 3000, 320);
+        Node wall = Node.sensible("wall", 400, 280);
+        Boundary room = Boundary.constant("room", 290);
+        PreparedNetwork network = Network.of(
+                        List.of(hot, wall),
+                        List.of(
+                                DirectPath.of("inside", hot, wall, "conduction", HeatLaw.conductance(3)),
+                                DirectPath.of("outside", wall, room, "conduction", HeatLaw.conductance(2))))
+                .prepare();
+        Trajectory recorded = NetworkSolver.standard().withToleranceK(1e-8).solve(network.network(), 20_000);
+        double top = 0;
+        for (double t = 0; t < 2000; t += 1) {
+            top = Math.max(top, recorded.temperatureK(wall, t));
+        }
+        for (double below : new double[] {0.02, 0.5, 2, 5}) {
+            double target = top - below;
+            double expected =
+                    ((EventAnswer.Reached) recorded.first(RunEvent.temperatureReaches(wall, target), 0)).timeS();
+            UnrecordedRun run = NetworkSolver.standard()
+                    .withToleranceK(1e-3)
+                    .withMethod(Method.EXPONENTIAL)
+                    .unrecorded(network);
+            assertThat(run.timeToReach(wall, target, 20_000).orElseThrow()).isCloseTo(expected, within(0.05));
+        }
+        ExponentialStep step = new ExponentialStep(network, network.newWorkspace(Map.of()));
+        step.start(network.initialState());
+        step.begin(0);
+        step.attempt(0, 2000, 2000);
+        double[] turns = new double[4];
+        int w = network.offset(wall);
+        assertThat(step.turns(w, turns)).isEqualTo(1);
+        assertThat(273.15 + step.inside(w, turns[0]) / 400).isCloseTo(top, within(1e-3));
+        for (double part : new double[] {0.01, 0.1, 0.3, 0.7}) {
+            assertThat(273.15 + step.inside(w, part) / 400)
+                    .isCloseTo(recorded.temperatureK(wall, 2000 * part), within(1e-4));
+        }
+    }
+
     @Test
     void whatItDoesNotFitIsRefused() {
         NetworkSolver solver = NetworkSolver.standard().withMethod(Method.EXPONENTIAL);
