@@ -15,11 +15,11 @@ public record Instruction(String vesselId, Instant at, Code code, Facts facts) {
 
     /** What may be asked. */
     public enum Code {
-        /** Take it out of where it is. */
+        /** Take it out of where it is: ice may form, or it leaves its range, is in the last quarter of it or has two minutes left. */
         TAKE_OUT(24),
         /** Pour: it is in the range that is wanted, at the time that is wanted. */
         POUR_NOW(25),
-        /** Put it back to where it was before. */
+        /** Put it back to where it was before, for the same reasons. */
         PUT_BACK(26);
 
         private final int bit;

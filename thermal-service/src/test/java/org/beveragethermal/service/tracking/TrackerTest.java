@@ -28,18 +28,27 @@ class TrackerTest {
 
     /** One vessel in a simulated evening: minutes, events and everything that was said. */
     private static final class Evening {
-        private final Fleet fleet = Fleet.of(TRACKER);
-        private final Truth noise = new Truth(new SplittableRandom(20_261_210), Truth.MODEL, ZERO, 0);
+        private final Fleet fleet;
+        private final Truth noise;
         private final List<Alert> alerts = new ArrayList<>();
         private final List<Instruction> instructions = new ArrayList<>();
         private final List<Note> notes = new ArrayList<>();
-        private MediumLaw law = Truth.COLD;
-        private double mediumK = Truth.COLD.mediumK();
+        private MediumLaw law;
+        private double mediumK;
         private double drinkK = ZERO + 20;
         private int minute;
 
         Evening() {
-            tell(new TrackingEvent.Placed("placed", Truth.START, ID, "bottle", "cold", drinkK, 0.5));
+            this(Truth.MODEL);
+        }
+
+        /** In the first medium of a model. */
+        Evening(TrackedModel model) {
+            fleet = Fleet.of(Tracker.of(List.of(model), TrackingRules.usual()));
+            noise = new Truth(new SplittableRandom(20_261_210), model, ZERO, 0);
+            law = model.law(0);
+            mediumK = law.mediumK();
+            tell(new TrackingEvent.Placed("placed", Truth.START, ID, "bottle", law.mediumId(), drinkK, 0.5));
         }
 
         Evening tell(TrackingEvent event) {
@@ -115,6 +124,38 @@ class TrackerTest {
         evening.minutes(60);
         assertThat(evening.alerts).hasSize(said);
         assertThat(evening.notes).allMatch(note -> note.code() == Note.Code.FINISHED);
+    }
+
+    /** Whoever does what is asked keeps it in its range, and is not sent to and fro: ice cools a bottle through 2 K within minutes. */
+    @Test
+    void followedInstructionsKeepItInItsRangeWithoutHaste() {
+        MediumLaw bucket = new MediumLaw("bucket", 6e-4, 2e-4, 0.1, ZERO + 1, 0.5, 0.25, 0);
+        TrackedModel model = TrackedModel.of("bottle", List.of(bucket, Truth.ROOM), Truth.SENSOR)
+                .withNoise(Truth.MODEL.noise());
+        Evening evening = new Evening(model).tell(new TrackingEvent.Ordered("order", Truth.START, ID, GOAL));
+        List<Integer> moves = new ArrayList<>();
+        int done = 0;
+        for (int minute = 0; minute < 240; minute++) {
+            evening.minutes(1);
+            if (!moves.isEmpty()) {
+                assertThat(evening.drinkK - ZERO).as("minute %d", minute).isBetween(7.6, 10.4);
+            }
+            List<Instruction> asked = evening.instructions.stream()
+                    .filter(each -> each.code() != Instruction.Code.POUR_NOW)
+                    .toList();
+            for (Instruction each : asked.subList(done, asked.size())) {
+                String to = each.facts().destinationId().orElseThrow();
+                moves.add(evening.minute);
+                evening.really(to.equals("bucket") ? bucket : Truth.ROOM)
+                        .tell(new TrackingEvent.Moved("move" + minute, evening.now(), ID, to));
+            }
+            done = asked.size();
+        }
+        assertThat(moves).hasSizeGreaterThan(4);
+        // Out and back again; in ice alone the range is crossed in three minutes.
+        for (int i = 2; i < moves.size(); i++) {
+            assertThat(moves.get(i) - moves.get(i - 2)).as("moved at %s", moves).isGreaterThanOrEqualTo(7);
+        }
     }
 
     @Test
