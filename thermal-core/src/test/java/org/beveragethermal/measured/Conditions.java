@@ -12,6 +12,7 @@ import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.core.uncertainty.LawScatter;
 import org.beveragethermal.core.uncertainty.UncertainInput;
+import org.beveragethermal.core.uncertainty.UnstatedConditions;
 import org.beveragethermal.materials.provenance.Uncertainty;
 
 /**
@@ -22,7 +23,7 @@ import org.beveragethermal.materials.provenance.Uncertainty;
 final class Conditions {
 
     /** Air and walls of a room, and what has stood in it [°C]. */
-    static final UncertainInput ROOM = between("room, °C", 18, 25);
+    static final UncertainInput ROOM = unstated("room, °C");
     /** Air and walls of a room of "about 21 °C" [°C]. */
     static final UncertainInput ABOUT_21 = between("room of about 21 °C", 20, 22);
     /** Air in a refrigerator [°C]. */
@@ -46,8 +47,6 @@ final class Conditions {
             "solid fraction of the pack",
             IceWaterBath.PACK_SOLID_FRACTION.value(),
             IceWaterBath.PACK_SOLID_FRACTION.uncertainty());
-    /** Relative humidity in a room [%]. */
-    static final UncertainInput ROOM_HUMIDITY = between("humidity of a room, %", 30, 60);
     /** Relative humidity in the open [%]. */
     static final UncertainInput OUTDOOR_HUMIDITY = between("humidity outdoors, %", 40, 80);
     /** Wind in the shade near the ground [m/s]. */
@@ -62,36 +61,14 @@ final class Conditions {
     static final UncertainInput SALT_MIXED = share("salt mixed in");
     /** Film of melt water between ice and a wall [mm]. */
     static final UncertainInput MELT_FILM_MM = between("melt film, mm", 0.1, 0.9);
-    /** Mean speed of the air in a room [m/s]. */
-    static final UncertainInput DRAUGHT = between("draught in a room, m/s", 0, 0.3);
-    /** Whether an appliance has a fan, and how fast its air is [-]. */
-    static final UncertainInput FAN = share("fan of an appliance");
-    /** How much colder than its air the walls of an appliance without a fan are [K]: its evaporator is one of them. */
-    static final UncertainInput COLD_PLATE_K = between("cold plate below the air, K", 0, 5);
-    /** Heat capacity of what goes along with the air of an appliance: shelves and inner walls [kJ/K]. */
-    static final UncertainInput STORE_KJ_PER_K = between("appliance that warms, kJ/K", 5, 20);
-    /** Cooling power of an appliance per kelvin above its set point [W/K]. */
-    static final UncertainInput COOLING_W_PER_K = between("cooling of an appliance, W/K", 10, 30);
-    /** Warm vessels that went into an appliance together; each has its share of the appliance. */
-    static final UncertainInput WARM_VESSELS = between("warm vessels at once", 1, 4);
-    /** Part of convection that goods beside a vessel in an appliance leave [-]. */
-    static final UncertainInput NEIGHBOURS = between("convection left by neighbours", 0.7, 1);
-    /** Conductance between a vessel's base and a shelf that conducts [W/(m² K)]. */
-    static final UncertainInput SHELF_CONTACT = between("contact with a shelf, W/(m² K)", 10, 100);
-    /** Time from one opening of an appliance's door to the next [min]; the first is when the vessel goes in. */
-    static final UncertainInput DOOR_EVERY_MIN = between("between door openings, min", 10, 60);
-    /** Part of the way to the room that the air goes when the door is opened [-]. */
-    static final UncertainInput DOOR_SHARE = between("share of a door opening", 0.2, 0.8);
-    /** Time constant of the recovery after the door was opened [min]. */
-    static final UncertainInput DOOR_RECOVERY_MIN = between("recovery after a door opening, min", 1, 10);
     /** Where in its distribution the stirring of a bath is, of which nothing is said [-]. */
-    static final UncertainInput STIRRING = share("stirring");
+    static final UncertainInput STIRRING = unstated("stirring, part");
     /** Which of the vessels that fit the description it was [-]. */
     static final UncertainInput WHICH_VESSEL = share("which vessel");
     /** Whether a can stood on the floor of the bath or floated at its surface [-]. */
     static final UncertainInput WHERE_IN_BATH = share("where in the bath");
     /** Whether the shelf of an appliance was closed or a grid [-]. */
-    static final UncertainInput WHICH_SHELF = share("which shelf");
+    static final UncertainInput WHICH_SHELF = unstated("which shelf, part");
     /** Whether the contents were mixed before they were read, or where the probe was [-]. */
     static final UncertainInput WHERE_READ = share("where it was read");
     /** Where in its distribution the diameter of the vessel is [-]. */
@@ -185,19 +162,9 @@ final class Conditions {
             WATER_PER_ICE);
     private static final List<UncertainInput> WITH_ICE_AND_OUTDOORS =
             List.of(OUTDOOR_HUMIDITY, WIND, CUP_OF_SALT_KG, SALT_KG, MUCH_SALT_KG, SALT_MIXED, MELT_FILM_MM);
-    private static final List<UncertainInput> OF_APPLIANCES_AND_ROOMS = List.of(
-            ROOM_HUMIDITY,
-            DRAUGHT,
-            FAN,
-            COLD_PLATE_K,
-            STORE_KJ_PER_K,
-            COOLING_W_PER_K,
-            WARM_VESSELS,
-            NEIGHBOURS,
-            SHELF_CONTACT,
-            DOOR_EVERY_MIN,
-            DOOR_SHARE,
-            DOOR_RECOVERY_MIN);
+    private static final List<UncertainInput> OF_APPLIANCES_AND_ROOMS = UnstatedConditions.all().stream()
+            .filter(input -> !FIRST.contains(input))
+            .toList();
 
     private static final List<UncertainInput> OF_HUMID_PLACES = List.of(HUMID_SUMMER_C, DEW_POINT_C);
 
@@ -209,19 +176,20 @@ final class Conditions {
             List.of(SUMMER_MORNING_C, PARKED_CABIN_C, SUNLIT_CABIN_K, REAR_WINDOW, LATITUDE, UNDER_ROOF, LIES);
     private static final List<UncertainInput> OF_GLASSES = List.of(WALL_LEFT, SERVED_COOL, SUMMER_C);
 
-    /** Fastest water along a vessel where nothing is said of stirring [m/s]: by hand, now and then. */
-    private static final double FASTEST_UNSTATED = 0.1;
     /** Slowest and fastest water along a vessel in a bath that is said to be stirred [m/s]. */
     private static final double SLOWEST_STIRRED = 0.05;
 
     private static final double FASTEST_STIRRED = 0.2;
 
-    /** Slowest and fastest air of a fan in an appliance [m/s]. */
-    private static final double SLOWEST_FAN = 0.1;
-
-    private static final double FASTEST_FAN = 0.5;
-
     private Conditions() {}
+
+    /** What the library draws itself where it is not stated. */
+    private static UncertainInput unstated(String name) {
+        return UnstatedConditions.all().stream()
+                .filter(input -> input.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
 
     private static UncertainInput between(String name, double low, double high) {
         return new UncertainInput(name, 0.5 * (low + high), Uncertainty.rectangular(0.5 * (high - low)));
@@ -288,17 +256,11 @@ final class Conditions {
 
     /** Speed of bath water where nothing is said [m/s]: half of all baths are still, the rest are stirred a little. */
     static double unstatedStirring(Draw draw) {
-        return Math.max(0, 2 * in(draw, STIRRING) - 1) * FASTEST_UNSTATED;
+        return UnstatedConditions.stirring(draw).speedMPerS();
     }
 
     /** Speed of bath water that is said to be stirred [m/s]. */
     static double statedStirring(Draw draw) {
         return SLOWEST_STIRRED + (FASTEST_STIRRED - SLOWEST_STIRRED) * in(draw, STIRRING);
-    }
-
-    /** Speed of the air in an appliance of which nothing is said [m/s]: half of them have a fan. */
-    static double fanSpeed(Draw draw) {
-        double beyondHalf = 2 * in(draw, FAN) - 1;
-        return beyondHalf < 0 ? 0 : SLOWEST_FAN + (FASTEST_FAN - SLOWEST_FAN) * beyondHalf;
     }
 }

@@ -151,20 +151,20 @@ final class Mappings {
     }
 
     private static List<Series> inWetWraps() {
-        Setting paper = Settings.wrappedInFreezer(SOME_FREEZER, Conditions::fanSpeed, Settings.paper());
+        Setting paper = Settings.wrappedInFreezer(SOME_FREEZER, Settings::fanSpeed, Settings.paper());
         Setting paperOf20mL = Settings.wrappedInFreezer(
                 known(-14), draw -> 0, Settings.paper(draw -> 20, draw -> Conditions.in(draw, Conditions.TAP)));
         Setting napkin = Settings.wrappedInFreezer(
                 known(-18),
-                Conditions::fanSpeed,
+                Settings::fanSpeed,
                 Settings.cloth(draw -> 20, draw -> 54, draw -> Conditions.in(draw, Conditions.TAP)));
         Setting chilledPaper = Settings.wrappedInFreezer(
                 SOME_FREEZER,
-                Conditions::fanSpeed,
+                Settings::fanSpeed,
                 Settings.paper(
                         draw -> Conditions.in(draw, Conditions.PAPER_G) * Conditions.in(draw, Conditions.PAPER_WATER),
                         draw -> Conditions.in(draw, Conditions.CHILLED_WRAP_C)));
-        Setting towel = Settings.wrappedInFreezer(SOME_FREEZER, Conditions::fanSpeed, Settings.cloth());
+        Setting towel = Settings.wrappedInFreezer(SOME_FREEZER, Settings::fanSpeed, Settings.cloth());
         return List.of(
                 series(
                         BEER_BOTTLE,

@@ -4,7 +4,6 @@ package org.beveragethermal.measured;
 import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.degrees;
 import static org.beveragethermal.materials.units.Measures.fraction;
-import static org.beveragethermal.materials.units.Measures.joulesPerKelvin;
 import static org.beveragethermal.materials.units.Measures.kilograms;
 import static org.beveragethermal.materials.units.Measures.litres;
 import static org.beveragethermal.materials.units.Measures.litresPerMinute;
@@ -12,8 +11,6 @@ import static org.beveragethermal.materials.units.Measures.metres;
 import static org.beveragethermal.materials.units.Measures.metresPerSecond;
 import static org.beveragethermal.materials.units.Measures.millimetres;
 import static org.beveragethermal.materials.units.Measures.percent;
-import static org.beveragethermal.materials.units.Measures.wattsPerKelvin;
-import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKelvin;
 
 import java.time.Duration;
 import java.time.LocalTime;
@@ -21,14 +18,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.surroundings.Agitation;
 import org.beveragethermal.core.surroundings.Air;
 import org.beveragethermal.core.surroundings.BareIce;
 import org.beveragethermal.core.surroundings.Bucket;
-import org.beveragethermal.core.surroundings.DoorOpenings;
 import org.beveragethermal.core.surroundings.DrinkTint;
 import org.beveragethermal.core.surroundings.Footing;
 import org.beveragethermal.core.surroundings.GelPacks;
@@ -43,6 +38,7 @@ import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
 import org.beveragethermal.core.surroundings.WetWrap;
 import org.beveragethermal.core.uncertainty.Draw;
+import org.beveragethermal.core.uncertainty.UnstatedConditions;
 import org.beveragethermal.materials.air.MoistAir;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.FilledVessel;
@@ -53,9 +49,6 @@ final class Settings {
 
     /** Long enough for what levels off near its target; what takes longer counts as never. */
     private static final Duration LONGEST_IN_AIR = Duration.ofDays(2);
-
-    /** For so long doors are opened; later it is night. */
-    private static final Duration AWAKE = Duration.ofHours(12);
 
     /** Long enough for a wrap to dry or to freeze. */
     private static final Duration LONGEST_IN_WRAP = Duration.ofHours(6);
@@ -102,7 +95,8 @@ final class Settings {
                 Setting.Alternatives.NONE,
                 (draw, vessel, duration) -> {
                     Air still = Air.at(celsius(air.in(draw)));
-                    return Exposure.in(detail == Detail.AS_FIRST_DRAWN ? still : inUse(still, draw), duration);
+                    return Exposure.in(
+                            detail == Detail.AS_FIRST_DRAWN ? still : UnstatedConditions.room(still, draw), duration);
                 });
     }
 
@@ -114,12 +108,8 @@ final class Settings {
                 VesselModel.lumped(),
                 LONGEST_IN_AIR,
                 Setting.Alternatives.NONE,
-                (draw, vessel, duration) -> Exposure.in(inUse(Air.at(celsius(air.in(draw))), draw), duration));
-    }
-
-    private static Air inUse(Air still, Draw draw) {
-        return still.withSpeed(metresPerSecond(Conditions.in(draw, Conditions.DRAUGHT)))
-                .withRelativeHumidity(percent(Conditions.in(draw, Conditions.ROOM_HUMIDITY)));
+                (draw, vessel, duration) ->
+                        Exposure.in(UnstatedConditions.room(Air.at(celsius(air.in(draw))), draw), duration));
     }
 
     /** Shade in the open, with some wind and moist air. */
@@ -254,12 +244,12 @@ final class Settings {
     /** A refrigerator. */
     static Setting refrigerator(Detail detail) {
         return appliance(
-                Setting.Means.REFRIGERATOR, Given.drawnFrom(Conditions.REFRIGERATOR), Conditions::fanSpeed, detail);
+                Setting.Means.REFRIGERATOR, Given.drawnFrom(Conditions.REFRIGERATOR), Settings::fanSpeed, detail);
     }
 
     /** A freezer that may have a fan. */
     static Setting freezer(Given air, Detail detail) {
-        return appliance(Setting.Means.FREEZER, air, Conditions::fanSpeed, detail);
+        return appliance(Setting.Means.FREEZER, air, Settings::fanSpeed, detail);
     }
 
     /** A freezer of which it is said that its air is still. */
@@ -275,11 +265,15 @@ final class Settings {
                 VesselModel.lumped(),
                 LONGEST_IN_AIR,
                 Setting.Alternatives.NONE,
-                draw -> asFirstDrawn ? 1 : Conditions.in(draw, Conditions.NEIGHBOURS),
+                draw -> asFirstDrawn ? 1 : UnstatedConditions.convectionLeft(draw),
                 (draw, vessel, duration) -> Exposure.in(
                         asFirstDrawn
                                 ? Refrigerator.at(celsius(air.in(draw))).on(shelf(draw))
-                                : inUse(draw, air.in(draw), fan.applyAsDouble(draw)),
+                                : UnstatedConditions.appliance(
+                                        celsius(air.in(draw)),
+                                        metresPerSecond(fan.applyAsDouble(draw)),
+                                        Duration.ZERO,
+                                        draw),
                         duration));
     }
 
@@ -288,42 +282,9 @@ final class Settings {
         return Conditions.in(draw, Conditions.WHICH_SHELF) < 0.5 ? Footing.insulating() : Footing.open();
     }
 
-    /** A closed shelf, a grid, or a shelf that conducts, equally often. */
-    private static Footing anyShelf(Draw draw) {
-        double which = 3 * Conditions.in(draw, Conditions.WHICH_SHELF);
-        if (which < 1) {
-            return Footing.insulating();
-        }
-        return which < 2
-                ? Footing.open()
-                : Footing.contact(wattsPerSquareMetreKelvin(Conditions.in(draw, Conditions.SHELF_CONTACT)));
-    }
-
-    /** An appliance in use: with a fan or a cold plate, opened now and then, and warmed by what was put into it. */
-    private static Refrigerator inUse(Draw draw, double airC, double fanSpeed) {
-        double vessels = Conditions.in(draw, Conditions.WARM_VESSELS);
-        Refrigerator appliance = Refrigerator.at(celsius(airC))
-                .withFan(metresPerSecond(fanSpeed))
-                .on(anyShelf(draw))
-                .withDoorOpenings(door(draw))
-                .withLoad(
-                        joulesPerKelvin(1000 * Conditions.in(draw, Conditions.STORE_KJ_PER_K) / vessels),
-                        wattsPerKelvin(Conditions.in(draw, Conditions.COOLING_W_PER_K) / vessels));
-        return fanSpeed > 0
-                ? appliance
-                : appliance.withWalls(celsius(airC - Conditions.in(draw, Conditions.COLD_PLATE_K)));
-    }
-
-    private static DoorOpenings door(Draw draw) {
-        double everyS = 60 * Conditions.in(draw, Conditions.DOOR_EVERY_MIN);
-        List<Duration> times = DoubleStream.iterate(0, timeS -> timeS < AWAKE.toSeconds(), timeS -> timeS + everyS)
-                .mapToObj(timeS -> Duration.ofSeconds(Math.round(timeS)))
-                .toList();
-        return DoorOpenings.of(
-                celsius(Conditions.in(draw, Conditions.ROOM)),
-                fraction(Conditions.in(draw, Conditions.DOOR_SHARE)),
-                Duration.ofSeconds(Math.round(60 * Conditions.in(draw, Conditions.DOOR_RECOVERY_MIN))),
-                times);
+    /** Speed of the air in an appliance of which nothing is said [m/s]. */
+    static double fanSpeed(Draw draw) {
+        return UnstatedConditions.fan(draw).getValue().doubleValue();
     }
 
     /** A frozen gel pack laid on a vessel in a freezer, both as cold as the freezer's air. */

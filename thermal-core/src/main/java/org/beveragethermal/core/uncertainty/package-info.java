@@ -20,6 +20,16 @@
  * Interval band = runs.temperatureK(Duration.ofHours(1), 0.90);
  * }</pre>
  *
+ * <p>Where little is known of a room or an appliance but its temperature, {@link
+ * org.beveragethermal.core.uncertainty.UnstatedConditions} draws the rest: draught, fan, shelf, load, door, stirring.
+ *
+ * <pre>{@code
+ * Ensemble draws = Ensemble.of(400, 20260101L);
+ * PredictionEnsemble inUse = PredictionEnsemble.of(draws, UnstatedConditions.withLaws(), draw -> Lumped.of(bottle)
+ *         .with(NetworkSolver.standard().withMultipliers(draw.values()))
+ *         .expose(in(UnstatedConditions.appliance(celsius(5), Duration.ZERO, draw), Duration.ofHours(3))));
+ * }</pre>
+ *
  * <p>What predictions and other answers tell beside temperatures has intervals by the same draws: {@link
  * org.beveragethermal.core.uncertainty.PredictionEnsemble#spread} for any figure read off a prediction, {@link
  * org.beveragethermal.core.uncertainty.Spread#of} for answers of any kind; {@code AnswerEnsemble} of core.inversion for those that have

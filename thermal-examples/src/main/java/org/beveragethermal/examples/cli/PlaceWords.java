@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.surroundings.Agitation;
@@ -25,6 +27,8 @@ import org.beveragethermal.core.surroundings.Refrigerator;
 import org.beveragethermal.core.surroundings.RunningTap;
 import org.beveragethermal.core.surroundings.Surroundings;
 import org.beveragethermal.core.surroundings.WaterBath;
+import org.beveragethermal.core.uncertainty.Draw;
+import org.beveragethermal.core.uncertainty.UnstatedConditions;
 
 /** From words to a place where a vessel stands, and to a stay in it. */
 final class PlaceWords {
@@ -51,6 +55,24 @@ final class PlaceWords {
 
     private final Phrase phrase;
 
+    /** A place with the time for which something is in it. */
+    record Stay(PlaceWords place, Duration duration) {
+        /** As it is stated; of what is not, air is still and dry, and appliances keep their temperature. */
+        Exposure asStated() {
+            return exposure(place.surroundings(Optional.empty(), Duration.ZERO));
+        }
+
+        /** With what is not stated as it is drawn; it begins at a time since the start of the run. */
+        Exposure drawn(Draw draw, Duration from) {
+            return exposure(place.surroundings(Optional.of(draw), from));
+        }
+
+        private Exposure exposure(Surroundings surroundings) {
+            Exposure exposure = Exposure.in(surroundings, duration);
+            return place.phrase.flag("lying") ? exposure.lying() : exposure;
+        }
+    }
+
     private PlaceWords(Phrase phrase) {
         this.phrase = phrase;
     }
@@ -61,9 +83,13 @@ final class PlaceWords {
         return text.startsWith("water") || text.startsWith("ice-water") || text.startsWith("tap");
     }
 
+    boolean isAppliance() {
+        return phrase.head().equals("refrigerator") || phrase.head().equals("freezer");
+    }
+
     /** A place without a duration. */
     static Surroundings place(String where, String given) {
-        return read(where, given).surroundings();
+        return read(where, given).surroundings(Optional.empty(), Duration.ZERO);
     }
 
     /** The law that a log in such a place tells about. */
@@ -77,9 +103,7 @@ final class PlaceWords {
     }
 
     static Exposure exposure(String where, String given, Duration duration) {
-        PlaceWords words = read(where, given);
-        Exposure exposure = Exposure.in(words.surroundings(), duration);
-        return words.phrase.flag("lying") ? exposure.lying() : exposure;
+        return new Stay(read(where, given), duration).asStated();
     }
 
     /** The words of a stay that tell its place. */
@@ -92,14 +116,15 @@ final class PlaceWords {
     }
 
     /** A place with a duration behind "for". */
-    static Exposure stay(String where, String given) {
+    static Stay stay(String where, String given) {
         int at = placeEnds(given);
         if (at < 0) {
             throw Refusal.usage(
                     where, given, "a place and \"for\" with a duration, such as \"refrigerator 5C for 2h\"");
         }
-        return exposure(
-                where, given.substring(0, at), Quantities.duration(where, given.substring(at + " for ".length())));
+        return new Stay(
+                read(where, given.substring(0, at)),
+                Quantities.duration(where, given.substring(at + " for ".length())));
     }
 
     private static PlaceWords read(String where, String given) {
@@ -126,16 +151,13 @@ final class PlaceWords {
         return new PlaceWords(new Phrase(where, given, head, phrase.bare(), phrase.keyed()));
     }
 
-    private Surroundings surroundings() {
+    /** Its surroundings, with a draw of what is not stated, if there is one. */
+    private Surroundings surroundings(Optional<Draw> draw, Duration from) {
         try {
             return switch (phrase.head()) {
-                case "air" -> air();
-                case "refrigerator" ->
-                    phrase.key("fan")
-                            .map(speed ->
-                                    Refrigerator.at(temperature()).withFan(Quantities.speed(phrase.where(), speed)))
-                            .orElseGet(() -> Refrigerator.at(temperature()));
-                case "freezer" -> Freezer.at(temperature());
+                case "air" -> air(draw);
+                case "refrigerator" -> appliance(draw, from);
+                case "freezer" -> Freezer.of(appliance(draw, from));
                 case "water" ->
                     WaterBath.of(
                                     bucket(),
@@ -144,8 +166,8 @@ final class PlaceWords {
                                             .orElse(litres(6)),
                                     temperature(),
                                     room())
-                            .with(agitation());
-                case "ice-water" -> iceWater();
+                            .with(agitation(draw));
+                case "ice-water" -> iceWater(draw);
                 default ->
                     RunningTap.at(
                             temperature(),
@@ -163,20 +185,35 @@ final class PlaceWords {
         }
     }
 
-    private Air air() {
+    private Air air(Optional<Draw> draw) {
         Air air = Air.at(temperature());
-        Optional<String> moving = phrase.key("moving");
-        Optional<String> humidity = phrase.key("humidity");
+        Optional<Quantity<Speed>> moving = phrase.key("moving")
+                .map(speed -> Quantities.speed(phrase.where(), speed))
+                .or(() -> draw.map(UnstatedConditions::draught));
+        Optional<Quantity<Dimensionless>> humidity = phrase.key("humidity")
+                .map(percent -> Quantities.percent(phrase.where(), percent))
+                .or(() -> draw.map(UnstatedConditions::roomHumidity));
         if (moving.isPresent()) {
-            air = air.withSpeed(Quantities.speed(phrase.where(), moving.get()));
+            air = air.withSpeed(moving.get());
         }
         if (humidity.isPresent()) {
-            air = air.withRelativeHumidity(Quantities.percent(phrase.where(), humidity.get()));
+            air = air.withRelativeHumidity(humidity.get());
         }
         return air;
     }
 
-    private IceWaterBath iceWater() {
+    private Refrigerator appliance(Optional<Draw> draw, Duration from) {
+        Optional<Quantity<Speed>> fan = phrase.key("fan")
+                .map(speed -> Quantities.speed(phrase.where(), speed))
+                .or(() -> draw.map(UnstatedConditions::fan));
+        if (draw.isPresent()) {
+            return UnstatedConditions.appliance(temperature(), fan.orElseThrow(), from, draw.get());
+        }
+        Refrigerator still = Refrigerator.at(temperature());
+        return fan.map(still::withFan).orElse(still);
+    }
+
+    private IceWaterBath iceWater(Optional<Draw> draw) {
         return IceWaterBath.in(bucket(), room())
                 .ice(
                         phrase.key("ice")
@@ -191,13 +228,14 @@ final class PlaceWords {
                                 .map(mass -> Quantities.mass(phrase.where(), mass))
                                 .orElse(kilograms(3)),
                         celsius(15))
-                .agitation(agitation())
+                .agitation(agitation(draw))
                 .build();
     }
 
-    private Agitation agitation() {
+    private Agitation agitation(Optional<Draw> draw) {
         return phrase.key("stirred")
                 .map(speed -> Agitation.stirred(Quantities.speed(phrase.where(), speed)))
+                .or(() -> draw.map(UnstatedConditions::stirring))
                 .orElse(Agitation.STILL);
     }
 

@@ -9,13 +9,9 @@ import java.util.Optional;
 import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
-import org.beveragethermal.core.prediction.Prediction;
-import org.beveragethermal.core.prediction.TimeToTemperature;
 import org.beveragethermal.core.solver.NetworkSolver;
 import org.beveragethermal.core.uncertainty.Ensemble;
 import org.beveragethermal.core.uncertainty.Interval;
-import org.beveragethermal.core.uncertainty.LawScatter;
-import org.beveragethermal.core.uncertainty.PredictionEnsemble;
 import org.beveragethermal.core.uncertainty.TimeSpread;
 import org.beveragethermal.materials.vessel.FilledVessel;
 import org.jspecify.annotations.Nullable;
@@ -27,11 +23,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "predict",
         description =
-                "What the temperature of one vessel does in one place after another; status 1 if --until is never reached, if the"
-                        + " drink begins to freeze or if its closed vessel may burst. A place is: "
+                "What the temperature of one vessel does in one place after another, as the middle of draws of what is not known,"
+                        + " with an interval of 90 %%; status 1 if --until is never reached, if the drink begins to freeze or if its"
+                        + " closed vessel may burst. A place is: "
                         + PlaceWords.ALLOWED)
 final class PredictCommand implements Question {
-    private static final double PROBABILITY = 0.90;
     private static final int ROWS = 12;
     private static final int MOST_ROWS = 2000;
     private static final double SECONDS_PER_MINUTE = 60;
@@ -67,6 +63,13 @@ final class PredictCommand implements Question {
     @Option(names = "--draws", paramLabel = "N", description = "runs for the intervals, 20 to 10000; 100 if not given")
     String draws = "100";
 
+    @Option(
+            names = "--as-stated",
+            description =
+                    "take what is not stated as still and dry air, appliances that nothing warms and baths at rest; the"
+                            + " intervals are then those of the laws alone")
+    boolean asStated;
+
     @Override
     public OutputOptions output() {
         return output;
@@ -81,31 +84,34 @@ final class PredictCommand implements Question {
                 Optional.ofNullable(until).map(text -> Quantities.temperature("--until", text));
         List<Duration> times = times(route);
         int count = Question.whole("--draws", draws, 20, 10_000);
-        Prediction best = route.run(filled, NetworkSolver.standard().withMonitor(session.watching("predict")));
-        PredictionEnsemble runs = PredictionEnsemble.of(
-                Ensemble.of(count, SEED).withMonitor(session.watching("predict, draws for the intervals")),
-                LawScatter.all(),
-                draw -> route.run(filled, NetworkSolver.standard().withMultipliers(draw.values())));
+        Outlook outlook = outlook(session, route, filled, count);
         List<Answer.Table> tables = new ArrayList<>();
-        tables.add(course(scale, route, times, best, runs));
-        String headline = atEnd(scale, best, runs);
+        tables.add(course(scale, route, times, outlook));
+        String headline = atEnd(scale, outlook);
         ExitStatus status = ExitStatus.DONE;
         if (target.isPresent()) {
-            boolean reached = !(best.timeTo(target.get()) instanceof TimeToTemperature.NeverReached);
-            status = reached ? ExitStatus.DONE : ExitStatus.NO;
-            TimeSpread spread = runs.timeTo(target.get(), PROBABILITY);
-            headline = when(scale, target.get(), best, spread) + " " + headline;
-            tables.add(passing(scale, target.get(), best, spread));
+            Outlook.Passing passing = outlook.passing(target.get());
+            status = passing.after().isPresent() ? ExitStatus.DONE : ExitStatus.NO;
+            headline = when(scale, target.get(), passing) + " " + headline;
+            tables.add(passing(scale, target.get(), passing));
         }
-        Harm harm = Harm.of(best, filled);
+        Harm harm = Harm.of(outlook, filled);
         List<String> notes = new ArrayList<>(harm.cautions());
-        notes.addAll(notes(best, count));
+        notes.addAll(notes(outlook, count));
         if (!harm.isNone()) {
             status = ExitStatus.NO;
             headline = harm.sentence() + " " + headline;
             tables.add(harm.table());
         }
         return new Answer("predict", status, headline, tables, notes);
+    }
+
+    private Outlook outlook(Session session, Route route, FilledVessel filled, int count) {
+        Ensemble ensemble = Ensemble.of(count, SEED).withMonitor(session.watching("predict, draws"));
+        return asStated
+                ? Outlook.asStated(
+                        route, filled, NetworkSolver.standard().withMonitor(session.watching("predict")), ensemble)
+                : Outlook.drawn(route, filled, ensemble);
     }
 
     private List<Duration> times(Route route) {
@@ -124,14 +130,13 @@ final class PredictCommand implements Question {
         return List.copyOf(times);
     }
 
-    private Answer.Table course(
-            Scale scale, Route route, List<Duration> times, Prediction best, PredictionEnsemble runs) {
+    private static Answer.Table course(Scale scale, Route route, List<Duration> times, Outlook outlook) {
         List<List<Answer.Cell>> rows = new ArrayList<>();
         for (Duration at : times) {
-            Interval interval = runs.temperatureK(at, PROBABILITY);
+            Interval interval = outlook.interval(at);
             rows.add(List.of(
                     minutes(at),
-                    scale.cell(best.meanTemperatureK(seconds(at))),
+                    scale.cell(outlook.temperatureK(at)),
                     scale.cell(interval.low()),
                     scale.cell(interval.high()),
                     Answer.Cell.of(route.until(at))));
@@ -147,46 +152,34 @@ final class PredictCommand implements Question {
                 rows);
     }
 
-    private static String atEnd(Scale scale, Prediction best, PredictionEnsemble runs) {
-        Interval interval = runs.temperatureK(best.end(), PROBABILITY);
+    private static String atEnd(Scale scale, Outlook outlook) {
+        Interval interval = outlook.interval(outlook.end());
         return String.format(
                 Locale.ROOT,
                 "At the end, after %s, the drink has %s (90 %%: %s to %s).",
-                words(best.end()),
-                scale.text(best.meanTemperatureK(seconds(best.end()))),
+                words(outlook.end()),
+                scale.text(outlook.temperatureK(outlook.end())),
                 scale.text(interval.low()),
                 scale.text(interval.high()));
     }
 
-    private static String when(Scale scale, Quantity<Temperature> target, Prediction best, TimeSpread spread) {
+    private static String when(Scale scale, Quantity<Temperature> target, Outlook.Passing passing) {
         String goal = scale.text(Quantities.kelvins(target));
-        TimeToTemperature time = best.timeTo(target);
-        if (time instanceof TimeToTemperature.Reached reached) {
-            return goal + " is reached after " + words(reached.after()) + ".";
+        TimeSpread spread = passing.spread();
+        if (passing.after().isEmpty()) {
+            return goal + " is never reached in that time"
+                    + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
         }
-        if (time instanceof TimeToTemperature.ReachedThenLost lost) {
-            return goal + " is reached after " + words(lost.after()) + " and lost again.";
-        }
-        return goal + " is never reached in that time"
-                + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
+        String ends = spread.earliest()
+                .map(earliest -> " (90 %: " + words(earliest) + " to "
+                        + spread.latest().map(PredictCommand::words).orElse("never") + ")")
+                .orElse("");
+        return goal + " is reached after " + words(passing.after().get()) + ends
+                + (passing.lost() ? " and lost again." : ".");
     }
 
-    private static String kind(TimeToTemperature time) {
-        if (time instanceof TimeToTemperature.Reached) {
-            return "reached";
-        }
-        return time instanceof TimeToTemperature.ReachedThenLost ? "reached, then lost" : "never";
-    }
-
-    private static Optional<Duration> reachedAfter(TimeToTemperature time) {
-        if (time instanceof TimeToTemperature.Reached reached) {
-            return Optional.of(reached.after());
-        }
-        return time instanceof TimeToTemperature.ReachedThenLost lost ? Optional.of(lost.after()) : Optional.empty();
-    }
-
-    private static Answer.Table passing(Scale scale, Quantity<Temperature> target, Prediction best, TimeSpread spread) {
-        TimeToTemperature time = best.timeTo(target);
+    private static Answer.Table passing(Scale scale, Quantity<Temperature> target, Outlook.Passing passing) {
+        TimeSpread spread = passing.spread();
         return new Answer.Table(
                 "When the temperature is reached, with an interval of 90 % over the draws",
                 List.of(
@@ -198,22 +191,29 @@ final class PredictCommand implements Question {
                         new Answer.Column("never in", "% of draws")),
                 List.of(List.of(
                         scale.cell(Quantities.kelvins(target)),
-                        Answer.Cell.of(kind(time)),
-                        reachedAfter(time).map(PredictCommand::minutes).orElse(Answer.Cell.none()),
+                        Answer.Cell.of(passing.kind()),
+                        passing.after().map(PredictCommand::minutes).orElse(Answer.Cell.none()),
                         spread.earliest().map(PredictCommand::minutes).orElse(Answer.Cell.none()),
                         spread.latest().map(PredictCommand::minutes).orElse(Answer.Cell.none()),
                         Answer.Cell.of(100 * spread.neverPart(), 0))));
     }
 
-    private List<String> notes(Prediction best, int count) {
-        List<String> notes = new ArrayList<>(best.notes());
+    private List<String> notes(Outlook outlook, int count) {
+        List<String> notes = new ArrayList<>(outlook.notes());
         if (through.stream().anyMatch(PlaceWords::isBath)) {
             notes.add(PlaceWords.USUAL_BATH);
         }
-        notes.add("The intervals are those of " + count
-                + " draws of the laws' published or judged scatter; what you state, such as"
-                + " temperatures and volumes, is taken as exact. Such intervals are too narrow in practice:"
-                + " of runs that others have measured some two thirds lay inside.");
+        notes.add(
+                asStated
+                        ? "The intervals are those of " + count
+                                + " draws of the laws' published or judged scatter; all else is taken as stated, and what is"
+                                + " not stated as still, dry and undisturbed. Such intervals are too narrow in practice: of"
+                                + " runs in air that others have measured about half lay inside."
+                        : "Answers are the middle, and intervals the ends, of " + count
+                                + " draws of the laws' scatter and of what you do not state: draught and humidity of a room, fan,"
+                                + " cold plate, shelf, load and door of an appliance, stirring of a bath. What you state is taken"
+                                + " as exact. Intervals may still be too narrow: of runs in air that others have measured two"
+                                + " thirds lay inside.");
         return notes;
     }
 

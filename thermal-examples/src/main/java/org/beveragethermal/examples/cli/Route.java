@@ -11,6 +11,7 @@ import org.beveragethermal.core.scene.Exposure;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.VesselModel;
 import org.beveragethermal.core.solver.NetworkSolver;
+import org.beveragethermal.core.uncertainty.Draw;
 import org.beveragethermal.materials.vessel.FilledVessel;
 
 /**
@@ -21,7 +22,7 @@ import org.beveragethermal.materials.vessel.FilledVessel;
  * @param names names of the places, all different
  * @param stays the same stays, read
  */
-record Route(String where, List<String> given, List<String> names, List<Exposure> stays) {
+record Route(String where, List<String> given, List<String> names, List<PlaceWords.Stay> stays) {
     private static final String VESSEL = "vessel";
     private static final int MOST_STAYS = 50;
     private static final Duration LONGEST = Duration.ofDays(60);
@@ -30,7 +31,7 @@ record Route(String where, List<String> given, List<String> names, List<Exposure
         if (given.size() > MOST_STAYS) {
             throw Refusal.usage(where, given.size() + " times", "at most " + MOST_STAYS);
         }
-        List<Exposure> stays =
+        List<PlaceWords.Stay> stays =
                 given.stream().map(text -> PlaceWords.stay(where, text)).toList();
         Route route = new Route(where, given, names(given), stays);
         if (route.duration().compareTo(LONGEST) > 0) {
@@ -52,14 +53,19 @@ record Route(String where, List<String> given, List<String> names, List<Exposure
     }
 
     Duration duration() {
-        return stays.stream().map(Exposure::duration).reduce(Duration.ZERO, Duration::plus);
+        return stays.stream().map(PlaceWords.Stay::duration).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** Whether every place is a refrigerator or a freezer. */
+    boolean isInAppliances() {
+        return stays.stream().allMatch(stay -> stay.place().isAppliance());
     }
 
     /** Times at which the vessel leaves its places, in order. */
     List<Duration> ends() {
         List<Duration> ends = new ArrayList<>();
         Duration moved = Duration.ZERO;
-        for (Exposure stay : stays) {
+        for (PlaceWords.Stay stay : stays) {
             moved = moved.plus(stay.duration());
             ends.add(moved);
         }
@@ -77,11 +83,26 @@ record Route(String where, List<String> given, List<String> names, List<Exposure
         return "";
     }
 
-    Prediction run(FilledVessel filled, NetworkSolver solver) {
+    /** What is not stated is still, dry and left alone. */
+    Prediction asStated(FilledVessel filled, NetworkSolver solver) {
+        return run(filled, stays.stream().map(PlaceWords.Stay::asStated).toList(), solver);
+    }
+
+    /** What is not stated is as it is drawn. */
+    Prediction drawn(FilledVessel filled, Draw draw, NetworkSolver solver) {
+        List<Duration> ends = ends();
+        List<Exposure> drawn = new ArrayList<>();
+        for (int i = 0; i < stays.size(); i++) {
+            drawn.add(stays.get(i).drawn(draw, i == 0 ? Duration.ZERO : ends.get(i - 1)));
+        }
+        return run(filled, drawn, solver);
+    }
+
+    private Prediction run(FilledVessel filled, List<Exposure> exposures, NetworkSolver solver) {
         try {
             Scene.Builder scene = Scene.builder();
-            for (int i = 0; i < stays.size(); i++) {
-                scene.gear(names.get(i), stays.get(i).surroundings());
+            for (int i = 0; i < exposures.size(); i++) {
+                scene.gear(names.get(i), exposures.get(i).surroundings());
             }
             List<Duration> ends = ends();
             scene.vessel(
@@ -89,9 +110,10 @@ record Route(String where, List<String> given, List<String> names, List<Exposure
                     filled,
                     names.get(0),
                     VesselModel.lumped(),
-                    stays.get(0).placement());
-            for (int i = 1; i < stays.size(); i++) {
-                scene.move(VESSEL, ends.get(i - 1), names.get(i), stays.get(i).placement());
+                    exposures.get(0).placement());
+            for (int i = 1; i < exposures.size(); i++) {
+                scene.move(
+                        VESSEL, ends.get(i - 1), names.get(i), exposures.get(i).placement());
             }
             return scene.build().predict(duration(), solver).vessel(VESSEL);
         } catch (IllegalArgumentException e) {

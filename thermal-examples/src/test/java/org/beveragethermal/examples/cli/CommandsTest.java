@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -56,7 +57,8 @@ class CommandsTest {
     /** The command says what the same question in code says, with an interval about it. */
     @Test
     void predictionIsThatOfTheLibrary() throws IOException {
-        CommandLineRun run = CommandLineRun.predict("--through", COLD, "--through", "air 24 °C for 30 min", "--json");
+        CommandLineRun run =
+                CommandLineRun.predict("--through", COLD, "--through", "air 24 °C for 30 min", "--as-stated", "--json");
         assertThat(run.status()).isEqualTo(ExitStatus.DONE);
         assertThat(run.err()).isEmpty();
         JsonNode rows = new ObjectMapper().readTree(run.out()).at("/tables/0/rows");
@@ -73,6 +75,40 @@ class CommandsTest {
                     .isBetween(row.get("low").asDouble() - 0.2, row.get("high").asDouble() + 0.2);
         }
         assertThat(before).isEqualTo(150);
+    }
+
+    /**
+     * What nobody stated makes the interval wider, on both sides of a run without it; each thing that is stated makes it narrower again.
+     * The order is that of what is known, no figure of ours.
+     */
+    @Test
+    void whatIsNotStatedIsInTheInterval() throws IOException {
+        double[] asStated = atEnd("--through", COLD, "--as-stated");
+        double[] drawn = atEnd("--through", COLD);
+        assertThat(drawn[1]).isLessThan(asStated[1] - 0.3);
+        assertThat(drawn[2]).isGreaterThan(asStated[2] + 0.3);
+        assertThat(drawn[0]).isBetween(drawn[1], drawn[2]);
+        double[] fan = atEnd("--through", "refrigerator 5C fan 1m/s for 2h");
+        assertThat(fan[0]).isLessThan(drawn[0] - 0.5);
+        double[] bath = atEnd("--through", "ice-water for 20min");
+        double[] still = atEnd("--through", "ice-water stirred 0m/s for 20min");
+        assertThat(bath[1]).isLessThan(still[1] - 1);
+        assertThat(bath[2] - bath[1]).isGreaterThan(2 * (still[2] - still[1]));
+        double[] dry = atEnd("--through", "air 24C moving 0m/s humidity 0% for 1h");
+        assertThat(dry).containsExactly(atEnd("--through", "air 24C for 1h", "--as-stated"));
+    }
+
+    /** Temperature and both ends of the interval in the last row [°C]. */
+    private static double[] atEnd(String... arguments) throws IOException {
+        List<String> all = new ArrayList<>(List.of(arguments));
+        all.add("--json");
+        CommandLineRun run = CommandLineRun.predict(all.toArray(String[]::new));
+        assertThat(run.err()).isEmpty();
+        JsonNode rows = new ObjectMapper().readTree(run.out()).at("/tables/0/rows");
+        JsonNode last = rows.get(rows.size() - 1);
+        return Stream.of("temperature", "low", "high")
+                .mapToDouble(name -> last.get(name).asDouble())
+                .toArray();
     }
 
     @Test
@@ -149,6 +185,11 @@ class CommandsTest {
         assertThat(wrong.at("/name").asText()).isEqualTo("What goes wrong");
         assertThat(wrong.at("/rows/0/after").asDouble())
                 .isGreaterThan(wrong.at("/rows/1/after").asDouble());
+        for (JsonNode row : wrong.get("rows")) {
+            assertThat(row.get("earliest").asDouble())
+                    .isBetween(60.0, row.get("after").asDouble());
+            assertThat(row.get("in").asDouble()).isEqualTo(100);
+        }
         assertThat(run.out()).contains("DANGER: ", "Local codes and licensed practice");
         assertThat(CommandLineRun.predict("--through", "freezer -18C for 20min").status())
                 .isEqualTo(ExitStatus.DONE);
