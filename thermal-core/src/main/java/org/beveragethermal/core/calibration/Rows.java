@@ -27,7 +27,8 @@ final class Rows {
     final int readings;
 
     private final Function<Rows, double[][]> later;
-    private double @Nullable [][] slopes;
+    /** Those of a solution may be asked for first by several threads at once. */
+    private volatile double @Nullable [][] slopes;
 
     Rows(List<Predicted> predicted, int readings, int priors, Function<Rows, double[][]> slopes) {
         this.readings = readings;

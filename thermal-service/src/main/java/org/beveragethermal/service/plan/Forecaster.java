@@ -126,8 +126,11 @@ final class Forecaster {
                     watch(leg, course);
                 }
                 endsK[i] = course.applyAsDouble(stretch * (leg.toS() - leg.fromS()));
-                if (site.isIceBath(leg.where())) {
-                    iceKg += Math.max(0, heatCapacity(task.order().bottle(), here) * (here - endsK[i]))
+                // A bottle that comes out warmer melts nothing, and may have been too cold for its heat capacity to be
+                // known.
+                if (site.isIceBath(leg.where()) && here > endsK[i]) {
+                    iceKg += heatCapacity(task.order().bottle(), here)
+                            * (here - endsK[i])
                             / Ice.latentHeatOfFusion().value();
                 }
                 here = endsK[i];
