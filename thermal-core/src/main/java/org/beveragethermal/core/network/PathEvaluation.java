@@ -288,12 +288,12 @@ public final class PathEvaluation {
         surfaceAccuracyK = accuracyK;
     }
 
-    /** What a junction remembers from its evaluation before, made at its first. */
     /** Forgets what earlier evaluations found, so that the next one depends on its inputs alone. */
     public void forget() {
         surface = null;
     }
 
+    /** What a junction remembers from its evaluation before, made at its first. */
     SurfaceMemory surfaceOf(JunctionPath path, int links) {
         SurfaceMemory known = surface;
         if (known == null || !known.belongsTo(path)) {
