@@ -62,8 +62,8 @@ final class DescriptionsTest {
 
     @Test
     void functionTimesAFactor() {
-        TimeFunction function =
-                TimeFunction.linear(new double[] {10, 20, 40}, new double[] {1, 3, -1}).times(-4);
+        TimeFunction function = TimeFunction.linear(new double[] {10, 20, 40}, new double[] {1, 3, -1})
+                .times(-4);
         assertThat(function.at(15)).isEqualTo(-8);
         assertThat(function.rate(15)).isCloseTo(-0.8, within(1e-14));
         assertThat(function.knots()).containsExactly(10, 20, 40);
