@@ -37,7 +37,7 @@ final class LinearNetworksTest {
     }
 
     /** A network and what circuit theory says of it: C dT/dt = −K T + b. */
-    private record Circuit(Network network, RealMatrix conductances, RealVector fromOutside, double[] capacities) {}
+    private record Circuit(Network network, RealMatrix conductances, RealVector fromOutside, RealVector capacities) {}
 
     private static List<int[]> pairs(Joined joined, int n, SplittableRandom random) {
         List<int[]> pairs = new ArrayList<>();
@@ -45,7 +45,7 @@ final class LinearNetworksTest {
             for (int j = i + 1; j < n; j++) {
                 boolean linked = switch (joined) {
                     case CHAIN, CHAIN_BACKWARDS -> j == i + 1;
-                    case EVERY_SECOND -> j == i + 2 || j == i + 1 && i == 0;
+                    case EVERY_SECOND -> j == i + 2 || (j == i + 1 && i == 0);
                     case STAR -> i == 0;
                     case SCATTERED -> random.nextInt(n) < 2;
                     case ALL -> true;
@@ -107,7 +107,7 @@ final class LinearNetworksTest {
                 .scaledBy("bath"));
         k.addToEntry(0, 0, 2.5 * scaled);
         b.addToEntry(0, 2.5 * scaled * bathK);
-        return new Circuit(Network.of(nodes, paths), k, b, capacities);
+        return new Circuit(Network.of(nodes, paths), k, b, new ArrayRealVector(capacities));
     }
 
     @ParameterizedTest
@@ -130,7 +130,7 @@ final class LinearNetworksTest {
             double[] state = prepared.initialState();
             double[] kelvin = new double[n];
             for (int i = 0; i < n; i++) {
-                kelvin[i] = ZERO + state[i] / circuit.capacities()[i];
+                kelvin[i] = ZERO + state[i] / circuit.capacities().getEntry(i);
             }
             RealVector watts =
                     circuit.fromOutside().subtract(circuit.conductances().operate(new ArrayRealVector(kelvin)));
@@ -150,7 +150,10 @@ final class LinearNetworksTest {
             for (int i = 0; i < n; i++) {
                 for (int j = 0; j < n; j++) {
                     assertThat(jacobian[i][j])
-                            .isCloseTo(-circuit.conductances().getEntry(i, j) / circuit.capacities()[j], within(1e-12));
+                            .isCloseTo(
+                                    -circuit.conductances().getEntry(i, j)
+                                            / circuit.capacities().getEntry(j),
+                                    within(1e-12));
                 }
             }
             double[] flat = new double[n * n + 1];
@@ -185,7 +188,7 @@ final class LinearNetworksTest {
                 new LUDecomposition(circuit.conductances()).getSolver().solve(circuit.fromOutside());
         double[] state = new double[n];
         for (int i = 0; i < n; i++) {
-            state[i] = circuit.capacities()[i] * (rest.getEntry(i) - ZERO);
+            state[i] = circuit.capacities().getEntry(i) * (rest.getEntry(i) - ZERO);
         }
         double[] rates = new double[n];
         assertThat(workspace.evaluateRates(0, state, false, rates)).isEqualTo(-1);

@@ -27,7 +27,24 @@ final class UnfitPartsTest {
         };
     }
 
-    private record Said(List<End> ends, double[] flows, double[] byTemperature, double[] byTime) implements Path {
+    private static final class Said implements Path {
+        private final List<End> ends;
+        private final double[] flows;
+        private final double[] byTemperature;
+        private final double[] byTime;
+
+        Said(List<End> ends, double[] flows, double[] byTemperature, double[] byTime) {
+            this.ends = ends;
+            this.flows = flows;
+            this.byTemperature = byTemperature;
+            this.byTime = byTime;
+        }
+
+        @Override
+        public List<End> ends() {
+            return ends;
+        }
+
         @Override
         public String name() {
             return "said";
