@@ -43,6 +43,114 @@ final class DescriptionsTest {
         assertThat(function.knots()).isEmpty();
     }
 
+    /** A clock that starts 10 s later shows 5 s when the other shows 15 s. */
+    @Test
+    void functionOnAClockThatStartsLater() {
+        TimeFunction function = TimeFunction.linear(new double[] {10, 20, 40}, new double[] {1, 3, -1});
+        TimeFunction later = function.startingAt(10);
+        assertThat(later.at(5)).isEqualTo(2);
+        assertThat(later.at(10)).isEqualTo(3);
+        assertThat(later.rate(5)).isCloseTo(0.2, within(1e-15));
+        assertThat(later.rate(15)).isCloseTo(-0.2, within(1e-15));
+        assertThat(later.knots()).containsExactly(0, 10, 30);
+        TimeFunction constant = TimeFunction.constant(7);
+        assertThat(constant.startingAt(99)).isEqualTo(constant);
+        assertThat(constant.at(3)).isEqualTo(7);
+        assertThat(constant.rate(3)).isZero();
+        assertThat(constant.knots()).isEmpty();
+    }
+
+    @Test
+    void functionTimesAFactor() {
+        TimeFunction function = TimeFunction.linear(new double[] {10, 20, 40}, new double[] {1, 3, -1})
+                .times(-4);
+        assertThat(function.at(15)).isEqualTo(-8);
+        assertThat(function.rate(15)).isCloseTo(-0.8, within(1e-14));
+        assertThat(function.knots()).containsExactly(10, 20, 40);
+    }
+
+    /** Twice the area carries twice the heat, with twice the slopes. */
+    @Test
+    void lawOverAnotherArea() {
+        HeatFlow flow = new HeatFlow();
+        HeatLaw.conductance(3).times(2.5).evaluate(300, 290, flow);
+        assertThat(flow.watts).isEqualTo(75);
+        assertThat(flow.perFromKelvin).isEqualTo(7.5);
+        assertThat(flow.perToKelvin).isEqualTo(-7.5);
+        assertThat(HeatLaw.conductance(3).times(2.5)).isEqualTo(HeatLaw.conductance(7.5));
+        HeatLaw square = (from, to, out) -> {
+            out.watts = from * from - to * to;
+            out.perFromKelvin = 2 * from;
+            out.perToKelvin = -2 * to;
+        };
+        square.times(4).evaluate(3, 2, flow);
+        assertThat(flow.watts).isEqualTo(20);
+        assertThat(flow.perFromKelvin).isEqualTo(24);
+        assertThat(flow.perToKelvin).isEqualTo(-16);
+        square.times(0).evaluate(3, 2, flow);
+        assertThat(flow.watts).isZero();
+    }
+
+    @Test
+    void givenHeatNamesTheNodeWhoseAmountWeighsItOnce() {
+        Store oneAmount = new Store() {
+            @Override
+            public int amountCount() {
+                return 1;
+            }
+
+            @Override
+            public void evaluate(double enthalpyJ, double[] amounts, int offset, StoreState out) {
+                out.temperatureK = 280;
+                out.kelvinPerJoule = 1;
+            }
+
+            @Override
+            public double enthalpyJ(double temperatureK, double... amounts) {
+                return 0;
+            }
+        };
+        SmoothFunction square = new SmoothFunction() {
+            @Override
+            public double at(double x) {
+                return x * x;
+            }
+
+            @Override
+            public double slope(double x) {
+                return 2 * x;
+            }
+        };
+        Node ice = Node.of("ice", oneAmount, 280, 3);
+        Node drink = Node.sensible("drink", 100, 300);
+        Boundary sun = Boundary.constant("sun", 300);
+        TimeFunction watts = TimeFunction.constant(5);
+        AmountWeight weight = new AmountWeight(ice, 0, square);
+        GivenHeat from = GivenHeat.of("from", ice, drink, "sun", watts).weightedBy(weight);
+        GivenHeat into = GivenHeat.of("into", sun, ice, "sun", watts).weightedBy(weight);
+        GivenHeat beside = GivenHeat.of("beside", sun, drink, "sun", watts).weightedBy(weight);
+        assertThat(from.ends()).containsExactly(ice, drink);
+        assertThat(into.ends()).containsExactly(sun, ice);
+        assertThat(beside.ends()).containsExactly(sun, drink, ice);
+        assertThat(beside.scaledBy("k").ends()).containsExactly(sun, drink, ice);
+        for (GivenHeat path : List.of(from, into, beside)) {
+            PathEvaluation e = new PathEvaluation(path);
+            e.evaluate(path, 0, new double[path.ends().size()], 3);
+            assertThat(e.flowOf(0)).isEqualTo(45);
+            assertThat(e.derivativeOf(0, path.ends().size())).isEqualTo(30);
+        }
+    }
+
+    @Test
+    void workingMemoryIsHandedOutAgain() {
+        Node body = Node.sensible("body", 100, 300);
+        PathEvaluation e = new PathEvaluation(
+                DirectPath.of("film", body, Boundary.constant("air", 280), "convection", HeatLaw.conductance(1)));
+        double[] memory = e.workspace(double[].class, () -> new double[3]);
+        assertThat(e.workspace(double[].class, () -> new double[4])).isSameAs(memory);
+        assertThat(e.workspace(int[].class, () -> new int[5])).hasSize(5);
+    }
+
     @Test
     void arraysAreCopiedInAndOut() {
         double[] times = {0, 1};

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatNoException;
 
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.beveragethermal.core.network.Account.Entry;
 import org.beveragethermal.core.network.JunctionPath.Link;
@@ -93,6 +94,7 @@ final class NetworkRefusalsTest {
     @ValueSource(doubles = {-1e-9, Double.NaN, Double.POSITIVE_INFINITY})
     void amountThatIsNone(double amount) {
         refused(() -> Node.of("ice", ONE_AMOUNT, 273.15, amount), "amount " + amount);
+        assertThat(Node.of("ice", ONE_AMOUNT, 273.15, 0).amounts()).containsExactly(0);
     }
 
     @Test
@@ -115,7 +117,7 @@ final class NetworkRefusalsTest {
             }
         };
         assertThatNoException().isThrownBy(() -> new AmountWeight(ice, 0, identity));
-        refused(() -> new AmountWeight(ice, 1, identity), "amount 1 of node ice");
+        refused(() -> new AmountWeight(ice, 1, identity), "amount 1 of node ice: expected 0 to 0");
         refused(() -> new AmountWeight(ice, -1, identity), "amount -1 of node ice");
         refused(() -> new AmountWeight(body, 0, identity), "amount 0 of node body");
     }
@@ -124,12 +126,21 @@ final class NetworkRefusalsTest {
     @ValueSource(doubles = {-1e-9, Double.NaN, Double.POSITIVE_INFINITY})
     void conductanceThatIsNone(double wattsPerKelvin) {
         refused(() -> HeatLaw.conductance(wattsPerKelvin), "conductance " + wattsPerKelvin + " W/K");
+        refused(() -> LAW.times(wattsPerKelvin), "factor " + wattsPerKelvin);
     }
 
     @Test
     void junctionOfFewerThanTwoLinks() {
         refused(() -> JunctionPath.of("surface", List.of()), "junction surface with 0 links");
         refused(() -> JunctionPath.of("surface", Link.of(body, "conduction", LAW)), "junction surface with 1 links");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1e-9, Double.NaN})
+    void accuracyOfSurfacesThatIsNone(double accuracyK) {
+        PreparedNetwork prepared = Network.of(List.of(body), List.of()).prepare();
+        refused(() -> prepared.newWorkspace(Map.of(), accuracyK), "accuracy of surfaces " + accuracyK + " K");
+        assertThatNoException().isThrownBy(() -> prepared.newWorkspace(Map.of(), Double.MIN_VALUE));
     }
 
     @Test
@@ -166,11 +177,13 @@ final class NetworkRefusalsTest {
 
     @Test
     void accountsThatDoNotFitTheirEnds() {
-        assertAccountRefused(Account.heat("x", 0, 2), "end 2");
+        assertAccountRefused(Account.heat("x", 0, 2), "end 2, expected 0 to 1");
         assertAccountRefused(Account.heat("x", -1, 1), "end -1");
         assertAccountRefused(Account.amount("x", 0, 0, 1, 0), "amount 0 of node body");
         assertAccountRefused(Account.change("x", 1, 1), "amount 1 of node ice");
         assertAccountRefused(Account.change("x", 1, -2), "amount -2 of node ice");
+        Path atTheAir = new StatedPath(List.of(air), List.of(Account.change("x", 0, -2)));
+        refused(() -> Network.of(List.of(body), List.of(atTheAir)), "amount -2 of boundary air");
         assertThatNoException()
                 .isThrownBy(() -> Network.of(
                         List.of(body, ice),
@@ -256,6 +269,7 @@ final class NetworkRefusalsTest {
     @ValueSource(doubles = {Double.NaN, Double.NEGATIVE_INFINITY})
     void timeFunctionsThatAreNotFinite(double value) {
         refused(() -> TimeFunction.constant(value), "value " + value);
+        refused(() -> TimeFunction.constant(3).times(value), "value " + value);
         refused(() -> TimeFunction.smooth(t -> value).at(3), "value " + value);
         refused(() -> TimeFunction.linear(new double[] {0, 1}, new double[] {280, value}), "point 1");
         refused(() -> TimeFunction.linear(new double[] {value, 1}, new double[] {280, 281}), "point 0");
