@@ -139,8 +139,7 @@ final class ScenarioTrees implements Inputs {
             when(scenario, random);
         } else if (field.value() instanceof ArrayNode items) {
             items(items, field.name(), random);
-        } else if (field.value() instanceof ObjectNode
-                || (OPTIONAL.contains(field.name()) && random.nextInt(4) == 0)) {
+        } else if (field.value() instanceof ObjectNode || (OPTIONAL.contains(field.name()) && random.nextInt(4) == 0)) {
             optional(field, random);
         } else if (WHOLE.containsKey(field.kind())) {
             whole(field, random);
