@@ -28,6 +28,24 @@ public interface FuzzTarget {
     List<String> words();
 
     /**
+     * What is handed over.
+     *
+     * @return the corpus, changed
+     */
+    default Inputs inputs() {
+        return new Mutations(this);
+    }
+
+    /**
+     * How long an input may take.
+     *
+     * @return processor time [s]
+     */
+    default double longestS() {
+        return 2;
+    }
+
+    /**
      * Hands over one input and looks at what comes back.
      *
      * @param input any bytes

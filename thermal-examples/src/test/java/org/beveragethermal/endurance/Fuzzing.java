@@ -13,9 +13,11 @@ import org.beveragethermal.examples.cli.QuantitiesTarget;
 public final class Fuzzing {
     /** Targets with the thousandths of all executions that they get. */
     static final List<Share> SHARES = List.of(
-            new Share(new ScenarioTarget(), 250),
-            new Share(new LogTarget(), 200),
-            new Share(new ProfileTarget(), 250),
+            new Share(ScenarioTarget.ofWords(), 150),
+            new Share(ScenarioTarget.ofTrees(), 130),
+            new Share(new PlanTarget(), 40),
+            new Share(new LogTarget(), 150),
+            new Share(new ProfileTarget(), 230),
             new Share(new NetworkTarget(), 150),
             new Share(new QuantitiesTarget(), 150));
 
@@ -46,13 +48,15 @@ public final class Fuzzing {
     /**
      * Prints a row for each target.
      *
-     * @param args number of executions, 1,000,000 unless given; first seed, 1 unless given
+     * @param args number of executions, 1,000,000 unless given; first seed, 1 unless given; number of the only target, from 0, all unless
+     *     given, which gets its part of the executions
      */
     public static void main(String[] args) {
         long executions = args.length > 0 ? Long.parseLong(args[0]) : 1_000_000;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : 1;
         long findings = 0;
-        for (Share share : SHARES) {
+        List<Share> shares = args.length > 2 ? List.of(SHARES.get(Integer.parseInt(args[2]))) : SHARES;
+        for (Share share : shares) {
             Result result = run(share.target(), executions * share.thousandths() / 1000, seed);
             System.out.println(String.format(
                     Locale.ROOT,
@@ -72,13 +76,13 @@ public final class Fuzzing {
 
     private static Result run(FuzzTarget target, long executions, long firstSeed) {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
-        Mutations mutations = new Mutations(target);
+        Inputs inputs = target.inputs();
         long accepted = 0;
         long findings = 0;
         long slowest = 0;
         long start = threads.getCurrentThreadCpuTime();
         for (long seed = firstSeed; seed < firstSeed + executions; seed++) {
-            byte[] input = mutations.input(seed);
+            byte[] input = inputs.input(seed);
             long before = threads.getCurrentThreadCpuTime();
             try {
                 accepted += target.accepts(input) ? 1 : 0;
@@ -87,7 +91,7 @@ public final class Fuzzing {
                 show(target, seed, input, e, findings);
             }
             long took = threads.getCurrentThreadCpuTime() - before;
-            if (took > 2 * NANOS) {
+            if (took > target.longestS() * NANOS) {
                 findings++;
                 show(target, seed, input, new AssertionError(took / NANOS + " s"), findings);
             }

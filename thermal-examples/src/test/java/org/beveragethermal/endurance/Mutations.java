@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** Makes inputs of a corpus by changing bytes and words; the same seed gives the same inputs. */
-final class Mutations {
+final class Mutations implements Inputs {
     private static final int LONGEST = 20_000;
     private static final List<String> NUMBERS = List.of(
             "0",
@@ -54,7 +54,8 @@ final class Mutations {
                 .forEach(list -> list.forEach(word -> words.add(word.getBytes(StandardCharsets.UTF_8))));
     }
 
-    byte[] input(long seed) {
+    @Override
+    public byte[] input(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         byte[] input = corpus.get(random.nextInt(corpus.size()));
         // Most inputs differ in little, so that what lies behind the first check is reached.

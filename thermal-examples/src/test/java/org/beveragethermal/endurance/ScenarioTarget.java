@@ -3,14 +3,34 @@ package org.beveragethermal.endurance;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.beveragethermal.examples.scenario.Scenario;
-import org.beveragethermal.examples.scenario.ScenarioException;
 import org.beveragethermal.examples.scenario.ScenarioReader;
 import org.beveragethermal.examples.sheet.PlanRequests;
 import org.beveragethermal.service.plan.PlanRequest;
 
 /** Scenarios as JSON, up to the request for a plan. */
 final class ScenarioTarget implements FuzzTarget {
+    private final boolean trees;
+
+    private ScenarioTarget(boolean trees) {
+        this.trees = trees;
+    }
+
+    /** Changed as text. */
+    static ScenarioTarget ofWords() {
+        return new ScenarioTarget(false);
+    }
+
+    /** Changed as what it says. */
+    static ScenarioTarget ofTrees() {
+        return new ScenarioTarget(true);
+    }
+
+    @Override
+    public Inputs inputs() {
+        return trees ? new ScenarioTrees(corpus()) : new Mutations(this);
+    }
 
     @Override
     public String toString() {
@@ -19,12 +39,12 @@ final class ScenarioTarget implements FuzzTarget {
 
     @Override
     public String name() {
-        return "scenario JSON";
+        return trees ? "scenario JSON, values" : "scenario JSON, text";
     }
 
     @Override
     public List<byte[]> corpus() {
-        return Corpus.files("evening.json", "one-bottle.json", "bath.json");
+        return Corpus.files("evening.json", "one-bottle.json", "bath.json", "frost.json");
     }
 
     @Override
@@ -57,28 +77,36 @@ final class ScenarioTarget implements FuzzTarget {
 
     @Override
     public boolean accepts(byte[] input) {
-        Scenario scenario;
+        return request(input).isPresent();
+    }
+
+    /**
+     * A scenario and what it asks.
+     *
+     * @param scenario the scenario
+     * @param request the request for a plan
+     */
+    record Asked(Scenario scenario, PlanRequest request) {}
+
+    /** What an input asks; empty if it was refused as documented. */
+    static Optional<Asked> request(byte[] input) {
         try {
-            scenario = ScenarioReader.parse("fuzz.json", new String(input, StandardCharsets.UTF_8));
-        } catch (ScenarioException e) {
-            return oneLine(e);
-        }
-        Documented.finiteThroughout("scenario", scenario);
-        try {
+            Scenario scenario = ScenarioReader.parse("fuzz.json", new String(input, StandardCharsets.UTF_8));
+            Documented.finiteThroughout("scenario", scenario);
             PlanRequest request = PlanRequests.from(scenario);
             Documented.finiteThroughout("bottles", request.bottles());
             Documented.finiteThroughout("gear", request.gear());
-            return true;
+            return Optional.of(new Asked(scenario, request));
         } catch (IllegalArgumentException e) {
-            return oneLine(e);
+            oneLine(e);
+            return Optional.empty();
         }
     }
 
-    private static boolean oneLine(IllegalArgumentException e) {
+    private static void oneLine(IllegalArgumentException e) {
         Documented.refusal(e);
         if (String.valueOf(e.getMessage()).chars().anyMatch(Character::isISOControl)) {
             throw new AssertionError("message of more than one line: " + e.getMessage(), e);
         }
-        return false;
     }
 }

@@ -215,7 +215,8 @@ public final class FreezingStore implements Store {
         // At the onset itself the curve still has the slope of the liquid.
         double topK = Math.nextDown(onsetK);
         FreezingTable.Curve withIce = t -> point(curve, t);
-        return curve.iceFraction(topK) < 1
+        // All ice at once, but for what is lost in rounding, or next to none.
+        return curve.iceFraction(topK) < 0.5
                 ? FreezingTable.follow(ACCURACY_AT_PROBES_K, List.of(withIce), COLDEST_K, topK)
                 : aboveIce(
                         withIce,

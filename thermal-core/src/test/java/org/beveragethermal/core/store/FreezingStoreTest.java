@@ -291,6 +291,27 @@ class FreezingStoreTest {
         assertThat(at(store, Double.NaN).temperatureK).isNaN();
     }
 
+    /** Less ethanol than rounding keeps: it froze like nothing, with slopes that were no numbers and a table without end. */
+    @Test
+    void aTraceOfEthanolFreezesLikeWater() {
+        Beverage water = Beverage.wine(Measures.percentByVolume(0));
+        FreezingStore pure = FreezingStore.ofMass(water, 1);
+        for (double percent : new double[] {1e-300, 1e-30, 1e-15, 1e-12, 1e-9, 1e-6}) {
+            Beverage trace = Beverage.wine(Measures.percentByVolume(percent));
+            FreezingCurve curve = FreezingCurve.of(trace);
+            for (double t = 250; t < 273; t += 0.7) {
+                assertThat(curve.iceFraction(t)).isCloseTo(1, within(1e-5));
+                assertThat(curve.apparentHeatCapacity(t)).isBetween(1600.0, 2200.0);
+                assertThat(curve.specificVolume(t))
+                        .isCloseTo(FreezingCurve.of(water).specificVolume(t), within(1e-6));
+            }
+            FreezingStore store = FreezingStore.ofMass(trace, 1);
+            assertThat(store.iceFraction(268)).isCloseTo(1, within(1e-5));
+            // The heat of fusion of water is released within a millikelvin; the two liquids differ by parts in 10⁴.
+            assertThat(store.enthalpyJ(268)).isCloseTo(pure.enthalpyJ(268), within(100.0));
+        }
+    }
+
     private static void refused(String part, ThrowingCallable call) {
         assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessageContaining(part);
     }

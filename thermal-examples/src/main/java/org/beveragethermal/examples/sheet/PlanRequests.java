@@ -9,6 +9,7 @@ import static org.beveragethermal.materials.units.Measures.wattsPerSquareMetreKe
 
 import java.time.Duration;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -24,6 +25,7 @@ import org.beveragethermal.examples.scenario.IceStock;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.Serving;
 import org.beveragethermal.examples.scenario.VesselKind;
+import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.service.plan.BottleOrder;
 import org.beveragethermal.service.plan.BucketFill;
@@ -42,6 +44,15 @@ public final class PlanRequests {
     /** A wall that conducts this well does not matter beside the air. */
     private static final double BARE_WALL_COEFFICIENT = 16_000;
 
+    /** What an open water surface gives to colder air, evaporation included, about 15 W/(m² K); our round figure. */
+    private static final double SURFACE_COEFFICIENT = 15;
+
+    private static final double FREEZING_K = 273.15;
+    private static final double WATER_J_PER_KG_K = 4200;
+    private static final double ICE_J_PER_KG_K = 2100;
+    /** A bath of ice and water is one as long as not more of its water than this has frozen. */
+    private static final double MOST_FROZEN_PART = 0.8;
+
     private static final double LITRES_PER_CUBIC_METRE = 1000;
     /** A bucket of water is filled to this part of its height with its bottles in it. */
     private static final double FILL_PART = 0.9;
@@ -57,8 +68,9 @@ public final class PlanRequests {
      *
      * @param scenario the scenario
      * @return what is at hand and what is wanted
-     * @throws IllegalArgumentException if something is served at the very start, or if a bucket cannot be filled: its bottles leave no room for ice or water, or the filling
-     *     water is too cold for a bath of water, in one line
+     * @throws IllegalArgumentException if something is served at the very start, or if a bucket cannot be filled: its bottles leave no room
+     *     for ice or water, the filling water is too cold for a bath of water, or its place is so cold that the bath may freeze before the
+     *     last bottle is finished, in one line
      */
     public static PlanRequest from(Scenario scenario) {
         PlanRequest.Builder request = PlanRequest.startingAt(scenario.startsAt());
@@ -148,12 +160,54 @@ public final class PlanRequests {
                         litres(waterVolumeM3(scenario, bucket, vessel) * LITRES_PER_CUBIC_METRE),
                         kelvins(fillingK),
                         room);
+        requireLiquid(scenario, bucket, vessel, bath, fillingK);
         return new Gear(
                 bucket.id(),
                 bucket.name(),
                 ice ? GearKind.ICE_BATH : GearKind.WATER_BATH,
                 bath,
                 bucket.capacityBottles());
+    }
+
+    /** No model tells what a bath does that freezes: one that might, by all that it can lose, is refused. */
+    private static void requireLiquid(
+            Scenario scenario,
+            Bucket bucket,
+            org.beveragethermal.core.surroundings.Bucket vessel,
+            Surroundings bath,
+            double fillingK) {
+        double coldestK = scenario.place(bucket.placeId()).temperatures().stream()
+                .mapToDouble(point -> Math.min(point.airTemperatureK(), point.radiantTemperatureK()))
+                .min()
+                .orElseThrow();
+        double lastS = scenario.servings().stream()
+                .mapToLong(serving -> Duration.between(scenario.startsAt(), serving.servedAt())
+                        .plus(serving.finishedAfter())
+                        .toSeconds())
+                .max()
+                .orElseThrow();
+        double lostW =
+                (bucket.wallConductanceWPerK() + SURFACE_COEFFICIENT * vessel.areaM2()) * (FREEZING_K - coldestK);
+        if (lostW > 0 && lostW * lastS > mayLoseJ(scenario, bath, fillingK)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "at %.1f °C its bath may freeze within the %.1f h until all is finished: expected a place that is"
+                            + " warmer",
+                    coldestK - FREEZING_K,
+                    lastS / 3600));
+        }
+    }
+
+    private static double mayLoseJ(Scenario scenario, Surroundings bath, double fillingK) {
+        double perKg = WATER_J_PER_KG_K * (fillingK - FREEZING_K);
+        if (bath instanceof IceWaterBath icy) {
+            double chill = scenario.iceStock()
+                    .map(stock -> icy.iceKg() * ICE_J_PER_KG_K * (FREEZING_K - stock.temperatureK()))
+                    .orElse(0.0);
+            double frozen = MOST_FROZEN_PART * Ice.latentHeatOfFusion().value();
+            return Math.max(0, icy.waterKg() * (perKg + frozen) - chill);
+        }
+        return bath instanceof WaterBath water ? water.waterKg() * perKg : Double.POSITIVE_INFINITY;
     }
 
     private static IceWaterBath iceBath(

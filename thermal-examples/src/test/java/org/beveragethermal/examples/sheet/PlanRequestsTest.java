@@ -2,6 +2,7 @@
 package org.beveragethermal.examples.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -32,6 +33,8 @@ class PlanRequestsTest {
     private static final double OUTSIDE_COEFFICIENT = 8;
 
     private static final String BUCKET = "\"id\": \"deep-bucket\", \"name\": \"deep bucket\"";
+
+    private static final String DINING_ROOM_WARM = "\"airTemperatureCelsius\": 23.5";
 
     @TempDir
     Path folder;
@@ -190,5 +193,25 @@ class PlanRequestsTest {
         Gear bucket = Objects.requireNonNull(PlanRequests.from(scenario).gear().get("deep-bucket"));
         assertThat(bucket.kind()).isEqualTo(GearKind.WATER_BATH);
         assertThat(bucket.surroundings()).isInstanceOf(WaterBath.class);
+    }
+
+    /** A bucket of metal far below 0 °C freezes in hours, and no model tells what comes after; slightly below it lasts an evening. */
+    @Test
+    void aBathThatMayFreezeIsRefused() throws IOException {
+        String bare = Files.readString(SHIPPED)
+                .replace("\"wallConductanceWattsPerKelvin\": 1.2", "\"wallConductanceWattsPerKelvin\": 20");
+        for (String kind : List.of("ice-and-water", "water")) {
+            String bucket = bare.replace("\"kind\": \"ice-and-water\"", "\"kind\": \"" + kind + "\"");
+            assertThatExceptionOfType(IllegalArgumentException.class)
+                    .isThrownBy(() -> PlanRequests.from(roomAt(bucket, -20)))
+                    .withMessageContaining("bucket deep-bucket: at -20.0 °C its bath may freeze within the");
+            assertThat(PlanRequests.from(roomAt(bucket, -0.4)).gear()).containsKey("deep-bucket");
+        }
+    }
+
+    private static Scenario roomAt(String json, double celsius) {
+        String changed = json.replace(DINING_ROOM_WARM, "\"airTemperatureCelsius\": " + celsius);
+        assertThat(changed).isNotEqualTo(json);
+        return ScenarioReader.parse("cold.json", changed);
     }
 }

@@ -132,7 +132,7 @@ public final class FreezingCurve {
      */
     public double remainingStrength(double temperatureK) {
         double ethanol = beverage.composition().ethanol();
-        if (ethanol == 0) {
+        if (ethanol == 0 || !liquidus.hasSolute()) {
             checked(temperatureK);
             return 0;
         }
@@ -243,7 +243,7 @@ public final class FreezingCurve {
     /** Volume of the ethanol and the liquid water of a kilogram of drink, m³. */
     private double solventVolume(double liquidWater, double temperatureK) {
         double ethanol = beverage.composition().ethanol();
-        if (ethanol == 0) {
+        if (ethanol == 0 || !liquidus.hasSolute()) {
             double inside = inLiquidRange(temperatureK);
             double expansion = Water.liquid().thermalExpansion(inside) * (temperatureK - inside);
             return liquidWater / Water.liquid().density(inside) * (1 + expansion);

@@ -12,6 +12,8 @@ import org.beveragethermal.materials.provenance.Uncertainty;
  */
 final class Liquidus {
     private static final double CELSIUS_ZERO_K = 273.15;
+    /** A drink that begins to freeze so little below water freezes like water: what is dissolved in it is lost in rounding. */
+    private static final double LEAST_DEPRESSION_K = 1e-9;
 
     /**
      * What minerals take off, K times mass of water per mass of ash: milk's solids-not-fat take 2.37 K times their mass
@@ -69,7 +71,7 @@ final class Liquidus {
     private FreezingPoint sumOfParts() {
         double others = SucroseSolution.depressionK(sucroseEquivalent / water) + ASH_K * ash / water;
         if (ethanol == 0) {
-            return new FreezingPoint(CELSIUS_ZERO_K - others, hasSolute() ? SucroseSolution.GOFF_HARTEL : PURE_WATER);
+            return new FreezingPoint(CELSIUS_ZERO_K - others, others > 0 ? SucroseSolution.GOFF_HARTEL : PURE_WATER);
         }
         FreezingPoint ofSolvent = EthanolWater.freezingPoint(ethanol / (ethanol + water));
         return others == 0
@@ -91,7 +93,7 @@ final class Liquidus {
 
     /** Whether anything keeps the drink from freezing like water. */
     boolean hasSolute() {
-        return ethanol > 0 || sucroseEquivalent > 0 || ash > 0;
+        return CELSIUS_ZERO_K - onset.temperatureK() > LEAST_DEPRESSION_K;
     }
 
     /**

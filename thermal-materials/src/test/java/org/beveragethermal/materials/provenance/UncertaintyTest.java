@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -108,6 +109,20 @@ class UncertaintyTest {
     }
 
     @Test
+    void noWidthIsAWidthAndEachPartTellsUncertaintiesApart() {
+        assertThat(Uncertainty.rectangular(0).quantile(5, 0.9)).isEqualTo(5);
+        List<Uncertainty> different = List.of(
+                Uncertainty.exact(),
+                Uncertainty.normal(1),
+                Uncertainty.normal(2),
+                Uncertainty.normalRelative(1),
+                Uncertainty.rectangular(1),
+                Uncertainty.triangular(1));
+        assertThat(different.stream().map(Uncertainty::hashCode)).doesNotHaveDuplicates();
+        assertThat(different).doesNotHaveDuplicates();
+    }
+
+    @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> Uncertainty.normal(-1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Uncertainty.normalRelative(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
@@ -119,6 +134,11 @@ class UncertaintyTest {
         Uncertainty u = Uncertainty.normal(1);
         for (double p : new double[] {0, 1, -0.1, 1.1, Double.NaN}) {
             assertThatThrownBy(() -> u.quantile(0, p)).isInstanceOf(IllegalArgumentException.class);
+        }
+        for (double p : new double[] {0, 1}) {
+            assertThatThrownBy(() -> Uncertainty.rectangular(1).quantile(0, p))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("strictly between");
         }
         assertThatThrownBy(() -> u.quantile(Double.NaN, 0.5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> u.standardUncertainty(Double.POSITIVE_INFINITY))

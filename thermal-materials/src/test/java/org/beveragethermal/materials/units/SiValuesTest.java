@@ -185,6 +185,41 @@ class SiValuesTest {
         assertThatThrownBy(() -> SiValues.celsiusOf(Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class)
                 .isNotInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> SiValues.celsiusOf(Double.POSITIVE_INFINITY))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(SiValues.celsiusOf(0).getValue().doubleValue()).isEqualTo(-273.15);
+        assertThat(SiValues.celsiusOf(Double.MAX_VALUE).getValue().doubleValue())
+                .isEqualTo(Double.MAX_VALUE);
+    }
+
+    /** Rounding is forgiven at ends of either sign, by a part in 10¹² and no more; messages write what is usual without an exponent. */
+    @Test
+    void rangesForgiveRoundingAndNoMore() {
+        for (double end : new double[] {253.15, 1e-5, 4}) {
+            assertThat(OutOfRangeException.admits(end - 0.9e-12 * end, end, 1e3))
+                    .isTrue();
+            assertThat(OutOfRangeException.admits(end - 1.1e-12 * end, end, 1e3))
+                    .isFalse();
+            assertThat(OutOfRangeException.admits(end + 0.9e-12 * end, -1e3, end))
+                    .isTrue();
+            assertThat(OutOfRangeException.admits(end + 1.1e-12 * end, -1e3, end))
+                    .isFalse();
+            assertThat(OutOfRangeException.admits(-end - 0.9e-12 * end, -end, 1e3))
+                    .isTrue();
+            assertThat(OutOfRangeException.admits(-end - 1.1e-12 * end, -end, 1e3))
+                    .isFalse();
+            assertThat(OutOfRangeException.admits(-end + 0.9e-12 * end, -1e3, -end))
+                    .isTrue();
+            assertThat(OutOfRangeException.admits(-end + 1.1e-12 * end, -1e3, -end))
+                    .isFalse();
+        }
+        assertThat(OutOfRangeException.admits(1 - 1e-12, 1, 2)).isTrue();
+        assertThat(OutOfRangeException.admits(1 + 1e-12, 0, 1)).isTrue();
+        assertThat(OutOfRangeException.withUnit(1e9, "W")).isEqualTo("1000000000 W");
+        assertThat(OutOfRangeException.withUnit(-1e9, "W")).isEqualTo("-1000000000 W");
+        assertThat(OutOfRangeException.withUnit(Math.nextUp(1e9), "W")).contains("E9 W");
+        assertThat(OutOfRangeException.withUnit(1e-7, "1")).isEqualTo("0.0000001");
+        assertThat(OutOfRangeException.withUnit(9e-8, "1")).isEqualTo("9.0E-8");
     }
 
     @Test

@@ -19,6 +19,8 @@ public final class Planner {
      * @param request what is at hand and what is wanted
      * @return the plan and what comes of it
      * @throws IllegalArgumentException if a bottle cannot stand where it starts, or its carafe does not take it
+     * @throws org.beveragethermal.core.solver.SolverException if what happens can be followed no further: a bath that freezes through, far
+     *     below 0 °C
      */
     public static ServicePlan plan(PlanRequest request) {
         return plan(request, PlanLimits.standard(), PlanMonitor.NONE);
@@ -31,6 +33,8 @@ public final class Planner {
      * @param limit longest time, > 0
      * @return the plan; its choice states the gap if the time did not suffice for a proof
      * @throws IllegalArgumentException if the time is not positive, a bottle cannot stand where it starts, or its carafe does not take it
+     * @throws org.beveragethermal.core.solver.SolverException if what happens can be followed no further: a bath that freezes through, far
+     *     below 0 °C
      */
     public static ServicePlan planWithin(PlanRequest request, Duration limit) {
         return plan(request, PlanLimits.within(limit), PlanMonitor.NONE);
@@ -44,6 +48,8 @@ public final class Planner {
      * @param monitor is told how far it has come, and may cancel
      * @return the plan and what comes of it
      * @throws IllegalArgumentException if a bottle cannot stand where it starts, or its carafe does not take it
+     * @throws org.beveragethermal.core.solver.SolverException if what happens can be followed no further: a bath that freezes through, far
+     *     below 0 °C
      * @throws java.util.concurrent.CancellationException if the monitor cancels
      */
     public static ServicePlan plan(PlanRequest request, PlanLimits limits, PlanMonitor monitor) {
