@@ -140,4 +140,39 @@ class InfeasibleTest {
             assertThat(infeasible.reason()).endsWith("too small is tub in slots 0 to 1, tub in slots 4 to 5");
         });
     }
+
+    /** Each neighbour in a ring of odd length stands in the other of two tubs: fractions of a half would fit, a choice does not. */
+    @Test
+    void aRingOfOddLengthCannotStandInTwoTubsByTurns() {
+        for (int n = 3; n <= 9; n += 2) {
+            List<ChoiceItem> ring = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                ring.add(new ChoiceItem("bottle" + i, List.of(standing("left", i, n), standing("right", i, n))));
+            }
+            List<SharedGear> tubs = List.of(SharedGear.constant("left", 1, n), SharedGear.constant("right", 1, n));
+            ChoiceProblem problem = new ChoiceProblem(List.of("cost"), n, tubs, ring);
+            ChoiceAnswer answer = RouteChooser.choose(problem);
+            int all = n;
+            assertThat(answer).isInstanceOfSatisfying(ChoiceAnswer.Infeasible.class, infeasible -> {
+                assertThat(infeasible.items()).hasSize(all);
+                assertThat(BruteForce.least(new ChoiceProblem(
+                                problem.levels(),
+                                all,
+                                tubs.stream()
+                                        .map(tub -> roomyOutside(tub, infeasible.spans()))
+                                        .toList(),
+                                ring)))
+                        .isEmpty();
+            });
+            assertThat(CertificateCheck.fault(problem, answer)).isEmpty();
+            assertThat(RouteChooser.choose(new ChoiceProblem(List.of("cost"), n, tubs, ring.subList(1, n))))
+                    .isInstanceOf(ChoiceAnswer.Proven.class);
+        }
+    }
+
+    /** Slot i is shared with the one before, the next with the one after. */
+    private static CandidateRoute standing(String tub, int i, int of) {
+        int next = (i + 1) % of;
+        return new CandidateRoute(tub, List.of(0L), List.of(new Load(tub, i, i + 1, 1), new Load(tub, next, next + 1, 1)));
+    }
 }
