@@ -84,6 +84,7 @@ class ChoiceProblemTest {
         refused(() -> ChoiceLimits.exact().withGap(Double.NaN), "relativeGap");
         refused(() -> ChoiceLimits.exact().withGap(1.001), "relativeGap", "was 1.001");
         refused(() -> ChoiceLimits.exact().withNodes(0), "nodeLimit");
-        assertThat(ChoiceLimits.exact().withGap(1).withNodes(1)).isEqualTo(new ChoiceLimits(Duration.ofDays(365), 1, 1));
+        assertThat(ChoiceLimits.exact().withGap(1).withNodes(1))
+                .isEqualTo(new ChoiceLimits(Duration.ofDays(365), 1, 1));
     }
 }

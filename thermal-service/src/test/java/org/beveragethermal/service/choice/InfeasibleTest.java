@@ -91,10 +91,11 @@ class InfeasibleTest {
                 .isInstanceOfSatisfying(
                         ChoiceAnswer.Infeasible.class,
                         infeasible -> assertThat(infeasible.reason())
-                                .isEqualTo("not all of these can be served: bottle a, bottle b, bottle c, bottle d, bottle e,"
-                                        + " bottle f, bottle g, bottle h and 3 more; too small is tub in slots 1 to 3"));
-        ChoiceProblem eight = new ChoiceProblem(
-                List.of("cost"), 5, List.of(SharedGear.constant("tub", 7, 5)), items.subList(0, 8));
+                                .isEqualTo(
+                                        "not all of these can be served: bottle a, bottle b, bottle c, bottle d, bottle e,"
+                                                + " bottle f, bottle g, bottle h and 3 more; too small is tub in slots 1 to 3"));
+        ChoiceProblem eight =
+                new ChoiceProblem(List.of("cost"), 5, List.of(SharedGear.constant("tub", 7, 5)), items.subList(0, 8));
         assertThat(RouteChooser.choose(eight))
                 .isInstanceOfSatisfying(
                         ChoiceAnswer.Infeasible.class,
@@ -117,8 +118,7 @@ class InfeasibleTest {
         assertThat(RouteChooser.choose(problem))
                 .isInstanceOfSatisfying(
                         ChoiceAnswer.Infeasible.class,
-                        infeasible ->
-                                assertThat(infeasible.items()).containsExactlyInAnyOrder("bottle17", "bottle30"));
+                        infeasible -> assertThat(infeasible.items()).containsExactlyInAnyOrder("bottle17", "bottle30"));
     }
 
     @Test
@@ -127,8 +127,8 @@ class InfeasibleTest {
         List<CandidateRoute> either = List.of(
                 new CandidateRoute("early", List.of(0L), List.of(new Load("tub", 0, 2, 1))),
                 new CandidateRoute("late", List.of(0L), List.of(new Load("tub", 4, 6, 1))));
-        CandidateRoute both = new CandidateRoute(
-                "both", List.of(0L), List.of(new Load("tub", 0, 2, 1), new Load("tub", 4, 6, 1)));
+        CandidateRoute both =
+                new CandidateRoute("both", List.of(0L), List.of(new Load("tub", 0, 2, 1), new Load("tub", 4, 6, 1)));
         ChoiceProblem problem = new ChoiceProblem(
                 List.of("cost"),
                 6,
@@ -173,6 +173,7 @@ class InfeasibleTest {
     /** Slot i is shared with the one before, the next with the one after. */
     private static CandidateRoute standing(String tub, int i, int of) {
         int next = (i + 1) % of;
-        return new CandidateRoute(tub, List.of(0L), List.of(new Load(tub, i, i + 1, 1), new Load(tub, next, next + 1, 1)));
+        return new CandidateRoute(
+                tub, List.of(0L), List.of(new Load(tub, i, i + 1, 1), new Load(tub, next, next + 1, 1)));
     }
 }

@@ -182,6 +182,27 @@ class LocalSearchTest {
         }
     }
 
+    /** Pairs are changed among few items only. */
+    @Test
+    void ofManyItemsNoneCanBeBetteredByItself() {
+        int bettered = 0;
+        for (int seed = 0; seed < 5; seed++) {
+            ChoiceProblem problem = DrawnProblems.drawn(new SplitMix(seed), 150, 6, false);
+            for (Model model : Presolve.parts(problem, free())) {
+                Incumbent mended = LocalSearch.mended(model, Arrays.copyOf(model.first, model.items()), free());
+                if (mended != null) {
+                    Incumbent better = LocalSearch.bettered(model, mended, free());
+                    List<Long> cost = costs(model, better.choice);
+                    bettered += BruteForce.compare(cost, costs(model, mended.choice)) < 0 ? 1 : 0;
+                    for (int i = 0; i < model.items(); i++) {
+                        assertNoneBetter(model, better, i, i, cost);
+                    }
+                }
+            }
+        }
+        assertThat(bettered).isPositive();
+    }
+
     @Test
     void leavesAChoiceAsItIsWhenNothingMayBeSpent() {
         for (Model model : models()) {

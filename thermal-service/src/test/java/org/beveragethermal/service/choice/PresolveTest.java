@@ -161,11 +161,13 @@ class PresolveTest {
         // Both stand there together in slots 3 and 4; before and after only one does, which cannot overload one place.
         assertThat(rows(List.of(1, 1, 1, 1, 1, 1, 1, 1), item("a", tub(1, 5, 1)), item("b", tub(3, 7, 1))))
                 .containsExactly(span(3, 5));
-        // Three that come one after the other and all stay: the last slots say it all, unless there is more room in them.
+        // Three that come one after the other and all stay: the last slots say it all, unless there is more room in
+        // them.
         ChoiceItem[] coming = {item("a", tub(0, 8, 1)), item("b", tub(2, 8, 1)), item("c", tub(4, 8, 1))};
         assertThat(rows(List.of(1, 1, 1, 1, 1, 1, 1, 1), coming)).containsExactly(span(4, 8));
         assertThat(rows(List.of(1, 1, 1, 1, 2, 2, 2, 2), coming)).containsExactly(span(2, 4), span(4, 8));
-        // Three that are there together and leave one by one: the first slots say it all, unless there is more room in them.
+        // Three that are there together and leave one by one: the first slots say it all, unless there is more room in
+        // them.
         ChoiceItem[] leaving = {item("a", tub(0, 8, 1)), item("b", tub(0, 6, 1)), item("c", tub(0, 4, 1))};
         assertThat(rows(List.of(1, 1, 1, 1, 1, 1, 1, 1), leaving)).containsExactly(span(0, 4));
         assertThat(rows(List.of(2, 2, 2, 2, 1, 1, 1, 1), leaving)).containsExactly(span(0, 4), span(4, 6));
@@ -256,8 +258,8 @@ class PresolveTest {
         ChoiceProblem problem = DrawnProblems.shared(1);
         for (int ticks = 1; ticks < 120; ticks += 3) {
             long[] clock = {0};
-            Budget budget = new Budget(
-                    ChoiceLimits.within(Duration.ofNanos(ticks)), ChoiceMonitor.none(), () -> clock[0]++);
+            Budget budget =
+                    new Budget(ChoiceLimits.within(Duration.ofNanos(ticks)), ChoiceMonitor.none(), () -> clock[0]++);
             List<Model> parts = Presolve.parts(problem, budget);
             assertThat(parts.isEmpty()).isEqualTo(budget.spent());
             if (!parts.isEmpty()) {

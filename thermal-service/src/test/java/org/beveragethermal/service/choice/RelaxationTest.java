@@ -30,7 +30,8 @@ class RelaxationTest {
                 compare(model, new SplitMix(seed), "seed " + seed);
             }
         }
-        assertThat(List.of(least, broken, early)).allSatisfy(cases -> assertThat(cases).isGreaterThan(30));
+        assertThat(List.of(least, broken, early))
+                .allSatisfy(cases -> assertThat(cases).isGreaterThan(30));
     }
 
     private static Budget free() {
@@ -65,7 +66,7 @@ class RelaxationTest {
         }
         double bound = bound(model, alive, level, limits, relaxation.multiplier, 1);
         if (relaxation.end == Relaxation.End.EARLY) {
-            assertThat(bound).as(where).isGreaterThan(limits[level]);
+            assertThat(bound).as(where).isGreaterThan((double) limits[level]);
             early++;
             return;
         }
@@ -83,8 +84,10 @@ class RelaxationTest {
             }
         }
         assertThat(cost).as(where).isBetween(bound - ROUNDING, bound + TRIFLES + ROUNDING);
-        assertThat(ofItem).as(where).satisfies(sums -> Arrays.stream(sums)
-                .forEach(sum -> assertThat(sum).isCloseTo(1, within(ROUNDING))));
+        assertThat(ofItem)
+                .as(where)
+                .satisfies(sums ->
+                        Arrays.stream(sums).forEach(sum -> assertThat(sum).isCloseTo(1, within(ROUNDING))));
         for (int q = 0; q < use.length; q++) {
             assertThat(use[q]).as(where).isLessThanOrEqualTo(limit(model, q, limits) * (1 + ROUNDING) + ROUNDING);
         }

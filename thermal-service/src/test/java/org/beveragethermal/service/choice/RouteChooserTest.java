@@ -201,7 +201,8 @@ class RouteChooserTest {
                     open++;
                 }
                 assertThat(best.gap())
-                        .isEqualTo((double) (costs.get(open) - best.lowerBounds().get(open)) / costs.get(open));
+                        .isEqualTo(
+                                (double) (costs.get(open) - best.lowerBounds().get(open)) / costs.get(open));
                 assertThat(best.lowerBounds().get(open)).isGreaterThanOrEqualTo(least.get(open));
                 assertThat(best.lowerBounds().subList(open + 1, least.size()))
                         .isEqualTo(least.subList(open + 1, least.size()));
@@ -257,9 +258,10 @@ class RouteChooserTest {
             ChoiceAnswer twice = RouteChooser.choose(twice(problem));
             assertThat(twice).isInstanceOf(once.getClass());
             assertThat(twice.found().map(Choice::costByLevel))
-                    .isEqualTo(once.found().map(choice -> choice.costByLevel().stream()
-                            .map(cost -> 2 * cost)
-                            .toList()));
+                    .isEqualTo(once.found()
+                            .map(choice -> choice.costByLevel().stream()
+                                    .map(cost -> 2 * cost)
+                                    .toList()));
         }
     }
 }

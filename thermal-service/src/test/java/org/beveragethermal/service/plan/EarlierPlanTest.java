@@ -35,7 +35,8 @@ class EarlierPlanTest {
         return new Leg(where, 60.0 * fromMin, 60.0 * toMin);
     }
 
-    private static BottlePlan plan(BottleOrder order, double[] poursK, double coldestK, double warmestK, Stay... stays) {
+    private static BottlePlan plan(
+            BottleOrder order, double[] poursK, double coldestK, double warmestK, Stay... stays) {
         List<Poured> pours = new ArrayList<>();
         for (int i = 0; i < poursK.length; i++) {
             boolean in = poursK[i] >= LOW_K && poursK[i] <= HIGH_K;
@@ -43,7 +44,15 @@ class EarlierPlanTest {
         }
         Verdict verdict = coldestK < LOW_K || warmestK > HIGH_K ? Verdict.LEAVES_RANGE : Verdict.VERIFIED;
         return new BottlePlan(
-                order, verdict, List.of(stays), Optional.empty(), pours, coldestK, warmestK, Optional.empty(), List.of());
+                order,
+                verdict,
+                List.of(stays),
+                Optional.empty(),
+                pours,
+                coldestK,
+                warmestK,
+                Optional.empty(),
+                List.of());
     }
 
     private static BottlePlan plan(Stay... stays) {
@@ -89,25 +98,22 @@ class EarlierPlanTest {
     @Test
     void whatIsLeftToBeDoneIsToldOnTheNewClock() {
         assertThat(left(CHILLED, 10, WHITE))
-                .contains(Route.of(
-                        Route.Kind.ONE_MEANS, leg("room", 0, 10), leg("cold", 10, 50), leg("room", 50, 70)));
+                .contains(Route.of(Route.Kind.ONE_MEANS, leg("room", 0, 10), leg("cold", 10, 50), leg("room", 50, 70)));
         BottleOrder inCold = WHITE.standing(bottle(18), "cold");
         assertThat(left(CHILLED, 30, inCold))
                 .contains(Route.of(Route.Kind.STAY, leg("cold", 0, 30), leg("room", 30, 50)));
         // Ten minutes later it stays ten minutes longer where it was last, and as long at its table.
         assertThat(left(CHILLED, 10, WHITE.shifted(Duration.ofMinutes(10))))
-                .contains(Route.of(
-                        Route.Kind.ONE_MEANS, leg("room", 0, 10), leg("cold", 10, 60), leg("room", 60, 80)));
+                .contains(Route.of(Route.Kind.ONE_MEANS, leg("room", 0, 10), leg("cold", 10, 60), leg("room", 60, 80)));
         assertThat(left(CHILLED, 10, WHITE.shifted(Duration.ofMinutes(-10))))
-                .contains(Route.of(
-                        Route.Kind.ONE_MEANS, leg("room", 0, 10), leg("cold", 10, 40), leg("room", 40, 60)));
+                .contains(Route.of(Route.Kind.ONE_MEANS, leg("room", 0, 10), leg("cold", 10, 40), leg("room", 40, 60)));
         // Alike gear goes by one name, but for where it stands now.
         ServicePlan other = service(plan(stay("room", 0, 20), stay("cold too", 20, 60), stay("room", 60, 80)));
         assertThat(left(other, 10, WHITE)).isEqualTo(left(CHILLED, 10, WHITE));
         assertThat(left(other, 30, WHITE.standing(bottle(18), "cold too")))
                 .contains(Route.of(Route.Kind.STAY, leg("cold too", 0, 30), leg("room", 30, 50)));
-        ServicePlan two = service(
-                plan(stay("room", 0, 20), stay("bucket", 20, 30), stay("cold", 30, 60), stay("room", 60, 80)));
+        ServicePlan two =
+                service(plan(stay("room", 0, 20), stay("bucket", 20, 30), stay("cold", 30, 60), stay("room", 60, 80)));
         assertThat(left(two, 10, WHITE).map(Route::kind)).contains(Route.Kind.TWO_MEANS);
         ServicePlan turns = service(plan(
                 stay("room", 0, 20),
@@ -155,8 +161,8 @@ class EarlierPlanTest {
     @Test
     void thePlanStaysAsLongAsItsMarginIsNearlyThere() {
         assertThat(from(CHILLED, 10, WHITE).leastMarginK(WHITE)).isCloseTo(1 - 0.3, within(1e-9));
-        ServicePlan cooling = service(
-                plan(WHITE, new double[] {286.65, 285.15, 284.15}, 284, 286.7, stay("room", 0, 60), stay("room", 60, 80)));
+        ServicePlan cooling = service(plan(
+                WHITE, new double[] {286.65, 285.15, 284.15}, 284, 286.7, stay("room", 0, 60), stay("room", 60, 80)));
         BottleOrder again = new BottleOrder(
                 "white", "white", bottle(12), "room", 1, WHITE.target(), after(66), "room", Duration.ofMinutes(14));
         // The first pour, half a kelvin from the end, is over.
@@ -188,9 +194,9 @@ class EarlierPlanTest {
         });
         // As far out on either side it is called too warm.
         BottlePlan both = plan(WHITE, new double[] {280.15, 288.15}, 280.15, 288.15, stay("room", 0, 80));
-        assertThat(Fault.of(service(both))).singleElement().satisfies(fault -> assertThat(
-                        fault.what().sentence())
-                .isEqualTo(Sentence.FAULT_TOO_WARM));
+        assertThat(Fault.of(service(both)))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.what().sentence()).isEqualTo(Sentence.FAULT_TOO_WARM));
         assertThat(Fault.of(CHILLED)).isEmpty();
     }
 

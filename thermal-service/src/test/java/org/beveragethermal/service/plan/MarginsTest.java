@@ -41,6 +41,7 @@ class MarginsTest {
         assertThat(forecast.pouredK()).isEqualTo(LOW_K);
         assertThat(forecast.pourK(2)).isEqualTo(283);
         assertThat(forecast.pours()).isEqualTo(5);
+        assertThat(forecast(true, new double[] {283}, 0.4).sigmaK(0)).isEqualTo(0.4);
         assertThat(forecast.iceKg()).isEqualTo(0.7);
         assertThat(forecast.endK(0)).isEqualTo(280);
     }
@@ -87,7 +88,8 @@ class MarginsTest {
         // 0.05 K more or less is in range all the same.
         assertThat(outcome(never, HIGH_K + 0.049).verdict(order(), false)).isEqualTo(Verdict.VERIFIED);
         assertThat(outcome(never, HIGH_K + 0.051).verdict(order(), false)).isEqualTo(Verdict.NOT_REACHED);
-        assertThat(outcome(soon, 283.0, HIGH_K + 0.049, HIGH_K + 0.051, LOW_K - 0.06).outside(order()))
+        assertThat(outcome(soon, 283.0, HIGH_K + 0.049, HIGH_K + 0.051, LOW_K - 0.06)
+                        .outside(order()))
                 .isEqualTo(2);
         assertThat(outcome(soon, 283.0, 286.15, 282.15).marginK(order())).isCloseTo(-1, within(1e-9));
         assertThat(outcome(never, 283.15, 282.15).marginK(order())).isCloseTo(1, within(1e-9));
@@ -108,7 +110,8 @@ class MarginsTest {
         assertThat(trust.usedK()).isCloseTo(283 + 0.36, within(1e-9));
         assertThat(trust.deviations()).isCloseTo(2, within(1e-9));
         assertThat(trust.doubted()).isFalse();
-        assertThat(Trust.of(new News.Reading("white", 281.99, 0.4), 283, 0.3).doubted()).isTrue();
+        assertThat(Trust.of(new News.Reading("white", 281.99, 0.4), 283, 0.3).doubted())
+                .isTrue();
         assertThat(trust.phrase().sentence()).isEqualTo(Sentence.TRUST_KEPT);
         assertThat(trust.phrase().arguments())
                 .containsExactly(
@@ -175,22 +178,30 @@ class MarginsTest {
         Argument at20 = new Argument.Moment(minute(20));
         Argument at30 = new Argument.Moment(minute(30));
         assertThat(changes(chilled("cold", 20), chilled("cold", 20), 5)).isEmpty();
-        assertThat(changes(chilled("cold", 20), chilled("cold", 30), 5)).singleElement().satisfies(change -> {
-            assertChange(change, Change.Kind.TIME, "cold", 20, "cold", 30);
-            assertSaid(change, Sentence.CHANGE_TIME, white, cold, at30, at20);
-        });
-        assertThat(changes(chilled("cold", 20), chilled("bucket", 20), 5)).singleElement().satisfies(change -> {
-            assertChange(change, Change.Kind.WAY, "cold", 20, "bucket", 20);
-            assertSaid(change, Sentence.CHANGE_WAY, white, new Argument.Where("bucket"), at20, cold, at20);
-        });
-        assertThat(changes(chilled("cold", 20), staying("room"), 5)).singleElement().satisfies(change -> {
-            assertChange(change, Change.Kind.STAYS, "cold", 20, "", -1);
-            assertSaid(change, Sentence.CHANGE_STAYS, white, cold, at20);
-        });
-        assertThat(changes(staying("room"), chilled("cold", 20), 5)).singleElement().satisfies(change -> {
-            assertChange(change, Change.Kind.MOVES, "", -1, "cold", 20);
-            assertSaid(change, Sentence.CHANGE_MOVES, white, cold, at20);
-        });
+        assertThat(changes(chilled("cold", 20), chilled("cold", 30), 5))
+                .singleElement()
+                .satisfies(change -> {
+                    assertChange(change, Change.Kind.TIME, "cold", 20, "cold", 30);
+                    assertSaid(change, Sentence.CHANGE_TIME, white, cold, at30, at20);
+                });
+        assertThat(changes(chilled("cold", 20), chilled("bucket", 20), 5))
+                .singleElement()
+                .satisfies(change -> {
+                    assertChange(change, Change.Kind.WAY, "cold", 20, "bucket", 20);
+                    assertSaid(change, Sentence.CHANGE_WAY, white, new Argument.Where("bucket"), at20, cold, at20);
+                });
+        assertThat(changes(chilled("cold", 20), staying("room"), 5))
+                .singleElement()
+                .satisfies(change -> {
+                    assertChange(change, Change.Kind.STAYS, "cold", 20, "", -1);
+                    assertSaid(change, Sentence.CHANGE_STAYS, white, cold, at20);
+                });
+        assertThat(changes(staying("room"), chilled("cold", 20), 5))
+                .singleElement()
+                .satisfies(change -> {
+                    assertChange(change, Change.Kind.MOVES, "", -1, "cold", 20);
+                    assertSaid(change, Sentence.CHANGE_MOVES, white, cold, at20);
+                });
         assertThat(changes(staying("cold"), staying("room"), 5)).singleElement().satisfies(change -> {
             assertChange(change, Change.Kind.KEPT, "cold", -1, "room", -1);
             assertSaid(change, Sentence.CHANGE_KEPT, white, new Argument.Where("room"), cold);
@@ -216,11 +227,8 @@ class MarginsTest {
         BottlePlan old = chilled("cold", 20);
         for (int seconds : new int[] {-30, -29, 29, 30}) {
             Instant in = minute(20).plusSeconds(seconds);
-            BottlePlan now = plan(
-                    AT_60,
-                    new Stay("room", NOW, in),
-                    new Stay("cold", in, minute(60)),
-                    stay("room", 60, 85));
+            BottlePlan now =
+                    plan(AT_60, new Stay("room", NOW, in), new Stay("cold", in, minute(60)), stay("room", 60, 85));
             assertThat(changes(old, now, 5)).hasSize(Math.abs(seconds) < 30 ? 0 : 1);
         }
     }
@@ -253,7 +261,8 @@ class MarginsTest {
         assertThat(chilled.stayAt(minute(-5)).where()).isEqualTo("room");
         assertThat(staying("cold").startAt()).isEmpty();
         assertThat(staying("cold").keptIn()).isEqualTo("cold");
-        assertThat(plan(AT_60, stay("cold", 0, 60), stay("room", 60, 85)).startAt()).contains(minute(0));
+        assertThat(plan(AT_60, stay("cold", 0, 60), stay("room", 60, 85)).startAt())
+                .contains(minute(0));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> plan(AT_60))
                 .withMessage("plan of white with 0 stays and 1 pours: expected one of each at least");
@@ -262,8 +271,7 @@ class MarginsTest {
     @Test
     void pouringsAreInOrderWithinTheTimeAndNoMoreThanThereIs() {
         BottleOrder order = AT_60;
-        List<Pouring> full = List.of(
-                Pouring.of(minute(60), litres(0.375)), Pouring.of(minute(85), litres(0.375)));
+        List<Pouring> full = List.of(Pouring.of(minute(60), litres(0.375)), Pouring.of(minute(85), litres(0.375)));
         assertThat(order.poured(full).pourTimes()).containsExactly(minute(60), minute(85));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> order.poured(
@@ -324,7 +332,9 @@ class MarginsTest {
         assertThat(topUp.get().iceKg()).isCloseTo(3 - (3 - 3060 / 1500.0), within(1e-9));
         assertThat(topUp.get().goneS()).isEqualTo(4500);
         // Not more than is to spare, not at all where that is little or it would be too late.
-        assertThat(topUp(time -> 3 - time / 1500, time -> 0.5, 6000).orElseThrow().iceKg())
+        assertThat(topUp(time -> 3 - time / 1500, time -> 0.5, 6000)
+                        .orElseThrow()
+                        .iceKg())
                 .isEqualTo(0.5);
         assertThat(topUp(time -> 3 - time / 1500, time -> 0.19, 6000)).isEmpty();
         assertThat(topUp(time -> 3 - time / 1500, time -> 10, 3060)).isEmpty();
@@ -332,8 +342,7 @@ class MarginsTest {
         assertThat(topUp(time -> 1.5, time -> 10, 6000)).isEmpty();
     }
 
-    private static Optional<TopUp> topUp(
-            DoubleUnaryOperator iceKg, DoubleUnaryOperator spareKg, double lastS) {
+    private static Optional<TopUp> topUp(DoubleUnaryOperator iceKg, DoubleUnaryOperator spareKg, double lastS) {
         return TopUp.of("bucket", Evenings.bath(3), 3, iceKg, spareKg, 0, lastS, 4500);
     }
 }

@@ -2,8 +2,10 @@
 package org.beveragethermal.service.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
@@ -33,8 +35,8 @@ class RoutePartsTest {
             expected.add(first);
             for (int minutes = 5; minutes <= 10_080; minutes += 5) {
                 boolean asked = minutes <= 60
-                        || minutes <= 240 && minutes % 15 == 0
-                        || minutes <= 1440 && minutes % 60 == 0
+                        || (minutes <= 240 && minutes % 15 == 0)
+                        || (minutes <= 1440 && minutes % 60 == 0)
                         || minutes % 240 == 0;
                 double start = 60 * Math.floor((span[1] - 60.0 * minutes) / 60);
                 if (asked && start >= first) {
@@ -53,9 +55,12 @@ class RoutePartsTest {
     @Test
     void momentsBetweenAreEvenlySpacedWholeMinutes() {
         assertThat(StartTimes.between(60, 360, 15)).containsExactly(120.0, 180.0, 240.0, 300.0);
-        assertThat(StartTimes.between(0, 1800, 15)).hasSize(14).startsWith(120.0).endsWith(1680.0);
-        assertThat(StartTimes.between(0, 1860, 15)).containsExactly(
-                180.0, 360.0, 540.0, 720.0, 900.0, 1080.0, 1260.0, 1440.0, 1620.0, 1800.0);
+        assertThat(StartTimes.between(0, 1800, 15))
+                .hasSize(14)
+                .startsWith(120.0)
+                .endsWith(1680.0);
+        assertThat(StartTimes.between(0, 1860, 15))
+                .containsExactly(180.0, 360.0, 540.0, 720.0, 900.0, 1080.0, 1260.0, 1440.0, 1620.0, 1800.0);
         assertThat(StartTimes.between(0, 60, 15)).isEmpty();
         assertThat(StartTimes.between(300, 300, 15)).isEmpty();
     }
@@ -101,8 +106,8 @@ class RoutePartsTest {
     void whatAnotherOutdoesIsLeftOutAndNothingElse() {
         Gear cold = Evenings.refrigerator("cold", 5, 2);
         Gear too = new Gear("cold too", "cold too", cold.kind(), cold.surroundings(), 2);
-        PlanRequest request = Evenings.request(
-                List.of(cold, too, Evenings.refrigerator("cool", 9, 2)), Evenings.bottles(1, 1));
+        PlanRequest request =
+                Evenings.request(List.of(cold, too, Evenings.refrigerator("cool", 9, 2)), Evenings.bottles(1, 1));
         GearPools pools = new GearPools(request);
         Random random = new Random(3);
         int left = 0;
@@ -118,20 +123,30 @@ class RoutePartsTest {
                 all.add(candidate(costs, leg("room", 0, from), leg(gear, from, to), leg("room", to, 60)));
             }
             List<Candidate> best = Dominance.best(all, pools, fewHands);
+            List<Candidate> shuffled = new ArrayList<>(all);
+            Collections.shuffle(shuffled, random);
+            assertThat(Dominance.best(shuffled, pools, fewHands))
+                    .as("in any order")
+                    .extracting(Candidate::route, Candidate::costs)
+                    .containsExactlyElementsOf(best.stream()
+                            .map(one -> tuple(one.route(), one.costs()))
+                            .toList());
             for (int i = 1; i < best.size(); i++) {
                 assertThat(best.get(i).isCheaperThan(best.get(i - 1))).isFalse();
             }
             for (Candidate one : all) {
                 boolean outdone = best.stream()
-                        .anyMatch(other -> other != one && !one.isCheaperThan(other) && outdoes(other, one, fewHands));
-                boolean kept = best.stream().anyMatch(other -> other == one);
+                        .anyMatch(other ->
+                                !other.equals(one) && !one.isCheaperThan(other) && outdoes(other, one, fewHands));
+                boolean kept = best.stream().anyMatch(one::equals);
                 if (!kept) {
                     assertThat(outdone).as("left out %s of %s", one, best).isTrue();
                     leftOut++;
                 } else {
                     assertThat(best.stream()
-                                    .anyMatch(other ->
-                                            other != one && other.isCheaperThan(one) && outdoes(other, one, fewHands)))
+                                    .anyMatch(other -> !other.equals(one)
+                                            && other.isCheaperThan(one)
+                                            && outdoes(other, one, fewHands)))
                             .isFalse();
                     left++;
                 }
@@ -141,8 +156,9 @@ class RoutePartsTest {
         assertThat(leftOut).isGreaterThan(300);
     }
 
-    private static boolean outdoes(Candidate one, Candidate other, boolean fewHands) {
-        return inGear(other).containsAll(inGear(one)) && (!fewHands || moves(other).containsAll(moves(one)));
+    private static boolean outdoes(Candidate better, Candidate worse, boolean fewHands) {
+        return inGear(worse).containsAll(inGear(better))
+                && (!fewHands || moves(worse).containsAll(moves(better)));
     }
 
     private static Set<String> inGear(Candidate candidate) {
