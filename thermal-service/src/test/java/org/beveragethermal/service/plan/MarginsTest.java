@@ -88,7 +88,7 @@ class MarginsTest {
         // 0.05 K more or less is in range all the same.
         assertThat(outcome(never, HIGH_K + 0.049).verdict(order(), false)).isEqualTo(Verdict.VERIFIED);
         assertThat(outcome(never, HIGH_K + 0.051).verdict(order(), false)).isEqualTo(Verdict.NOT_REACHED);
-        assertThat(outcome(soon, 283.0, HIGH_K + 0.049, HIGH_K + 0.051, LOW_K - 0.06)
+        assertThat(outcome(soon, 283.0, HIGH_K + 0.049, HIGH_K + 0.051, LOW_K - 0.06, 284.0)
                         .outside(order()))
                 .isEqualTo(2);
         assertThat(outcome(soon, 283.0, 286.15, 282.15).marginK(order())).isCloseTo(-1, within(1e-9));
@@ -110,6 +110,8 @@ class MarginsTest {
         assertThat(trust.usedK()).isCloseTo(283 + 0.36, within(1e-9));
         assertThat(trust.deviations()).isCloseTo(2, within(1e-9));
         assertThat(trust.doubted()).isFalse();
+        assertThat(Trust.of(new News.Reading("white", 283.5, 0.4), 283, 0.3).usedK())
+                .isCloseTo(283 + 0.18, within(1e-9));
         assertThat(Trust.of(new News.Reading("white", 281.99, 0.4), 283, 0.3).doubted())
                 .isTrue();
         assertThat(trust.phrase().sentence()).isEqualTo(Sentence.TRUST_KEPT);
@@ -256,6 +258,8 @@ class MarginsTest {
         assertThat(chilled.means()).isEqualTo("cold");
         assertThat(chilled.startAt()).contains(minute(20));
         assertThat(chilled.keptIn()).isEqualTo("room");
+        assertThat(chilled.pouredAtK()).isEqualTo(283);
+        assertThat(chilled.finishedAtK()).isEqualTo(283);
         assertThat(chilled.stayAt(minute(19)).where()).isEqualTo("room");
         assertThat(chilled.stayAt(minute(20)).where()).isEqualTo("cold");
         assertThat(chilled.stayAt(minute(-5)).where()).isEqualTo("room");
@@ -313,6 +317,22 @@ class MarginsTest {
         refused(() -> IceStock.of(-1), "ice at the start -1.0 kg");
         refused(() -> new IceStock(1, 1e5 + 1, OptionalDouble.empty()), "ice made per hour 100001.0 kg");
         refused(() -> new IceStock(2, 0, OptionalDouble.of(1.9)), "stored at most 1.9 kg", "2.0 kg");
+    }
+
+    @Test
+    void limitsAndWindowsEndWhereTheyAreSaidTo() {
+        assertThat(PlanLimits.within(Duration.ofDays(1)).withGap(1).relativeGap())
+                .isEqualTo(1);
+        refused(() -> PlanLimits.within(Duration.ofDays(1).plusMillis(1)), "time limit", "at most a day");
+        refused(() -> PlanLimits.standard().withGap(1.001), "gap 1.001", "0 to 1");
+        assertThat(new Pouring(NOW, 1e-7).volumeM3()).isEqualTo(1e-7);
+        assertThat(new Pouring(NOW, 1).volumeM3()).isEqualTo(1);
+        refused(() -> new Pouring(NOW, 0.9e-7), "volume poured at " + NOW, "0.1 mL to 1000 L");
+        refused(() -> new Pouring(NOW, 1.001), "1.001 m³");
+        Window window = new Window(minute(20), minute(60));
+        assertThat(window.holds(minute(20), minute(60))).isTrue();
+        assertThat(window.holds(minute(19), minute(60))).isFalse();
+        assertThat(window.holds(minute(20), minute(61))).isFalse();
     }
 
     private static void refused(ThrowingCallable call, String... words) {
