@@ -26,10 +26,9 @@ final class Checks {
         }
     }
 
-    static long within(long value, long least, long most, String what) {
+    static void within(long value, long least, long most, String what) {
         if (value < least || value > most) {
             throw new IllegalArgumentException(what + " must be within [" + least + ", " + most + "], was " + value);
         }
-        return value;
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
@@ -68,6 +69,11 @@ class ChoiceProblemTest {
         refused(() -> new ChoiceProblem(List.of("x"), 1_000_000, List.of(), List.of()), "slots", "was 1000000");
         List<ChoiceItem> many = Collections.nCopies(ChoiceProblem.MOST_ITEMS + 1, item("a", ROUTE));
         refused(() -> new ChoiceProblem(List.of("x"), 4, List.of(GEAR), many), "number of items");
+        List<CandidateRoute> ways = IntStream.range(0, 21)
+                .mapToObj(r -> new CandidateRoute("r" + r, List.of(1L), List.of()))
+                .toList();
+        List<ChoiceItem> manyWays = Collections.nCopies(ChoiceProblem.MOST_ITEMS, new ChoiceItem("a", ways));
+        refused(() -> new ChoiceProblem(List.of("x"), 4, List.of(GEAR), manyWays), "number of routes", "was 42000");
     }
 
     @Test
@@ -76,6 +82,9 @@ class ChoiceProblemTest {
         refused(() -> ChoiceLimits.within(Duration.ofDays(1000)), "timeLimit");
         refused(() -> ChoiceLimits.exact().withGap(-0.1), "relativeGap");
         refused(() -> ChoiceLimits.exact().withGap(Double.NaN), "relativeGap");
+        refused(() -> ChoiceLimits.exact().withGap(1.001), "relativeGap", "was 1.001");
         refused(() -> ChoiceLimits.exact().withNodes(0), "nodeLimit");
+        assertThat(ChoiceLimits.exact().withGap(1).withNodes(1))
+                .isEqualTo(new ChoiceLimits(Duration.ofDays(365), 1, 1));
     }
 }

@@ -162,4 +162,106 @@ class RouteChooserTest {
                         ChoiceAnswer.Undecided.class,
                         undecided -> assertThat(undecided.reason()).contains("cancelled"));
     }
+
+    private static List<Long> leastCosts(ChoiceProblem problem) {
+        return IntStream.range(0, problem.levels().size())
+                .mapToObj(k -> problem.items().stream()
+                        .mapToLong(item -> item.routes().stream()
+                                .mapToLong(route -> route.costs().get(k))
+                                .min()
+                                .orElseThrow())
+                        .sum())
+                .toList();
+    }
+
+    @Test
+    void whereNothingWasLookedAtTheLeastCostsAreTheBounds() {
+        ChoiceMonitor impatient = new ChoiceMonitor() {
+            @Override
+            public boolean cancelled() {
+                return true;
+            }
+        };
+        assertThat(RouteChooser.choose(TIGHT, ChoiceLimits.exact(), impatient))
+                .isEqualTo(new ChoiceAnswer.Undecided("the search was cancelled", leastCosts(TIGHT)));
+    }
+
+    @Test
+    void belowTheFirstLevelThatIsNotProvenTheBoundsAreTheLeastCosts() {
+        int seen = 0;
+        for (int seed = 1; seed < 100; seed += 2) {
+            ChoiceProblem problem = DrawnProblems.shared(seed);
+            ChoiceLimits oneNode = ChoiceLimits.exact().withNodes(1);
+            ChoiceAnswer answer = RouteChooser.choose(problem, oneNode, ChoiceMonitor.none());
+            List<Long> least = leastCosts(problem);
+            if (answer instanceof ChoiceAnswer.Best best) {
+                List<Long> costs = best.choice().costByLevel();
+                int open = 0;
+                while (best.lowerBounds().get(open).equals(costs.get(open))) {
+                    open++;
+                }
+                assertThat(best.gap())
+                        .isEqualTo(
+                                (double) (costs.get(open) - best.lowerBounds().get(open)) / costs.get(open));
+                assertThat(best.lowerBounds().get(open)).isGreaterThanOrEqualTo(least.get(open));
+                assertThat(best.lowerBounds().subList(open + 1, least.size()))
+                        .isEqualTo(least.subList(open + 1, least.size()));
+                seen++;
+            } else if (answer instanceof ChoiceAnswer.Undecided undecided) {
+                assertThat(undecided.reason()).isEqualTo("the node limit was reached before any choice was found");
+                assertThat(undecided.lowerBounds().get(0)).isGreaterThanOrEqualTo(least.get(0));
+                assertThat(undecided.lowerBounds().subList(1, least.size())).isEqualTo(least.subList(1, least.size()));
+                seen++;
+            }
+        }
+        assertThat(seen).isGreaterThan(20);
+    }
+
+    /** The same problem once more under other names, which shares nothing with it. */
+    private static ChoiceProblem twice(ChoiceProblem problem) {
+        List<SharedGear> gear = new ArrayList<>(problem.gear());
+        problem.gear().forEach(one -> gear.add(new SharedGear(one.id() + "'", one.capacityBySlot())));
+        List<ChoiceItem> items = new ArrayList<>(problem.items());
+        for (ChoiceItem item : problem.items()) {
+            List<CandidateRoute> routes = new ArrayList<>();
+            for (CandidateRoute route : item.routes()) {
+                List<Load> loads = route.loads().stream()
+                        .map(load -> new Load(load.gearId() + "'", load.firstSlot(), load.endSlot(), load.places()))
+                        .toList();
+                routes.add(new CandidateRoute(route.id(), route.costs(), loads));
+            }
+            items.add(new ChoiceItem(item.id() + "'", routes));
+        }
+        return new ChoiceProblem(problem.levels(), problem.slots(), gear, items);
+    }
+
+    @Test
+    void partsShareTheNodesEvenlyAndAllTogetherTakeNoMoreThanTheLimit() {
+        List<Long> heard = new ArrayList<>();
+        ChoiceMonitor monitor = new ChoiceMonitor() {
+            @Override
+            public void progress(int level, long nodes, int openNodes) {
+                heard.add(nodes);
+            }
+        };
+        ChoiceProblem problem = twice(DrawnProblems.shared(153));
+        ChoiceAnswer answer = RouteChooser.choose(problem, ChoiceLimits.exact().withNodes(140), monitor);
+        assertThat(heard).containsExactly(1L, 65L, 1L, 65L);
+        assertThat(CertificateCheck.fault(problem, answer)).isEmpty();
+    }
+
+    @Test
+    void whatCostsTheSameTwiceCostsTwiceAsMuch() {
+        for (int seed = 0; seed < 20; seed++) {
+            ChoiceProblem problem = DrawnProblems.shared(seed);
+            ChoiceAnswer once = RouteChooser.choose(problem);
+            ChoiceAnswer twice = RouteChooser.choose(twice(problem));
+            assertThat(twice).isInstanceOf(once.getClass());
+            assertThat(twice.found().map(Choice::costByLevel))
+                    .isEqualTo(once.found()
+                            .map(choice -> choice.costByLevel().stream()
+                                    .map(cost -> 2 * cost)
+                                    .toList()));
+        }
+    }
 }
