@@ -193,7 +193,8 @@ public final class UnstatedConditions {
     }
 
     /**
-     * A refrigerator or freezer in use, with or without a fan as drawn.
+     * A refrigerator or freezer in use, with or without a fan as drawn. What neighbours leave of convection is no part of it: see {@link
+     * #convectionLeft}. A freezer is made of it with {@code Freezer.of}, which adds its cautions.
      *
      * @param setPoint temperature of its air when it is left alone, −30 °C to 20 °C
      * @param from when the vessel is put in, since the start of the run: then its door is opened first
@@ -206,7 +207,7 @@ public final class UnstatedConditions {
     }
 
     /**
-     * A refrigerator or freezer in use, of which is known how fast its air moves: opened now and then for twelve hours, warmed by one to four
+     * A refrigerator or freezer in use, of which is known how fast its air moves: opened now and then for the first twelve hours only, warmed by one to four
      * vessels that were put in together; without a fan a cold plate is one of its walls.
      *
      * @param setPoint temperature of its air when it is left alone, −30 °C to 20 °C

@@ -78,7 +78,7 @@ class UnstatedConditionsTest {
         return values.stream().mapToDouble(value -> value).average().orElseThrow();
     }
 
-    /** At its upper end a room moves its air, so that a cold bottle warms faster, and a warm one cools faster, than in air at rest. */
+    /** At its upper end a room moves its air, so that a warm bottle cools faster than in air at rest. */
     @Test
     void roomMovesItsAir() {
         Air still = Air.at(celsius(10));

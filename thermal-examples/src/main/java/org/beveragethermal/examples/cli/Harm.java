@@ -29,15 +29,17 @@ record Harm(List<Found> found) {
     private static final List<CautionRule> RULES =
             List.of(CautionRule.BURSTS_BY_ICE, CautionRule.FULL_OF_LIQUID, CautionRule.FREEZING_BEGINS);
 
-    /** What happens in fewer runs than this part of them is not said. */
+    /** What happens in fewer runs than this part of them is not said, unless it is grave. */
     private static final double LEAST_PART = 0.05;
+
+    private static final double EARLY_PART = 0.05;
 
     /**
      * Something that goes wrong.
      *
      * @param caution that of the middle one of the runs in which it does
      * @param after when it does in that run
-     * @param earliest when it does in the run that is at {@link #LEAST_PART} of all
+     * @param earliest when it does in the run that is at {@link #EARLY_PART} of those in which it does
      * @param part part of the runs in which it does
      */
     record Found(Caution caution, Duration after, Duration earliest, double part) {
@@ -51,7 +53,10 @@ record Harm(List<Found> found) {
                 more.add("as early as " + (earliest.isZero() ? "the start" : PredictCommand.words(earliest)));
             }
             if (part < 1) {
-                more.add(String.format(Locale.ROOT, "in %.0f %% of the draws", 100 * part));
+                more.add(String.format(
+                        Locale.ROOT,
+                        part < LEAST_PART ? "in %.1f %% of the draws" : "in %.0f %% of the draws",
+                        100 * part));
             }
             return what()
                     + (after.isZero() ? " from the start" : " after " + PredictCommand.words(after))
@@ -71,9 +76,10 @@ record Harm(List<Found> found) {
                     .sorted(Comparator.comparing(Harm::after))
                     .toList();
             double part = (double) cautions.size() / runs.size();
-            if (!cautions.isEmpty() && part >= LEAST_PART) {
+            boolean grave = rule != CautionRule.FREEZING_BEGINS;
+            if (!cautions.isEmpty() && (grave || part >= LEAST_PART)) {
                 Caution middle = cautions.get(cautions.size() / 2);
-                int early = Math.min((int) (LEAST_PART * runs.size()), cautions.size() - 1);
+                int early = (int) (EARLY_PART * cautions.size());
                 found.add(new Found(middle, after(middle), after(cautions.get(early)), part));
             }
         }
@@ -100,7 +106,7 @@ record Harm(List<Found> found) {
                     Answer.Cell.of(each.what()),
                     PredictCommand.minutes(each.after()),
                     PredictCommand.minutes(each.earliest()),
-                    Answer.Cell.of(100 * each.part(), 0)));
+                    Answer.Cell.of(100 * each.part(), each.part() < LEAST_PART ? 1 : 0)));
         }
         return new Answer.Table(
                 "What goes wrong",
@@ -108,7 +114,7 @@ record Harm(List<Found> found) {
                         Answer.Column.words("what"),
                         new Answer.Column("after", "min"),
                         new Answer.Column("earliest", "min"),
-                        new Answer.Column("in", "% of draws")),
+                        new Answer.Column("in", "% of runs")),
                 rows);
     }
 

@@ -4,6 +4,7 @@ package org.beveragethermal.examples.cli;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,8 +78,14 @@ record Outlook(Optional<Prediction> asStated, PredictionEnsemble draws) {
         return asStated.map(List::of).orElseGet(draws::predictions);
     }
 
+    /** What more than half of the runs say in the same words; figures that differ from run to run are in no such note. */
     List<String> notes() {
-        return deciding().get(0).notes();
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        deciding().forEach(run -> run.notes().forEach(note -> counts.merge(note, 1, Integer::sum)));
+        return counts.entrySet().stream()
+                .filter(each -> 2 * each.getValue() > deciding().size())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     /**

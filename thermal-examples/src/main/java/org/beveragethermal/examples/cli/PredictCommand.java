@@ -24,8 +24,8 @@ import picocli.CommandLine.Option;
         name = "predict",
         description =
                 "What the temperature of one vessel does in one place after another, as the middle of draws of what is not known,"
-                        + " with an interval of 90 %%; status 1 if --until is never reached, if the drink begins to freeze or if its"
-                        + " closed vessel may burst. A place is: "
+                        + " with an interval of 90 %%; status 1 if --until is not reached in half of the draws, if the drink begins to freeze"
+                        + " in one of twenty or if its closed vessel may burst in any. A place is: "
                         + PlaceWords.ALLOWED)
 final class PredictCommand implements Question {
     private static final int ROWS = 12;
@@ -167,8 +167,13 @@ final class PredictCommand implements Question {
         String goal = scale.text(Quantities.kelvins(target));
         TimeSpread spread = passing.spread();
         if (passing.after().isEmpty()) {
-            return goal + " is never reached in that time"
-                    + (spread.neverPart() < 1 ? ", though in some of the draws it is." : ".");
+            return spread.neverPart() < 1
+                    ? String.format(
+                            Locale.ROOT,
+                            "%s is not reached in that time in %.0f %% of the draws.",
+                            goal,
+                            100 * spread.neverPart())
+                    : goal + " is never reached in that time.";
         }
         String ends = spread.earliest()
                 .map(earliest -> " (90 %: " + words(earliest) + " to "
@@ -209,11 +214,11 @@ final class PredictCommand implements Question {
                                 + " draws of the laws' published or judged scatter; all else is taken as stated, and what is"
                                 + " not stated as still, dry and undisturbed. Such intervals are too narrow in practice: of"
                                 + " runs in air that others have measured about half lay inside."
-                        : "Answers are the middle, and intervals the ends, of " + count
+                        : "Answers are the middle, and intervals hold the middle 90 %, of " + count
                                 + " draws of the laws' scatter and of what you do not state: draught and humidity of a room, fan,"
                                 + " cold plate, shelf, load and door of an appliance, stirring of a bath. What you state is taken"
-                                + " as exact. Intervals may still be too narrow: of runs in air that others have measured two"
-                                + " thirds lay inside.");
+                                + " as exact; the temperature of an appliance is what it is set to. Intervals may still be too"
+                                + " narrow: of runs in air that others have measured two thirds lay inside.");
         return notes;
     }
 

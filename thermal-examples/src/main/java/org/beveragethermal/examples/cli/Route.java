@@ -25,7 +25,7 @@ import org.beveragethermal.materials.vessel.FilledVessel;
 record Route(String where, List<String> given, List<String> names, List<PlaceWords.Stay> stays) {
     private static final String VESSEL = "vessel";
     private static final int MOST_STAYS = 50;
-    private static final Duration LONGEST = Duration.ofDays(60);
+    private static final Duration LONGEST = Duration.ofDays(30);
 
     static Route of(String where, List<String> given) {
         if (given.size() > MOST_STAYS) {
@@ -35,7 +35,7 @@ record Route(String where, List<String> given, List<String> names, List<PlaceWor
                 given.stream().map(text -> PlaceWords.stay(where, text)).toList();
         Route route = new Route(where, given, names(given), stays);
         if (route.duration().compareTo(LONGEST) > 0) {
-            throw Refusal.usage(where, route.duration().toHours() + " h in all", "at most 60 days in all");
+            throw Refusal.usage(where, route.duration().toHours() + " h in all", "at most 30 days in all");
         }
         return route;
     }

@@ -24,10 +24,10 @@
  * and refusals, one line each, to the error stream.
  *
  * <p><b>Method.</b> A command finds an answer, which is tables of cells; forms show it. How it ends says {@link
- * org.beveragethermal.examples.cli.ExitStatus}: 1 means no, so that {@code predict} ends with it if the temperature asked for is never
- * reached, but also if the drink begins to freeze or its closed vessel may burst, which the first sentence and a table then tell; a scenario without a command ends with 0 or, refused, 2. Output is UTF-8 and depends on
- * neither locale nor time zone of the machine. Temperatures and times of {@code predict} have intervals of 90 % over the scatter of the
- * laws; ice has the masses that are enough in 90 % and 95 % of the draws; fitted parameters have intervals by linearisation.
+ * org.beveragethermal.examples.cli.ExitStatus}: 1 means no, so that {@code predict} ends with it if the temperature asked for is not
+ * reached in half of the draws, but also if the drink begins to freeze in one of twenty or its closed vessel may burst in any, which the first sentence and a table then tell; a scenario without a command ends with 0 or, refused, 2. Output is UTF-8 and depends on
+ * neither locale nor time zone of the machine. Temperatures and times of {@code predict} are the middle of draws of the laws' scatter and
+ * of what is not stated of the places, with intervals of 90 %; {@code --as-stated} takes the latter as still, dry and undisturbed; ice has the masses that are enough in 90 % and 95 % of the draws; fitted parameters have intervals by linearisation.
  *
  * <p><b>Data flow.</b>
  *

@@ -50,7 +50,7 @@ public final class PlanRequests {
     private static final double FREEZING_K = 273.15;
     private static final double WATER_J_PER_KG_K = 4200;
     private static final double ICE_J_PER_KG_K = 2100;
-    /** A bath of ice and water is one as long as not more of its water than this has frozen. */
+    /** A bath of ice and water is one as long as not more of its water than this has frozen; our round figure. */
     private static final double MOST_FROZEN_PART = 0.8;
 
     private static final double LITRES_PER_CUBIC_METRE = 1000;
@@ -169,7 +169,7 @@ public final class PlanRequests {
                 bucket.capacityBottles());
     }
 
-    /** No model tells what a bath does that freezes: one that might, by all that it can lose, is refused. */
+    /** No model tells what a bath does that freezes: one in a place below 0 °C that might, by what it can lose through wall and surface, is refused. */
     private static void requireLiquid(
             Scenario scenario,
             Bucket bucket,

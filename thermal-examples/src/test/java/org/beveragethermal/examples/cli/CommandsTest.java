@@ -195,6 +195,19 @@ class CommandsTest {
                 .isEqualTo(ExitStatus.DONE);
     }
 
+    /** Where few of the draws end badly, the earliest of these is no later than the middle one, and how few is said. */
+    @Test
+    void rareHarmIsSaidWithItsPart() throws IOException {
+        CommandLineRun run = CommandLineRun.predict("--through", "freezer -18C for 110min", "--draws", "100", "--json");
+        assertThat(run.status()).isEqualTo(ExitStatus.NO);
+        JsonNode row = new ObjectMapper().readTree(run.out()).at("/tables/1/rows/0");
+        assertThat(row.get("in").asDouble()).isBetween(2.0, 30.0);
+        assertThat(row.get("earliest").asDouble())
+                .isLessThanOrEqualTo(row.get("after").asDouble())
+                .isGreaterThan(60);
+        assertThat(run.out()).contains("% of the draws)");
+    }
+
     /** The same words twice are two freezers; neither has a name that nobody typed. */
     @Test
     void placesAreCalledAsTheyWereTyped() {

@@ -126,7 +126,7 @@ public final class FreezingCurve {
      * Alcoholic strength of the liquid that is left between the ice, by volume at 20 °C and without its sugar.
      *
      * @param temperatureK temperature in K, inside {@link #temperatureRange()}
-     * @return strength as a fraction, rising as it gets colder
+     * @return strength as a fraction, rising as it gets colder; 0 for a drink that freezes like water
      * @throws org.beveragethermal.materials.units.OutOfRangeException if the temperature is outside the range
      * @throws IllegalArgumentException if the temperature is NaN or infinite
      */

@@ -15,12 +15,18 @@ public record Instruction(String vesselId, Instant at, Code code, Facts facts) {
 
     /** What may be asked. */
     public enum Code {
-        /** Take it out of where it is: ice may form, or it leaves its range, is in the last quarter of it or has two minutes left. */
+        /**
+         * Take it out of where it is: ice may form; or it is out of its range and does not come back; or it is leaving it and is in its last
+         * quarter or has two minutes left.
+         */
         TAKE_OUT(24),
         /** Pour: it is in the range that is wanted, at the time that is wanted. */
         POUR_NOW(25),
         /** Put it back to where it was before, for the same reasons. */
         PUT_BACK(26);
+
+        /** What is said of where it should be, which a move answers. */
+        static final int OF_PLACES = TAKE_OUT.bit | PUT_BACK.bit;
 
         private final int bit;
 

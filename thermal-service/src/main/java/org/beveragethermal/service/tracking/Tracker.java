@@ -325,6 +325,9 @@ public final class Tracker {
         if (entry.kind() == Kept.READING && entry.atMicros() > said.refusedMicros() && said.refusedInRow() > 0) {
             said = said.refused(said.refusedMicros(), 0);
         }
+        if (head.medium != known.head.medium) {
+            said = said.told(said.told() & ~Instruction.Code.OF_PLACES, said.toldChangeMicros());
+        }
         TrackedVessel next = new TrackedVessel(
                 known.id,
                 known.model,

@@ -163,13 +163,18 @@ final class Watch {
         instruct(Instruction.Code.PUT_BACK, out && back, limit, 0, destination);
     }
 
-    /** Whether it is time to act, or was and has not passed by more than what readings scatter. */
+    /**
+     * Whether it is time to act, or was and has not passed by more than what readings scatter; in the half of the range towards which it goes,
+     * so that of a narrow range no two edges are near at once.
+     */
     private boolean isNearEdge(Goal goal) {
         double edge = edgeOf(goal);
         double left = edge == goal.highK() ? goal.highK() - now.t : now.t - goal.lowK();
         boolean asked = told(Instruction.Code.TAKE_OUT) || told(Instruction.Code.PUT_BACK);
-        double last = LAST_PART * (goal.highK() - goal.lowK()) + (asked ? rules.backK() : 0);
-        return left <= last || leavesInS <= SHORT_OF_TIME_S * (asked ? LEAD_BACK : 1);
+        double width = goal.highK() - goal.lowK();
+        return left <= 0.5 * width
+                && (left <= LAST_PART * width + (asked ? rules.backK() : 0)
+                        || leavesInS <= SHORT_OF_TIME_S * (asked ? LEAD_BACK : 1));
     }
 
     /** Whether it is on its way back into its range. */
