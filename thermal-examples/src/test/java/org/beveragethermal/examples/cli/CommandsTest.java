@@ -198,7 +198,19 @@ class CommandsTest {
     /** Where few of the draws end badly, the earliest of these is no later than the middle one, and how few is said. */
     @Test
     void rareHarmIsSaidWithItsPart() throws IOException {
-        CommandLineRun run = CommandLineRun.predict("--through", "freezer -18C for 110min", "--draws", "100", "--json");
+        CommandLineRun run = CommandLineRun.of(
+                "predict",
+                "--vessel",
+                "750 mL",
+                "--drink",
+                "wine 12.5 %",
+                "--from",
+                "22C",
+                "--through",
+                "freezer -18C for 110min",
+                "--draws",
+                "100",
+                "--json");
         assertThat(run.status()).isEqualTo(ExitStatus.NO);
         JsonNode row = new ObjectMapper().readTree(run.out()).at("/tables/1/rows/0");
         assertThat(row.get("in").asDouble()).isBetween(2.0, 30.0);
