@@ -255,6 +255,108 @@ class CoupledRunTest {
         assertThat(tended.drinkK(one, 6000)).isCloseTo(added.vessel("one").meanTemperatureK(6000), within(SAME_K));
     }
 
+    /** Two baths have the stock between them; each is given half, at its own time, and told of by itself. */
+    @Test
+    void twoBathsShareTheIceThatIsLeft() {
+        Gear left = new Gear("left", "left", GearKind.ICE_BATH, Evenings.bath(1), 3);
+        Gear right = new Gear("right", "right", GearKind.ICE_BATH, Evenings.bath(1), 3);
+        BottleOrder one = white("one", 25, "room", 200);
+        BottleOrder two = white("two", 25, "room", 200);
+        PlanRequest request = room().gear(left)
+                .gear(right)
+                .ice(IceStock.of(2.5))
+                .bottle(one)
+                .bottle(two)
+                .build();
+        Map<BottleOrder, Route> routes = new LinkedHashMap<>();
+        routes.put(one, route(leg("room", 0, 15), leg("left", 15, 200), leg("room", 200, 220)));
+        routes.put(two, route(leg("room", 0, 45), leg("right", 45, 200), leg("room", 200, 220)));
+        CoupledRun run = run(request, routes);
+        for (String bath : List.of("left", "right")) {
+            assertThat(run.topUps(bath)).singleElement().satisfies(topUp -> {
+                assertThat(topUp.gearId()).isEqualTo(bath);
+                // 2.5 kg less 1 kg for each bath leaves 0.5 kg.
+                assertThat(topUp.iceKg()).isCloseTo(0.25, within(1e-9));
+                assertThat(topUp.goneS()).isGreaterThan(topUp.atS());
+            });
+        }
+        assertThat(run.topUps("left").get(0).atS())
+                .isLessThan(run.topUps("right").get(0).atS());
+    }
+
+    /** Ice that would last until the bottle is out is said to last until then, though not for ever. */
+    @Test
+    void iceIsWantedNoLongerThanThereAreBottles() {
+        Gear bath = new Gear("bath", "bath", GearKind.ICE_BATH, Evenings.bath(1), 3);
+        BottleOrder late = white("late", 22, "room", 600);
+        BottleOrder order = white("white", 25, "room", 80);
+        PlanRequest none = room().gear(bath).bottle(order).bottle(late).build();
+        Map<BottleOrder, Route> routes = new LinkedHashMap<>();
+        routes.put(order, route(leg("room", 0, 15), leg("bath", 15, 80), leg("room", 80, 100)));
+        routes.put(late, route(leg("room", 0, 620)));
+        CoupledRun untended = run(none, routes);
+        double gone = untended.iceGoneS("bath").orElseThrow();
+        double lowS = 0;
+        while (untended.iceKg("bath", lowS) >= 1.0 / 3) {
+            lowS += 60;
+        }
+        // In it until halfway between.
+        double outMin = Math.floor((lowS + gone) / 120);
+        BottleOrder longer = white("white", 25, "room", (long) outMin);
+        routes.clear();
+        routes.put(longer, route(leg("room", 0, 15), leg("bath", 15, outMin), leg("room", outMin, outMin + 20)));
+        routes.put(late, route(leg("room", 0, 620)));
+        PlanRequest stocked = room().gear(bath)
+                .ice(IceStock.of(3))
+                .bottle(longer)
+                .bottle(late)
+                .build();
+        assertThat(run(stocked, routes).topUps("bath"))
+                .singleElement()
+                .satisfies(topUp -> assertThat(topUp.goneS()).isEqualTo(60 * outMin));
+    }
+
+    /** Decanted as it is served, in a place where it stands no time: the carafe has been there, and is as warm as that. */
+    @Test
+    void aCarafeMayBeFilledAtTheTable() {
+        BottleOrder order = white("white", 12, "cold", 60).aired(Airing.carafe(Duration.ZERO, "terrace"));
+        PlanRequest request = gear().bottle(order).build();
+        CoupledRun run = run(request, Map.of(order, route(leg("cold", 0, 60), leg("room", 60, 80))));
+        ScenePrediction scene = Scene.builder()
+                .gear("room", ROOM)
+                .gear("cold", refrigerator().surroundings())
+                .gear("terrace", new Site(request).surroundings("terrace"))
+                .vessel("bottle", order.bottle(), "cold")
+                .emptyVessel("carafe", order.carafe().orElseThrow().vessel(), kelvins(273.15 + 27), "terrace")
+                .pourAll("bottle", min(60), "carafe")
+                .move("carafe", min(60), "room")
+                .build()
+                .predict(min(80));
+        for (double time : new double[] {3660, 4800}) {
+            assertThat(run.drinkK(order, time))
+                    .isCloseTo(scene.vessel("carafe").meanTemperatureK(time), within(SAME_K));
+        }
+    }
+
+    /** One that goes through both baths, and one after the other that is in each of them. */
+    @Test
+    void whatIsJoinedStaysJoined() {
+        Gear other = Evenings.bucket("other", 3, 3);
+        BottleOrder a = white("a", 22, "room", 60);
+        BottleOrder b = white("b", 24, "room", 60);
+        BottleOrder c = white("c", 26, "room", 60);
+        PlanRequest request = gear().gear(other).bottle(a).bottle(b).bottle(c).build();
+        Map<BottleOrder, Route> routes = new LinkedHashMap<>();
+        routes.put(a, route(leg("room", 0, 20), leg("bucket", 20, 40), leg("other", 40, 60), leg("room", 60, 80)));
+        routes.put(b, route(leg("room", 0, 20), leg("bucket", 20, 60), leg("room", 60, 80)));
+        routes.put(c, route(leg("room", 0, 25), leg("other", 25, 60), leg("room", 60, 80)));
+        assertThat(new CoupledRuns(new Site(request), new IceSupply(request))
+                        .of(routes)
+                        .runs())
+                .singleElement()
+                .satisfies(run -> assertThat(run.orders()).containsExactly(a, b, c));
+    }
+
     /**
      * Three bottles, two baths: the one that goes through both joins all three; one in the refrigerator, which remembers nothing, and one
      * that stays in the room run by themselves. All come to what one scene says.

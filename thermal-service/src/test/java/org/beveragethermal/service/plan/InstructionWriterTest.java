@@ -178,6 +178,18 @@ class InstructionWriterTest {
                 .isEqualTo(Reason.of(
                         Reason.Code.GEAR_LEAVES, new Argument.Where("leaving"), new Argument.Moment(after(60))));
         assertThat(at(drunk, 60, Instruction.Action.TAKE_OUT).latest()).isEmpty();
+        // Taken out before it leaves, it is for the sake of the drink.
+        List<Instruction> before = written(plan(
+                white("white", 22, "room", 120),
+                List.of(
+                        stay("room", 0, 20),
+                        stay("leaving", 20, 50),
+                        stay("room", 50, 90),
+                        stay("cold", 90, 120),
+                        stay("room", 120, 140)),
+                Optional.empty(),
+                pour(120, 9)));
+        assertThat(at(before, 50, Instruction.Action.TAKE_OUT).reason()).isEqualTo(LAST);
         // After the last glass the last is what is told of.
         assertThat(at(drunk, 60, Instruction.Action.TAKE_OUT)
                         .expected()

@@ -1,0 +1,130 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package org.beveragethermal.service.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.materials.units.Measures.kelvins;
+import static org.beveragethermal.service.plan.ReplanEvenings.ROOM;
+import static org.beveragethermal.service.plan.ReplanEvenings.bucket;
+import static org.beveragethermal.service.plan.ReplanEvenings.refrigerator;
+import static org.beveragethermal.service.plan.ReplanEvenings.room;
+import static org.beveragethermal.service.plan.ReplanEvenings.white;
+
+import java.time.Duration;
+import java.util.List;
+import org.beveragethermal.core.prediction.Prediction;
+import org.beveragethermal.core.scene.Scene;
+import org.beveragethermal.core.scene.ScenePrediction;
+import org.beveragethermal.service.airing.Airing;
+import org.junit.jupiter.api.Test;
+
+/** Forecasts by tables say what scenes say with the same moves, and doubt them by the rule they state. */
+class ForecasterTest {
+
+    /** Tables from bottles 8 K apart, moves from table to table; our bound. */
+    private static final double FORECAST_K = 0.4;
+
+    private static final double FASTER = 1.15;
+
+    private final BottleOrder plain = white("plain", 20, "room", 120);
+    private final BottleOrder aired =
+            white("aired", 6, "room", 120).aired(Airing.carafe(Duration.ofMinutes(60), "room"));
+    private final Site site = new Site(room().gear(refrigerator())
+            .gear(bucket())
+            .bottle(plain)
+            .bottle(aired)
+            .build());
+    private final FlowTables tables = new FlowTables(site, List.of(plain, aired));
+    private final Forecaster forecaster = new Forecaster(site, tables);
+
+    private static Route route(Leg... legs) {
+        return Route.of(Route.Kind.ONE_MEANS, legs);
+    }
+
+    @Test
+    void oneLegAfterAnotherComesToWhatASceneComesTo() {
+        Task task = new Task(site, tables, plain);
+        Forecast forecast = forecaster.of(
+                task,
+                route(
+                        new Leg("room", 0, 1800),
+                        new Leg("cold", 1800, 5400),
+                        new Leg("bucket", 5400, 7200),
+                        new Leg("room", 7200, 8400)),
+                0);
+        ScenePrediction scene = Scene.builder()
+                .gear("room", ROOM)
+                .gear("cold", refrigerator().surroundings())
+                .gear("bucket", bucket().surroundings(), Duration.ofMinutes(75))
+                .vessel("plain", plain.bottle(), "room")
+                .move("plain", Duration.ofMinutes(30), "cold")
+                .move("plain", Duration.ofMinutes(90), "bucket")
+                .move("plain", Duration.ofMinutes(120), "room")
+                .build()
+                .predict(Duration.ofMinutes(140));
+        Prediction bottle = scene.vessel("plain");
+        double[] ends = {1800, 5400, 7200, 8400};
+        for (int i = 0; i < ends.length; i++) {
+            assertThat(forecast.endK(i)).isCloseTo(bottle.meanTemperatureK(ends[i]), within(FORECAST_K));
+        }
+        for (int i = 0; i < task.pours(); i++) {
+            assertThat(forecast.pourK(i)).isCloseTo(bottle.meanTemperatureK(task.pourS(i)), within(FORECAST_K));
+        }
+        // Taught that the gear does 0.7 K less, it says so at every pour.
+        Forecast taught = forecaster.of(
+                task,
+                route(
+                        new Leg("room", 0, 1800),
+                        new Leg("cold", 1800, 5400),
+                        new Leg("bucket", 5400, 7200),
+                        new Leg("room", 7200, 8400)),
+                0.7);
+        for (int i = 0; i < task.pours(); i++) {
+            assertThat(taught.pourK(i) - forecast.pourK(i)).isCloseTo(0.7, within(1e-9));
+            assertThat(taught.sigmaK(i)).isEqualTo(forecast.sigmaK(i));
+        }
+    }
+
+    /** It stands in one place all the time, and is decanted there: bottle until then, carafe afterwards. */
+    @Test
+    void whatIsDecantedWhereItStandsChangesItsVessel() {
+        Task task = new Task(site, tables, aired);
+        Forecast forecast = forecaster.of(task, route(new Leg("room", 0, 8400)), 0);
+        Prediction carafe = Scene.builder()
+                .gear("room", ROOM)
+                .vessel("bottle", aired.bottle(), "room")
+                .emptyVessel("carafe", aired.carafe().orElseThrow().vessel(), kelvins(295.15), "room")
+                .pourAll("bottle", Duration.ofMinutes(60), "carafe")
+                .build()
+                .predict(Duration.ofMinutes(140))
+                .vessel("carafe");
+        for (int i = 0; i < task.pours(); i++) {
+            assertThat(forecast.pourK(i)).isCloseTo(carafe.meanTemperatureK(task.pourS(i)), within(FORECAST_K));
+        }
+        assertThat(forecast.endK(0)).isCloseTo(carafe.meanTemperatureK(8400), within(FORECAST_K));
+    }
+
+    /** 15 % faster before it is ready and 15 % faster afterwards, each by itself, the two as legs of a right triangle. */
+    @Test
+    void doubtsBeforeAndAfterItIsReadyAreIndependent() {
+        Task task = new Task(site, tables, aired);
+        double[] times = {600, 1800, 3599, 3601, 5400, 7200, 8400};
+        double[] sigmas = forecaster.sigmasK(task, route(new Leg("room", 0, 8400)), times);
+        for (int i = 0; i < times.length; i++) {
+            double here = course(task, times[i], 1, 1);
+            double before = course(task, times[i], FASTER, 1) - here;
+            double after = course(task, times[i], 1, FASTER) - here;
+            assertThat(sigmas[i]).as("%s s", times[i]).isPositive().isCloseTo(Math.hypot(before, after), within(1e-9));
+        }
+    }
+
+    /** In its bottle for an hour, then in a carafe as warm as the room. */
+    private double course(Task task, double timeS, double before, double after) {
+        double readyS = 3600;
+        if (timeS < readyS) {
+            return task.stayingK(before * timeS);
+        }
+        double poured = task.decantedK(task.stayingK(before * readyS), 295.15);
+        return tables.of(task.kindAfter(readyS), "room").after(readyS, poured, after * (timeS - readyS));
+    }
+}
