@@ -166,6 +166,75 @@ class CandidateSearchTest {
         assertThat(found).extracting(Candidate::route).contains(earlier);
     }
 
+    private static PlanRequest.Builder heat() {
+        return PlanRequest.startingAt(START).place(new Place("room", "room", Air.at(celsius(38))));
+    }
+
+    private static String keptIn(Candidate candidate, Bench bench) {
+        return candidate
+                .route()
+                .beginningAtOrBefore(bench.assessor().task().servedS())
+                .where();
+    }
+
+    /** As wanted already, but not for long in the heat: it stays, and is then kept in gear that it has not been in. */
+    @Test
+    void whatStaysMayBeKeptElsewhere() {
+        Bench bench = Bench.of(heat().gear(open("cool", 11, 0, 500))
+                .bottle(white("white", 11, "room", 2))
+                .build());
+        assertThat(bench.candidates(List.of("room", "cool"), 0, false))
+                .anyMatch(candidate -> candidate.route().kind() == Route.Kind.STAY
+                        && keptIn(candidate, bench).equals("cool"));
+    }
+
+    /** Ice brings it there, but would bring it too far while it is drunk, and the room is hot: it is kept in a third place. */
+    @Test
+    void whatIceHasCooledMayBeKeptElsewhere() {
+        Bench bench = Bench.of(heat().gear(bucket())
+                .gear(open("cool", 11, 0, 500))
+                .bottle(white("white", 26, "room", 60))
+                .build());
+        assertThat(bench.candidates(List.of("room", "bucket", "cool"), 0, false))
+                .anyMatch(candidate -> candidate.isInRange()
+                        && candidate.route().legs().stream()
+                                .anyMatch(leg -> leg.where().equals("bucket"))
+                        && candidate.route().kind() == Route.Kind.ONE_MEANS
+                        && keptIn(candidate, bench).equals("cool"));
+    }
+
+    /** Put into a freezer at once it would freeze before it is served; put there later it does not. */
+    @Test
+    void whereAtOnceIsDangerousLaterIsTried() {
+        Bench bench = Bench.of(room().gear(open("freezer", -20, 0, 500))
+                .bottle(white("white", 22, "room", 400))
+                .build());
+        assertThat(bench.assessor().isDangerous(bench.put("freezer", 0, false))).isTrue();
+        List<Candidate> found = bench.candidates(List.of("room", "freezer"), 0, false);
+        assertThat(found).noneMatch(bench.assessor()::isDangerous);
+        assertThat(found)
+                .anyMatch(candidate -> candidate.isInRange()
+                        && candidate.route().legs().stream()
+                                .anyMatch(leg -> leg.where().equals("freezer")));
+    }
+
+    /** What stands in gear that leaves has to be out of it by then, wherever it goes. */
+    @Test
+    void aBottleLeavesGearThatLeaves() {
+        Bench bench = Bench.of(room().gear(open("some", 10, 0, 60))
+                .gear(refrigerator())
+                .bottle(white("white", 10, "some", 150))
+                .build());
+        List<Candidate> found = bench.candidates(List.of("room", "cold"), 0, true);
+        assertThat(found).isNotEmpty();
+        for (Candidate candidate : found) {
+            for (Leg leg : candidate.route().legs()) {
+                assertThat(!leg.where().equals("some") || leg.toS() <= 3600).isTrue();
+            }
+        }
+        assertThat(found).anyMatch(candidate -> candidate.route().legs().get(0).toS() == 3600);
+    }
+
     /** Where a terrace is hot and the wine would be too warm with the last glass, it is kept in the gear that cooled it. */
     @Test
     void whatWarmsAtItsTableMayBeKeptWhereItWas() {

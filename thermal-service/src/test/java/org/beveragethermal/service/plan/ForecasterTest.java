@@ -3,19 +3,29 @@ package org.beveragethermal.service.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.beveragethermal.materials.units.Measures.celsius;
 import static org.beveragethermal.materials.units.Measures.kelvins;
+import static org.beveragethermal.materials.units.Measures.percent;
 import static org.beveragethermal.service.plan.ReplanEvenings.ROOM;
+import static org.beveragethermal.service.plan.ReplanEvenings.after;
 import static org.beveragethermal.service.plan.ReplanEvenings.bucket;
 import static org.beveragethermal.service.plan.ReplanEvenings.refrigerator;
 import static org.beveragethermal.service.plan.ReplanEvenings.room;
 import static org.beveragethermal.service.plan.ReplanEvenings.white;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.beveragethermal.core.prediction.Prediction;
 import org.beveragethermal.core.scene.Scene;
 import org.beveragethermal.core.scene.ScenePrediction;
+import org.beveragethermal.materials.liquid.Beverage;
+import org.beveragethermal.materials.vessel.Vessels;
 import org.beveragethermal.service.airing.Airing;
+import org.beveragethermal.service.caution.DangerLimits;
+import org.beveragethermal.service.caution.Jurisdiction;
+import org.beveragethermal.service.target.RangePolicy;
+import org.beveragethermal.service.target.Targets;
 import org.junit.jupiter.api.Test;
 
 /** Forecasts by tables say what scenes say with the same moves, and doubt them by the rule they state. */
@@ -126,5 +136,53 @@ class ForecasterTest {
         }
         double poured = task.decantedK(task.stayingK(before * readyS), 295.15);
         return tables.of(task.kindAfter(readyS), "room").after(readyS, poured, after * (timeS - readyS));
+    }
+
+    /** Milk's time runs out by its whole course, which is looked at every ten minutes of a stay and at its end. */
+    @Test
+    void theWholeCourseOfMilkIsLookedAt() {
+        BottleOrder milk = new BottleOrder(
+                "milk",
+                "milk",
+                Vessels.highShouldered750().filledWith(Beverage.milk(percent(3.5)), celsius(4)),
+                "room",
+                1,
+                Targets.of(Targets.style("milk-cold"), RangePolicy.own(celsius(2), celsius(25))),
+                after(60),
+                "room",
+                Duration.ofHours(7));
+        Site here = new Site(
+                room().jurisdiction(Jurisdiction.US_FOOD_CODE).bottle(milk).build());
+        FlowTables flows = new FlowTables(here, List.of(milk));
+        Task task = new Task(here, flows, milk);
+        double movedS = 2700;
+        double endS = 8 * 3600;
+        Forecast forecast = new Forecaster(here, flows)
+                .of(task, route(new Leg("room", 0, movedS), new Leg("terrace", movedS, endS)), 0);
+        List<Double> times = new ArrayList<>(List.of(0.0, 600.0, 1200.0, 1800.0, 2400.0));
+        for (double time = movedS; time < endS; time += 600) {
+            times.add(time);
+        }
+        times.add(endS);
+        double movedK = task.stayingK(movedS);
+        double[] kelvins = times.stream()
+                .mapToDouble(time -> time < movedS
+                        ? task.stayingK(time)
+                        : flows.of(task.kindAfter(movedS), "terrace").after(movedS, movedK, time - movedS))
+                .toArray();
+        double[] seconds = times.stream().mapToDouble(time -> time).toArray();
+        DangerLimits limits = task.watched().orElseThrow();
+        assertThat(forecast.firstBreach(limits)).isPresent().isEqualTo(limits.firstBreach(seconds, kelvins));
+        // A limit that is crossed in the last ten minutes only.
+        Forecast shorter = new Forecaster(here, flows)
+                .of(
+                        task,
+                        route(new Leg("room", 0, movedS), new Leg("terrace", movedS, endOf(limits, seconds, kelvins))),
+                        0);
+        assertThat(shorter.firstBreach(limits)).isPresent();
+    }
+
+    private static double endOf(DangerLimits limits, double[] seconds, double[] kelvins) {
+        return limits.firstBreach(seconds, kelvins).orElseThrow().afterS() + 60;
     }
 }
