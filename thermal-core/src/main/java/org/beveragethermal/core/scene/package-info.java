@@ -127,8 +127,8 @@
  *
  * <p><b>Postures.</b> A vessel stands, stands on its closure, or lies with its axis level; its nodes stay, its connections change.
  * Turning mixes contents in slices; the wall keeps its temperatures node by node. Lying slices become level layers of their volumes,
- * so that a profile then runs from the lowest to the highest layer. A vessel that lies in a bath needs a bucket at least as wide as
- * it is long. Outside a lying wall has the law of a level cylinder on its largest diameter; inside, laws for upright walls are carried
+ * so that a profile then runs from the lowest to the highest layer. A vessel in a bath needs a bucket at least as wide as
+ * it is, and one that lies as it is long. Outside a lying wall has the law of a level cylinder on its largest diameter; inside, laws for upright walls are carried
  * over to the round wall by assumptions of our own. The gas of a lying vessel lies under the roof of the round wall; layers around the
  * wall keep the areas that they have when the vessel stands.
  *

@@ -20,7 +20,7 @@ record FillLevel(double depthM, double freeAreaM2, boolean overflows) {
 
     /** The level at which a volume of bath and the vessels below it fill the bucket. */
     static FillLevel of(Bucket bucket, double bathVolumeM3, List<Occupant> occupants) {
-        occupants.forEach(occupant -> requireRoomToLie(bucket, occupant));
+        occupants.forEach(occupant -> requireRoom(bucket, occupant));
         double low = 0;
         double high = bucket.innerHeightM();
         boolean overflows = volumeBelow(bucket, high, occupants) < bathVolumeM3;
@@ -50,11 +50,15 @@ record FillLevel(double depthM, double freeAreaM2, boolean overflows) {
         return occupant.posture() == Posture.LYING;
     }
 
-    private static void requireRoomToLie(Bucket bucket, Occupant occupant) {
-        if (lies(occupant) && occupant.lengthM() > bucket.innerDiameterM()) {
-            throw new IllegalArgumentException("vessel " + occupant.id() + " of length " + occupant.lengthM()
-                    + " m lies in a bucket of inner diameter " + bucket.innerDiameterM()
-                    + " m: expected a bucket at least as wide, or a vessel that stands");
+    private static void requireRoom(Bucket bucket, Occupant occupant) {
+        boolean lies = lies(occupant);
+        double acrossM =
+                lies ? occupant.lengthM() : 2 * occupant.vessel().profile().maxOuterRadiusM();
+        if (acrossM > bucket.innerDiameterM()) {
+            throw new IllegalArgumentException("vessel " + occupant.id()
+                    + (lies ? " of length " : " of diameter ") + acrossM
+                    + (lies ? " m lies" : " m stands") + " in a bucket of inner diameter " + bucket.innerDiameterM()
+                    + " m: expected a bucket at least as wide" + (lies ? ", or a vessel that stands" : ""));
         }
     }
 

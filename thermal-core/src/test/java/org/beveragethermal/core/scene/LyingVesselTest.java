@@ -236,4 +236,19 @@ class LyingVesselTest {
         assertThat(there.posture()).isEqualTo(Posture.UPRIGHT);
         assertThat(there.inverted().posture()).isEqualTo(Posture.INVERTED);
     }
+
+    @Test
+    void aBucketNarrowerThanTheBottleIsRefused() {
+        double across = 2 * BOTTLE.vessel().profile().maxOuterRadiusM();
+        WaterBath narrow = WaterBath.of(
+                Bucket.of(millimetres(1000 * across - 1), millimetres(350)), millilitres(100), celsius(5), ROOM);
+        assertThatThrownBy(() -> Lumped.of(BOTTLE).expose(in(narrow, Duration.ofMinutes(5))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("stands in a bucket of inner diameter")
+                .hasMessageContaining("expected a bucket at least as wide");
+        WaterBath wide = WaterBath.of(
+                Bucket.of(millimetres(1000 * across + 10), millimetres(350)), millilitres(100), celsius(5), ROOM);
+        assertThat(Lumped.of(BOTTLE).expose(in(wide, Duration.ofMinutes(5))).meanTemperatureK(300))
+                .isFinite();
+    }
 }
