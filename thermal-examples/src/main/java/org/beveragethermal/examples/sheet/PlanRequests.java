@@ -25,6 +25,7 @@ import org.beveragethermal.examples.scenario.IceStock;
 import org.beveragethermal.examples.scenario.Scenario;
 import org.beveragethermal.examples.scenario.Serving;
 import org.beveragethermal.examples.scenario.VesselKind;
+import org.beveragethermal.materials.liquid.Water;
 import org.beveragethermal.materials.solid.Ice;
 import org.beveragethermal.materials.vessel.Vessel;
 import org.beveragethermal.service.plan.BottleOrder;
@@ -48,8 +49,6 @@ public final class PlanRequests {
     private static final double SURFACE_COEFFICIENT = 15;
 
     private static final double FREEZING_K = 273.15;
-    private static final double WATER_J_PER_KG_K = 4200;
-    private static final double ICE_J_PER_KG_K = 2100;
     /** A bath of ice and water is one as long as not more of its water than this has frozen; our round figure. */
     private static final double MOST_FROZEN_PART = 0.8;
 
@@ -199,10 +198,12 @@ public final class PlanRequests {
     }
 
     private static double mayLoseJ(Scenario scenario, Surroundings bath, double fillingK) {
-        double perKg = WATER_J_PER_KG_K * (fillingK - FREEZING_K);
+        double perKg = Water.liquid().specificHeatCapacity(fillingK) * (fillingK - FREEZING_K);
         if (bath instanceof IceWaterBath icy) {
             double chill = scenario.iceStock()
-                    .map(stock -> icy.iceKg() * ICE_J_PER_KG_K * (FREEZING_K - stock.temperatureK()))
+                    .map(stock -> icy.iceKg()
+                            * Ice.specificHeatCapacity(stock.temperatureK())
+                            * (FREEZING_K - stock.temperatureK()))
                     .orElse(0.0);
             double frozen = MOST_FROZEN_PART * Ice.latentHeatOfFusion().value();
             return Math.max(0, icy.waterKg() * (perKg + frozen) - chill);
